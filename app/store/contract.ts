@@ -1,0 +1,376 @@
+import type { DayNumber } from '../core/days';
+import type { Result } from '../core/result';
+import type { BedSeason } from '../core/season/input';
+import type { SeasonResult } from '../core/season/result';
+import type { BedVerdict, Caution, NitrogenState } from '../core/season/verdict';
+import type { ParseFailure } from '../document/failures';
+import type {
+  Amount,
+  Application,
+  Bed,
+  Container,
+  Garden,
+  GardenEvent,
+  Lawn,
+  LawnKind,
+  Mowing,
+  OwnMaterial,
+  Planting,
+  Stock,
+  Treatment,
+  Wetness,
+} from '../document/schema';
+import type { About, HostError, RecentFile } from '../host/contract';
+
+/*
+ * What the screens see of the store. Four slices: `garden` (saved, undoable), `file` (where it
+ * lives), `results` (what the worker made of it), `view` (what is open; in no file and no history).
+ * Everything that can be computed from these is a selector (`selectors.ts`).
+ */
+
+// ------------------------------------------------------------------ garden
+
+/** One thought of the gardener: its name in the Edit menu, and the garden before it. */
+export interface HistoryStep {
+  readonly label: string;
+  readonly garden: Garden;
+}
+
+/** Why a change was not made. The garden is as it was. */
+export type EditFailure =
+  | { readonly kind: 'no-garden' }
+  /** the thing to be changed is not (or no longer) there */
+  | { readonly kind: 'missing'; readonly what: string }
+  /** the garden would hold something that its own file could not */
+  | { readonly kind: 'broken'; readonly where: string; readonly what: string }
+  /** something still points at it: "2 plantings", so it cannot be deleted alone */
+  | { readonly kind: 'in-use'; readonly by: string }
+  /** a bundled record has no further days, or the garden has no bundled record */
+  | { readonly kind: 'no-more-record' };
+
+export type Edited<Value = null> = Result<Value, EditFailure>;
+
+/** Changes a draft of the garden in place (immer); returns nothing. */
+export type Recipe = (garden: Garden) => void;
+
+export interface GardenSlice {
+  /** null until one was started, opened or restored: the first-run screen */
+  readonly garden: Garden | null;
+  readonly past: readonly HistoryStep[];
+  readonly future: readonly HistoryStep[];
+  /**
+   * The one door for changes. `label` is what the Edit menu says ("Rename bed"). Changes that
+   * share a `gesture` (one field being typed in, one drag) in direct succession are one step.
+   */
+  edit(label: string, recipe: Recipe, gesture?: string): Edited;
+  /** the field was left: the next edit is a step of its own even with the same gesture */
+  endGesture(): void;
+  undo(): void;
+  redo(): void;
+}
+
+// ------------------------------------------------------------------ file
+
+export type DraftState = 'none' | 'waiting' | 'kept' | 'failed';
+
+/** The last thing worth telling about the file; the screens put it into words. */
+export type FileMessage =
+  | { readonly kind: 'saved'; readonly name: string }
+  | { readonly kind: 'opened'; readonly name: string }
+  | { readonly kind: 'restored'; readonly name: string; readonly savedAt: number }
+  | { readonly kind: 'refused'; readonly name: string; readonly failure: ParseFailure }
+  | { readonly kind: 'draft-refused'; readonly name: string; readonly failure: ParseFailure }
+  | {
+      readonly kind: 'failed';
+      readonly doing: 'open' | 'save' | 'keep-draft' | 'restore' | 'recent' | 'about';
+      readonly error: HostError;
+    };
+
+export interface FileSlice {
+  readonly fileId: string | null;
+  readonly fileName: string;
+  readonly unsaved: boolean;
+  readonly saving: boolean;
+  readonly draft: DraftState;
+  readonly recent: readonly RecentFile[];
+  readonly about: About | null;
+  readonly message: FileMessage | null;
+  /** true once `start` has looked for kept work; before that show neither garden nor first run */
+  readonly started: boolean;
+
+  /** at program start: who is the host, what is recent, is there kept work to bring back */
+  start(): Promise<void>;
+  /** `id` null: let the person choose (native); the page's own picker passes a recent id */
+  openFile(id: string | null): Promise<Result<null, HostError | ParseFailure>>;
+  /** dropped or pasted text; saving asks where */
+  openText(text: string, name: string): Result<null, ParseFailure>;
+  /** saves to the file it came from; `cancelled` when there is none and the host is not native: show the save-as dialog */
+  save(): Promise<Result<{ readonly name: string }, HostError>>;
+  saveAs(name: string, replace: boolean): Promise<Result<{ readonly name: string }, HostError>>;
+  /** puts the garden away and shows the first run again; kept work is discarded */
+  closeGarden(): Promise<void>;
+  refreshRecent(): Promise<void>;
+  dismissMessage(): void;
+  /** keeps the work in hand now instead of within seconds (before closing) */
+  keepDraftNow(): Promise<void>;
+}
+
+// ------------------------------------------------------------------ starting
+
+export type ClimateAnswer =
+  | { readonly kind: 'station'; readonly stationId: string }
+  | {
+      readonly kind: 'typed';
+      readonly place: string;
+      readonly latitudeDegrees: number;
+      readonly minimumCelsius: readonly number[];
+      readonly maximumCelsius: readonly number[];
+      readonly rainMillimetres: readonly number[];
+      /** null: taken from the rain of the month by a documented rule */
+      readonly wetDays: readonly number[] | null;
+    };
+
+/** The five answers of the guided start (the names have usual values to start from). */
+export interface OwnGardenAnswers {
+  readonly gardenName: string;
+  readonly lawnAreaM2: number;
+  readonly container: { readonly name: string; readonly plural: string; readonly litres: number };
+  readonly bed: { readonly name: string; readonly areaM2: number };
+  readonly crop: {
+    readonly cropId: string;
+    /** YYYY-MM-DD */
+    readonly started: string;
+    readonly how: 'sown' | 'planted';
+  };
+  readonly climate: ClimateAnswer;
+  readonly shownUnits: 'metric' | 'us';
+}
+
+// ------------------------------------------------------------------ mowings and layers
+
+export interface MowingDraft {
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly lawnId: string;
+  readonly amount: Amount;
+  readonly wetness: Wetness;
+  /** null: the lawn's own kind */
+  readonly kind: LawnKind | null;
+}
+
+/** One material of a laying. */
+export interface LayingPart {
+  readonly from: Application['from'];
+  readonly amount: Amount;
+  readonly condition: Application['condition'];
+  readonly wetness: Wetness;
+  readonly nitrogenPercent?: number;
+  readonly carbonToNitrogen?: number;
+}
+
+/** What goes on one bed in one go: one part alone, or several laid together as a mixture. */
+export interface LayingDraft {
+  readonly bedId: string;
+  /** YYYY-MM-DD */
+  readonly date: string;
+  readonly placement: Application['placement'];
+  readonly parts: readonly LayingPart[];
+  /** kinds of "stop" cautions deliberately passed for this laying */
+  readonly passedStops: readonly string[];
+}
+
+export type LayFailure =
+  | EditFailure
+  /** these stops hold until each kind is in `passedStops` (once per source and season) */
+  | { readonly kind: 'stops'; readonly stops: readonly StopCaution[] }
+  /** the sums failed, so nobody knows whether there is a stop; `layIt(drafts, 'without cautions')` still records it */
+  | { readonly kind: 'engine-failed'; readonly reason: string };
+
+export interface StopCaution {
+  readonly bedId: string;
+  readonly caution: Caution;
+}
+
+/** "About a bag a week on the tomatoes since April", in one step. */
+export interface BacklogDraft {
+  readonly lawnId: string;
+  readonly bedId: string;
+  /** first and last day, YYYY-MM-DD, both included */
+  readonly from: string;
+  readonly to: string;
+  readonly everyDays: number;
+  /** of each mowing; certainty is kept as given */
+  readonly amount: Amount;
+  readonly wetness: Wetness;
+  readonly condition: Application['condition'];
+  readonly placement: Application['placement'];
+}
+
+export type MowingRest = Mowing['rest'];
+
+/** Everything but the id, which the store gives. */
+export type New<Thing extends { id: string }> = Thing extends unknown ? Omit<Thing, 'id'> : never;
+
+/** Named, undoable changes. Each answers with what it made, or why it changed nothing. */
+export interface GardenActions {
+  startSample(): Result<null, ParseFailure>;
+  startOwn(answers: OwnGardenAnswers): Edited;
+  /** puts the first bed, crop ... of several own gardens apart: rename, place, dogs, well, today, season start */
+  editGarden(changes: Partial<Omit<Garden['garden'], 'isSample'>>): Edited;
+  editNormals(normals: Garden['weather']['normals']): Edited;
+  /** brings the next seven real days of the bundled record and moves today by a week */
+  goOnAWeek(): Edited<{ readonly today: string }>;
+
+  logMowing(mowing: MowingDraft): Edited<string>;
+  editMowing(id: string, changes: Partial<MowingDraft>): Edited;
+  /** its layers go with it, in the same step */
+  deleteMowing(id: string): Edited<{ readonly layers: number }>;
+  restOf(mowingId: string, rest: MowingRest): Edited;
+  logBacklog(backlog: BacklogDraft): Edited<{ readonly mowings: number }>;
+
+  /** checks stops first; several drafts are one undoable step. Answers the new application ids */
+  layIt(
+    drafts: readonly LayingDraft[],
+    option?: 'without cautions',
+  ): Promise<Result<readonly string[], LayFailure>>;
+  editApplication(id: string, changes: Partial<Omit<Application, 'id'>>): Edited;
+  deleteApplication(id: string): Edited;
+
+  /** of a lawn or a stock */
+  answerTreatment(
+    of: { readonly lawnId: string } | { readonly stockId: string },
+    treatment: Treatment,
+  ): Edited;
+
+  /** rain, watering, harvest, soil test, rake off, dig in */
+  logEvent(event: New<GardenEvent>): Edited<string>;
+  editEvent(event: GardenEvent): Edited;
+  deleteEvent(id: string): Edited;
+
+  addBed(bed: New<Bed>): Edited<string>;
+  editBed(id: string, changes: Partial<New<Bed>>, gesture?: string): Edited;
+  deleteBed(id: string): Edited;
+  addPlanting(planting: New<Planting>): Edited<string>;
+  editPlanting(id: string, changes: Partial<New<Planting>>, gesture?: string): Edited;
+  deletePlanting(id: string): Edited;
+  addLawn(lawn: New<Lawn>): Edited<string>;
+  editLawn(id: string, changes: Partial<New<Lawn>>, gesture?: string): Edited;
+  deleteLawn(id: string): Edited;
+  addStock(stock: New<Stock>): Edited<string>;
+  editStock(id: string, changes: Partial<New<Stock>>, gesture?: string): Edited;
+  deleteStock(id: string): Edited;
+  addMaterial(material: New<OwnMaterial>): Edited<string>;
+  editMaterial(id: string, changes: Partial<New<OwnMaterial>>): Edited;
+  deleteMaterial(id: string): Edited;
+  addContainer(container: New<Container>): Edited<string>;
+  editContainer(id: string, changes: Partial<New<Container>>, gesture?: string): Edited;
+  deleteContainer(id: string): Edited;
+  /** "weigh one bag": answers how many mowings, layers and stocks typed in it now weigh something else */
+  weighContainer(
+    id: string,
+    weighed: NonNullable<Container['weighed']>,
+  ): Edited<{ readonly mowings: number; readonly layers: number; readonly stocks: number }>;
+}
+
+// ------------------------------------------------------------------ results
+
+/** A bed run at typical values. */
+export interface BedResults {
+  readonly bedId: string;
+  /** what the engine was given: areas, layers and plantings per m2, normals, soil */
+  readonly input: BedSeason;
+  readonly season: SeasonResult;
+  readonly verdict: BedVerdict;
+  /** bed-wide and per layer (`layerId`), strongest first */
+  readonly cautions: readonly Caution[];
+}
+
+export type WorkState = 'idle' | 'working' | 'ready' | 'failed';
+
+/** A proposed laying: the bed with and without it. */
+export interface Preview {
+  readonly drafts: readonly LayingDraft[];
+  readonly state: WorkState;
+  readonly reason: string | null;
+  /** one per bed that a draft touches; the last good answer stays while `working` */
+  readonly beds: readonly PreviewBed[];
+}
+
+export interface PreviewBed {
+  readonly bedId: string;
+  readonly before: BedResults;
+  readonly after: BedResults;
+  /** of the proposed layers alone; stops already passed for this source and season are left out */
+  readonly cautions: readonly Caution[];
+  /** ids of the proposed layers in `after`, in the order of the draft's parts */
+  readonly layerIds: readonly string[];
+}
+
+/** The state of a bed week by week as it was known then. */
+export interface StateHistory {
+  readonly bedId: string;
+  readonly state: WorkState;
+  readonly weeks: readonly {
+    readonly day: DayNumber;
+    readonly nitrogen: NitrogenState;
+    readonly ratio: number | null;
+  }[];
+}
+
+export interface ResultsSlice {
+  readonly work: WorkState;
+  /** why it failed, in the engine's words, for a "why" line */
+  readonly workReason: string | null;
+  /** by bed id; of the last garden that was answered. Beds added since are missing */
+  readonly bedResults: Readonly<Record<string, BedResults>>;
+  readonly preview: Preview | null;
+  readonly history: StateHistory | null;
+  /** asks for the effect of a proposal, after a short pause in typing; empty: forget it */
+  propose(drafts: readonly LayingDraft[]): void;
+  /** computes the state history of a bed once; later calls with the same garden do nothing */
+  wantHistory(bedId: string): void;
+}
+
+// ------------------------------------------------------------------ view
+
+export const places = [
+  'this week',
+  'beds',
+  'season',
+  'lawn',
+  'tables',
+  'trials',
+  'garden',
+] as const;
+export type PlaceInWindow = (typeof places)[number];
+
+/** A dialog that is open; the screens own what is in it. */
+export type OpenDialog =
+  | { readonly kind: 'save-as' }
+  | { readonly kind: 'open' }
+  | { readonly kind: 'close-unsaved' }
+  | { readonly kind: 'about' }
+  | { readonly kind: 'guide' }
+  | {
+      readonly kind: 'stops';
+      readonly drafts: readonly LayingDraft[];
+      readonly stops: readonly StopCaution[];
+    }
+  | { readonly kind: 'treatment'; readonly lawnId?: string; readonly stockId?: string }
+  | { readonly kind: 'edit'; readonly thing: string; readonly id: string | null };
+
+export interface ViewSlice {
+  readonly place: PlaceInWindow;
+  readonly openBedId: string | null;
+  readonly dialog: OpenDialog | null;
+  /** taken from the garden when it opens, written along when it is saved; no step in the history */
+  readonly shownUnits: 'metric' | 'us';
+  goTo(place: PlaceInWindow): void;
+  /** also asks for its state history */
+  openBed(bedId: string | null): void;
+  showDialog(dialog: OpenDialog | null): void;
+  setUnits(units: 'metric' | 'us'): void;
+}
+
+export interface MowingsState
+  extends GardenSlice, FileSlice, ResultsSlice, ViewSlice, GardenActions {}
