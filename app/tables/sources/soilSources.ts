@@ -1,0 +1,155 @@
+import { source } from './shape';
+
+/** Decomposition, soil, water, ammonia, mulch. */
+export const soilSources = {
+  Nicolardot2001: source(
+    'Nicolardot B, Recous S, Mary B',
+    2001,
+    'Simulation of C and N mineralisation during crop residue decomposition',
+    'Plant and Soil 228:83-103; relations seen only as quoted by others',
+  ),
+  Justes2009: source(
+    'Justes E, Mary B, Nicolardot B',
+    2009,
+    'Net nitrogen mineralisation of catch crop residues',
+    'Plant and Soil 325:171-185; relations seen only as quoted by others, abstract read',
+  ),
+  Trinsoutrot2000: source(
+    'Trinsoutrot I and others',
+    2000,
+    'Biochemical quality of crop residues and carbon and nitrogen mineralisation kinetics',
+    'Soil Science Society of America Journal 64:918-926; abstract read',
+  ),
+  Cochran1980: source(
+    'Cochran VL, Elliott LF, Papendick RI',
+    1980,
+    'Carbon and nitrogen movement from surface-applied wheat straw',
+    'Soil Science Society of America Journal 44:978; abstract read',
+  ),
+  Douglas1992: source(
+    'Douglas CL, Rickman RW',
+    1992,
+    'Estimating crop residue decomposition from air temperature, nitrogen and placement',
+    'Soil Science Society of America Journal 56:272; recalled, not seen',
+  ),
+  LloydTaylor1994: source(
+    'Lloyd J, Taylor JA',
+    1994,
+    'On the temperature dependence of soil respiration',
+    'Functional Ecology 8:315-323; equation read as quoted in software documentation',
+  ),
+  StanfordSmith1972: source(
+    'Stanford G, Smith SJ',
+    1972,
+    'Nitrogen mineralization potentials of soils',
+    'Soil Science Society of America Proceedings 36:465; abstract read',
+  ),
+  Hartz2000: source(
+    'Hartz TK and others',
+    2000,
+    'Pre-sidedress soil nitrate testing in lettuce and celery',
+    'HortScience 35:651-656; abstract read',
+  ),
+  Lundy2015: source(
+    'Lundy M',
+    null,
+    'Soil nitrate tests turned into pounds per acre',
+    'University of California Cooperative Extension note',
+  ),
+  Allen1998: source(
+    'Allen RG, Pereira LS, Raes D, Smith M',
+    1998,
+    'Crop evapotranspiration, FAO Irrigation and Drainage Paper 56',
+    'FAO, Rome; full text read',
+  ),
+  SaxtonRawls2006: source(
+    'Saxton KE, Rawls WJ',
+    2006,
+    'Soil water characteristic estimates by texture and organic matter',
+    'Soil Science Society of America Journal 70:1569-1578; equations read in several public copies',
+  ),
+  Burns1975: source(
+    'Burns IG',
+    1975,
+    'An equation to predict the leaching of surface-applied nitrate',
+    'Journal of Agricultural Science 85:443-454; abstract read, form recalled',
+  ),
+  Scotter1993: source(
+    'Scotter DR, White RE, Dyson JS',
+    1993,
+    'The Burns leaching equation',
+    'Journal of Soil Science 44:25-33; abstract read',
+  ),
+  Zheng1993: source(
+    'Zheng D, Hunt ER, Running SW',
+    1993,
+    'A daily soil temperature model from air temperature and precipitation',
+    'Climate Research 2:183-191; abstract read',
+  ),
+  ParkerLarson1962: source(
+    'Parker DT, Larson WE',
+    1962,
+    'Nitrification as affected by temperature and moisture content of mulched soils',
+    'Soil Science Society of America Proceedings 26:238; abstract read',
+  ),
+  MeisingerRandall1991: source(
+    'Meisinger JJ, Randall GW',
+    1991,
+    'Estimating nitrogen budgets for soil-crop systems',
+    'in: Managing nitrogen for groundwater quality and farm profitability; recalled, not seen',
+  ),
+  DeRuijter2019: source(
+    'de Ruijter FJ, Huijsmans JFM',
+    2019,
+    'A methodology for estimating the ammonia emission from crop residues at a national scale',
+    'Atmospheric Environment X; abstract read, coefficients recalled',
+  ),
+  Whitehead1988: source(
+    'Whitehead DC, Lockyer DR, Raistrick N',
+    1988,
+    'The volatilization of ammonia from perennial ryegrass during decomposition, drying and induced senescence',
+    'Annals of Botany 61:567-571; abstract read',
+  ),
+  Larsson1998: source(
+    'Larsson L, Ferm M, Kasimir-Klemedtsson A, Klemedtsson L',
+    1998,
+    'Ammonia and nitrous oxide emissions from grass and alfalfa mulches',
+    'Nutrient Cycling in Agroecosystems 51:41-46; abstract read',
+  ),
+  Weber2018: source(
+    'Weber A, Khalil, Schraml M, Gutser R',
+    2018,
+    'Ammonia from mulched clover-grass and oilseed radish',
+    'Journal of Soil and Plant Biology 2018(1):1-15; abstract read',
+  ),
+  Sullivan2004: source(
+    'Sullivan DM and others',
+    2004,
+    'Nitrogen release from grass clippings mixed into soil',
+    'abstract read',
+  ),
+  TeasdaleMohler2000: source(
+    'Teasdale JR, Mohler CL',
+    2000,
+    'The quantitative relationship between weed emergence and the physical properties of mulches',
+    'Weed Science 48:385-392; abstract read',
+  ),
+  Liebman2001: source(
+    'Liebman M, Mohler CL, Staver CP',
+    2001,
+    'Ecological Management of Agricultural Weeds',
+    'Cambridge University Press, chapter 5; part read',
+  ),
+  Schonbeck1998: source(
+    'Schonbeck MW, Evanylo GK',
+    1998,
+    'Effects of mulches on soil properties and tomato production',
+    'Journal of Sustainable Agriculture 13(1):55-81; abstract read',
+  ),
+  Ruch2023: source(
+    'Ruch B, Hefner M, Sradnick A',
+    2023,
+    'Excessive nitrogen from compost used as mulch',
+    'Agriculture 13:1080; abstract read',
+  ),
+} as const;
