@@ -1,0 +1,85 @@
+/**
+ * The typical value of every coefficient the day needs. The rows they come from, with range,
+ * source and standing, are in `app/tables/coefficients.ts`, which is checked key by key against
+ * this list.
+ */
+export interface Coefficients {
+  // decomposition (model 3)
+  readonly decayBase: number;
+  readonly decayPerCarbonToNitrogen: number;
+  readonly assimilation: number;
+  readonly humusCarbonToNitrogen: number;
+  readonly greenMicrobeBase: number;
+  readonly greenMicrobeSlope: number;
+  readonly greenMicrobeFactor: number;
+  readonly greenHumusSlope: number;
+  readonly greenHumusHalf: number;
+  readonly greenHumusFactor: number;
+  readonly greenTurnover: number;
+  readonly matureMicrobeBase: number;
+  readonly matureMicrobeSlope: number;
+  readonly matureHumusSlope: number;
+  readonly matureHumusHalf: number;
+  readonly matureTurnover: number;
+  readonly microbeMinimum: number;
+  readonly humusShareLimit: number;
+  readonly humusTurnoverLimit: number;
+  readonly leastDecayWhenStarved: number;
+  readonly hoedRate: number;
+  readonly surfaceRateGreen: number;
+  readonly surfaceRateMatureShare: number;
+  readonly coverFreeShareForTieUp: number;
+  readonly soilShareForCoverTieUp: number;
+  readonly slowRate: number;
+  readonly youngHumusRate: number;
+  readonly rootCarbonToNitrogen: number;
+  // cover (model 2)
+  readonly lyingShareOfMicrobesAndHumus: number;
+  readonly coverWaterPerDryMatter: number;
+  readonly coverWaterLimit: number;
+  readonly coverDryWetness: number;
+  readonly coverFractionPerKilogram: number;
+  // ammonia (model 4)
+  readonly ammoniaSlope: number;
+  readonly ammoniaIntercept: number;
+  readonly ammoniaLimit: number;
+  readonly ammoniaRipening: number;
+  readonly ammoniaLeaving: number;
+  readonly ammoniaDryShare: number;
+  readonly ammoniaWetSlope: number;
+  readonly ammoniaLimp: number;
+  readonly ammoniaCrisp: number;
+  readonly ammoniaFreeShare: number;
+  // soil organic matter (model 5)
+  readonly soilCarbonToNitrogen: number;
+  readonly organicMatterPerCarbon: number;
+  readonly soilReleaseRate: number;
+  // water and washing out (model 6)
+  readonly bareCropCoefficient: number;
+  readonly canopyLimit: number;
+  readonly lateCanopyLeast: number;
+  readonly evaporationUnderCanopy: number;
+  readonly coverEvaporationSaving: number;
+  readonly evaporationDepth: number;
+  readonly readilyEvaporableShare: number;
+  readonly lowerLayerUptakeWeight: number;
+  readonly soilWarmingRate: number;
+  readonly coverDamping: number;
+  readonly coverCooling: number;
+  readonly washBase: number;
+  readonly washDepth: number;
+  readonly washLeastMass: number;
+  readonly denitrifiedShare: number;
+  readonly denitrificationDrainage: number;
+  readonly rainNitrogenPerYear: number;
+  readonly startingMineralTop: number;
+  readonly startingMineralPer30: number;
+  // crop (model 7, 8)
+  readonly arrearsDays: number;
+  readonly uptakeShare: number;
+  readonly uptakeFloor: number;
+  readonly luxuryShare: number;
+  readonly luxuryStart: number;
+  readonly luxuryFull: number;
+  readonly harvestLimit: number;
+}

@@ -1,0 +1,92 @@
+import type { DayNumber } from '../days';
+
+export const nitrogenStates = [
+  'over-fed',
+  'enough to the end',
+  'enough for now',
+  'short',
+  'about right',
+  'nothing planted',
+] as const;
+export type NitrogenState = (typeof nitrogenStates)[number];
+
+export const coverStates = ['bare', 'thin', 'good', 'too deep'] as const;
+export type CoverState = (typeof coverStates)[number];
+
+/** What the state rests on; every number is g N per m2 of bed unless said otherwise. */
+export interface BedVerdict {
+  readonly state: NitrogenState;
+  readonly coverState: CoverState;
+  /** on hand + to come over total need; null when nothing is planted */
+  readonly ratio: number | null;
+  readonly need: number;
+  readonly inCrop: number;
+  readonly inReach: number;
+  readonly expectedRelease: number;
+  readonly expectedTieUp: number;
+  /** nitrate-N of 0-30 cm [mg/kg, bed's own bulk density] */
+  readonly nitrateMgPerKg: number;
+  /** first day on which the crop would go short, or the day "enough for now" falls below its line */
+  readonly turnsOn: DayNumber | null;
+  /** share of what is still wanted that the forecast meets, 0-1 */
+  readonly forecastMet: number;
+  /** share of total need still open, 0-1 */
+  readonly openShare: number;
+  readonly dryFirst: boolean;
+  /** was short earlier and nothing can be done about it now; first day, else null */
+  readonly wasShortOn: DayNumber | null;
+  /** room left for greens, g total N per m2; null for legumes and empty beds */
+  readonly room: number | null;
+}
+
+export type Weight = 'note' | 'caution' | 'stop';
+
+export const cautionKinds = [
+  'layer depth',
+  'all cover',
+  'too soon',
+  'room',
+  'season total',
+  'enough',
+  'legume',
+  'short',
+  'tied up',
+  'washing out',
+  'seedlings',
+  'cold soil',
+  'seed fly',
+  'slugs',
+  'dry soil',
+  'ammonia under glass',
+  'frost',
+  'runners',
+  'seed heads',
+  'compost phosphorus',
+  'treated lawn',
+  'treated source',
+  'raw manure',
+  'fouled',
+  'salad nitrate',
+  'share over one',
+  'overdue',
+  'outside validity',
+] as const;
+export type CautionKind = (typeof cautionKinds)[number];
+
+/**
+ * One caution. The sentence is made in `app/words` from these facts; `detail` carries what the
+ * sentence needs besides number and threshold (a lawn's name, a crop id).
+ */
+export interface Caution {
+  readonly kind: CautionKind;
+  readonly weight: Weight;
+  readonly number: number | null;
+  readonly threshold: number | null;
+  readonly unit: string;
+  /** key of `app/tables/thresholds.ts` */
+  readonly row: string;
+  readonly date: DayNumber | null;
+  readonly detail: Readonly<Record<string, string | number>>;
+  /** application it concerns, else null */
+  readonly layerId: string | null;
+}

@@ -1,0 +1,105 @@
+import type { Result } from '../core/result';
+
+/** A garden file as the shell hands it over. `id` is an opaque handle given out by the shell, never a path. */
+export interface OpenedFile {
+  readonly id: string;
+  readonly name: string;
+  readonly text: string;
+}
+
+export interface RecentFile {
+  readonly id: string;
+  readonly name: string;
+  /** milliseconds since 1970, for ordering and "last saved" only */
+  readonly savedAt: number;
+  readonly missing: boolean;
+}
+
+/** What can go wrong outside the page. `path` is for showing to the person, never for sending back. */
+export type HostError =
+  | { readonly kind: 'cancelled' }
+  | { readonly kind: 'not-found'; readonly name: string }
+  | { readonly kind: 'no-permission'; readonly name: string }
+  | { readonly kind: 'disk-full'; readonly name: string }
+  | { readonly kind: 'read-only'; readonly name: string }
+  | { readonly kind: 'too-large'; readonly name: string; readonly limitBytes: number }
+  | { readonly kind: 'name-taken'; readonly name: string }
+  | { readonly kind: 'bad-name'; readonly name: string }
+  | { readonly kind: 'refused'; readonly reason: string }
+  | { readonly kind: 'unreachable' }
+  | { readonly kind: 'failed'; readonly reason: string };
+
+export interface About {
+  /** true in Electron: native dialogs; false in a browser window: the page's own dialogs */
+  readonly native: boolean;
+  readonly version: string;
+  /** where gardens go unless the person says otherwise, to be shown */
+  readonly folder: string;
+  /** the computer's civil day, YYYY-MM-DD */
+  readonly today: string;
+}
+
+export interface Restored {
+  readonly text: string;
+  readonly name: string;
+  readonly id: string | null;
+  readonly savedAt: number;
+}
+
+/** The short list of powers. Every request is one object or null; every answer is a Result. */
+export interface Host {
+  about(): Promise<Result<About, HostError>>;
+  recentGardens(): Promise<Result<readonly RecentFile[], HostError>>;
+  /** `id` null: ask the person (native dialog; in a browser window this answers `cancelled`, the page has its own picker) */
+  openGarden(request: { id: string | null }): Promise<Result<OpenedFile, HostError>>;
+  /** `id` null: save as. Native: a dialog asks where. Browser window: `name` in the gardens folder; `replace` must be true to overwrite. */
+  saveGarden(request: {
+    id: string | null;
+    name: string;
+    text: string;
+    replace: boolean;
+  }): Promise<Result<{ id: string; name: string }, HostError>>;
+  /** keeps the work in hand outside the document, written whole within seconds */
+  keepDraft(request: {
+    id: string | null;
+    name: string;
+    text: string;
+  }): Promise<Result<null, HostError>>;
+  /** the kept work, if any survived */
+  restoreDraft(): Promise<Result<Restored | null, HostError>>;
+  discardDraft(): Promise<Result<null, HostError>>;
+  /** tells the shell the name and whether there are unsaved changes, for title and closing */
+  describeWindow(request: { name: string; unsaved: boolean }): Promise<Result<null, HostError>>;
+}
+
+/** One name per power, the same over Electron's IPC and over the loopback service. */
+export const channels = {
+  about: 'garden:about',
+  recentGardens: 'garden:recent',
+  openGarden: 'garden:open',
+  saveGarden: 'garden:save',
+  keepDraft: 'garden:keep-draft',
+  restoreDraft: 'garden:restore-draft',
+  discardDraft: 'garden:discard-draft',
+  describeWindow: 'garden:describe-window',
+} as const satisfies Record<keyof Host, string>;
+
+/** Menu commands the shell may send to the page (Electron's menu); the page binds the same keys itself elsewhere. */
+export const menuCommands = [
+  'new',
+  'open',
+  'save',
+  'save-as',
+  'print',
+  'undo',
+  'redo',
+  'about',
+  'guide',
+] as const;
+export type MenuCommand = (typeof menuCommands)[number];
+
+/** What the Electron preload exposes as `window.mowingsShell`, and nothing else. */
+export interface ShellBridge {
+  readonly host: Host;
+  onMenu(listener: (command: MenuCommand) => void): void;
+}
