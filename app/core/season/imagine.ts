@@ -1,0 +1,197 @@
+import { dayFromParts } from '../days';
+import { normal, seeded, seedFrom, type Random } from '../random';
+import type { MonthlyNormals } from './input';
+import { daysInMonth, monthlyKnots, smoothNormal } from './smoothNormals';
+
+/** How daily weather strays from the monthly normals; rows in `app/tables/imaginedWeather.ts`. */
+export interface WeatherSpread {
+  /** standard deviation of a day's lowest and highest temperature, by month, January first [deg C] */
+  readonly minimumSpreadCelsius: readonly number[];
+  readonly maximumSpreadCelsius: readonly number[];
+  /** correlation of a day's temperature departure with the day before, 0-1 */
+  readonly persistence: number;
+  /** correlation of the departures of lowest and highest temperature of a day, 0-1 */
+  readonly togetherness: number;
+  /** chance of rain after a dry day / chance of rain on any day, 0-1; below 1 wet days keep company */
+  readonly wetAfterDry: number;
+  /** shape of the Weibull distribution of the rain of a wet day above `wetDayMillimetres`; 1 = exponential */
+  readonly amountShape: number;
+  /** least rain of a day that counts as wet [mm] */
+  readonly wetDayMillimetres: number;
+}
+
+export interface ImaginedMonth {
+  readonly minimumCelsius: Float64Array;
+  readonly maximumCelsius: Float64Array;
+  readonly rainMillimetres: Float64Array;
+}
+
+/** least difference of a day's highest and lowest temperature [deg C], so that no day is upside down */
+const leastRange = 0.5;
+/** days of earlier departures that still matter: 0.7^30 is 2e-5 */
+const memoryDays = 30;
+const chainTries = 60;
+
+/** streams of one month, kept apart so that more rain draws never shift the temperatures */
+const temperatureStream = 1;
+const rainStream = 2;
+
+/** Independent standard normal pairs of a month, the raw stuff of its departures. */
+function innovations(seed: number, year: number, month: number): { low: number; high: number }[] {
+  const random = seeded(seedFrom(seed, year, month, temperatureStream));
+  return Array.from({ length: daysInMonth(year, month) }, () => ({
+    low: normal(random),
+    high: normal(random),
+  }));
+}
+
+/**
+ * Departures from normal in standard deviations, with day-to-day persistence, centred on the month.
+ *
+ *     a[t] = sqrt(1 - p^2) sum over k >= 0 of p^k e[t-k]
+ *
+ * which is a first-order autoregression written so that each day depends only on the draws of its
+ * own and the month before: no month needs the whole past, and no edge shows between months.
+ */
+function departures(
+  seed: number,
+  year: number,
+  month: number,
+  spread: WeatherSpread,
+): { low: Float64Array; high: Float64Array } {
+  const before = month === 1 ? innovations(seed, year - 1, 12) : innovations(seed, year, month - 1);
+  const own = innovations(seed, year, month);
+  const all = [...before, ...own];
+  const low = new Float64Array(own.length);
+  const high = new Float64Array(own.length);
+  const { persistence, togetherness } = spread;
+  const scale = Math.sqrt(1 - persistence * persistence);
+  const apart = Math.sqrt(1 - togetherness * togetherness);
+  for (let day = 0; day < own.length; day++) {
+    let weight = scale;
+    for (let back = 0; back < memoryDays; back++) {
+      const drawn = all[before.length + day - back];
+      if (!drawn) break;
+      low[day] = (low[day] ?? 0) + weight * drawn.low;
+      high[day] = (high[day] ?? 0) + weight * (togetherness * drawn.low + apart * drawn.high);
+      weight *= persistence;
+    }
+  }
+  // Taking the mean off also takes its variance, (1 + p)/(1 - p)/n of a day's; this gives it back.
+  const lost = (1 + persistence) / (1 - persistence) / own.length;
+  const widening = 1 / Math.sqrt(Math.max(0.25, 1 - lost));
+  for (const values of [low, high]) {
+    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    values.forEach((value, day) => (values[day] = (value - mean) * widening));
+  }
+  return { low, high };
+}
+
+/**
+ * Which days are wet: a two-state chain whose long-run share of wet days is the normal's. Of
+ * several chains the first whose count lies within one day of the normal is kept (else the
+ * closest): the typical run should not hold a freak month.
+ */
+function wetDays(random: Random, days: number, wanted: number, wetAfterDry: number): boolean[] {
+  const share = Math.min(1, wanted / days);
+  const afterDry = Math.min(1, wetAfterDry * share);
+  const afterWet = share > 0 ? Math.min(1, 1 - ((1 - share) * afterDry) / share) : 0;
+  let best: boolean[] = [];
+  let bestDistance = Infinity;
+  for (let attempt = 0; attempt < chainTries; attempt++) {
+    let wet = random() < share;
+    const chain = [wet];
+    while (chain.length < days) {
+      wet = random() < (wet ? afterWet : afterDry);
+      chain.push(wet);
+    }
+    const distance = Math.abs(chain.filter(Boolean).length - wanted);
+    if (distance < bestDistance) {
+      best = chain;
+      bestDistance = distance;
+    }
+    if (distance <= 1) break;
+  }
+  return best;
+}
+
+/**
+ * Rain of a month's days that adds up to its normal. Every wet day has at least the threshold's
+ * rain; what is over is shared out by Weibull draws. A month with less rain than its wet days
+ * would need has fewer of them, at least one while the normal is not zero.
+ */
+function monthRain(
+  random: Random,
+  days: number,
+  total: number,
+  wanted: number,
+  spread: WeatherSpread,
+): Float64Array {
+  const rain = new Float64Array(days);
+  if (!(total > 0)) return rain;
+  const threshold = spread.wetDayMillimetres;
+  const most = Math.max(1, Math.floor(total / threshold));
+  const chain = wetDays(random, days, Math.min(wanted, most), spread.wetAfterDry);
+  const wet = chain.flatMap((isWet, day) => (isWet ? [day] : []));
+  if (wet.length === 0) wet.push(Math.floor(random() * days));
+  while (wet.length > most) wet.splice(Math.floor(random() * wet.length), 1);
+  const least = Math.min(threshold, total / wet.length);
+  const draws = wet.map(() => Math.pow(-Math.log(1 - random()), 1 / spread.amountShape));
+  const drawn = draws.reduce((sum, value) => sum + value, 0);
+  const over = total - least * wet.length;
+  wet.forEach((day, index) => {
+    rain[day] = least + (drawn > 0 ? (over * (draws[index] ?? 0)) / drawn : over / wet.length);
+  });
+  return rain;
+}
+
+/**
+ * One imagined calendar month of the typical run. It depends on (seed, year, month), the normals
+ * and the spread alone, never on `today`, so a day that was imagined once stays as it was until it
+ * is measured.
+ *
+ * - Temperature: the smooth normal of the day + departure x the month's standard deviation. The
+ *   departures of a month have mean zero, so its mean is the normal's (days that would be upside
+ *   down are drawn apart about their mean).
+ * - Rain: dry and wet days by a first-order chain; each month's total is its normal.
+ *
+ * Not modelled: warmer dry days, spells longer than a month, differences between years. For those
+ * a record of three whole years is used instead (`ahead.ts`).
+ *
+ * @validity months of real years; normals of any place. The spreads were measured in New York and
+ *   are borrowed elsewhere
+ * @source chain and autoregression are textbook forms; the numbers come as arguments
+ */
+export function imaginedMonth(
+  normals: MonthlyNormals,
+  spread: WeatherSpread,
+  seed: number,
+  year: number,
+  month: number,
+): ImaginedMonth {
+  const days = daysInMonth(year, month);
+  const first = dayFromParts(year, month, 1);
+  const lowKnots = monthlyKnots(normals.minimumCelsius);
+  const highKnots = monthlyKnots(normals.maximumCelsius);
+  const { low, high } = departures(seed, year, month, spread);
+  const lowSpread = spread.minimumSpreadCelsius[month - 1] ?? 0;
+  const highSpread = spread.maximumSpreadCelsius[month - 1] ?? 0;
+  const minimumCelsius = new Float64Array(days);
+  const maximumCelsius = new Float64Array(days);
+  for (let day = 0; day < days; day++) {
+    const lowest = smoothNormal(lowKnots, first + day) + lowSpread * (low[day] ?? 0);
+    const highest = smoothNormal(highKnots, first + day) + highSpread * (high[day] ?? 0);
+    const mean = (lowest + highest) / 2;
+    const half = Math.max(leastRange, highest - lowest) / 2;
+    minimumCelsius[day] = mean - half;
+    maximumCelsius[day] = mean + half;
+  }
+  const rainMillimetres = monthRain(
+    seeded(seedFrom(seed, year, month, rainStream)),
+    days,
+    normals.rainMillimetres[month - 1] ?? 0,
+    normals.wetDays[month - 1] ?? 0,
+    spread,
+  );
+  return { minimumCelsius, maximumCelsius, rainMillimetres };
+}
