@@ -1,0 +1,198 @@
+import type { AmmoniaStores } from '../cover/ammonia';
+import {
+  humusNitrogen,
+  microbeNitrogen,
+  residueNitrogen,
+  type ResidueClass,
+} from '../cover/residueClass';
+import type { Arrears } from '../crop/need';
+import { soilOrganicNitrogen } from '../soil/organicMatter';
+import { topDepth, waterSizes, type WaterStore } from '../soil/water';
+import { flowKinds, pools, type Pool } from './flows';
+import type { BedSeason, PlantingInput } from './input';
+
+/** A layer as it is drawn: its share still lying, and how far it has sunk from its laid depth. */
+export interface LyingLayer {
+  readonly id: string;
+  /** class it decays with; `slow` for compost and the like */
+  readonly classKey: string;
+  readonly dryKgPerM2: number;
+  readonly laidDensity: number;
+  readonly settledDensity: number;
+  left: number;
+  /** 0 as laid - 1 settled */
+  settled: number;
+}
+
+export interface GrowingPlanting {
+  readonly input: PlantingInput;
+  /** logged picks replace the spread ones up to today */
+  readonly logsHarvest: boolean;
+  standing: boolean;
+  done: boolean;
+  degreeDays: number;
+  progress: number;
+  rootDepth: number;
+  /** g N per m2 of bed in the plants */
+  nitrogen: number;
+  needSoFar: number;
+  metSoFar: number;
+  harvested: number;
+  removed: number;
+  left: number;
+  fixed: number;
+  uptake: number;
+  luxury: number;
+  clearedOn: number | null;
+  readonly arrears: Arrears;
+  needToday: number;
+  uptakeToday: number;
+  fixedToday: number;
+}
+
+/** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */
+export interface BedState {
+  /** g N/m2 by index of `pools`, the old state plus the flows */
+  readonly nitrogen: Float64Array;
+  readonly classes: ResidueClass[];
+  /** compost and the like: on top still releasing, on top inert, dug in still releasing */
+  readonly slow: { topActive: number; topInert: number; dugActive: number };
+  readonly ammonia: AmmoniaStores;
+  readonly water: WaterStore;
+  readonly layers: LyingLayer[];
+  readonly plantings: GrowingPlanting[];
+  soilCelsius: number;
+}
+
+export const poolIndex: Readonly<Record<Pool, number>> = Object.fromEntries(
+  pools.map((pool, index) => [pool, index]),
+) as Record<Pool, number>;
+
+const poolByName: Readonly<Record<string, number>> = poolIndex;
+/** for each flow kind the pool it leaves and the pool it enters; -1 is outside the bed */
+export const flowFrom = flowKinds.map((kind) => poolByName[kind.from] ?? -1);
+export const flowTo = flowKinds.map((kind) => poolByName[kind.to] ?? -1);
+
+/**
+ * Moves nitrogen: the only way a pool changes. Throws on a negative or unreal amount, because a
+ * flow that runs backwards is a mistake of ours, not of the gardener.
+ */
+export function move(
+  state: BedState,
+  flows: Float64Array,
+  flow: number,
+  gramsPerM2: number,
+): void {
+  if (!(gramsPerM2 >= 0)) throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
+  if (gramsPerM2 === 0) return;
+  flows[flow]! += gramsPerM2;
+  const from = flowFrom[flow]!;
+  const to = flowTo[flow]!;
+  if (from >= 0) state.nitrogen[from]! -= gramsPerM2;
+  if (to >= 0) state.nitrogen[to]! += gramsPerM2;
+}
+
+/** Depth of the lower layer [mm]: at least 30 cm, to the deepest root of the run's plantings (model 6). */
+export const lowerDepthFor = (input: BedSeason): number =>
+  Math.max(topDepth, ...input.plantings.map((one) => one.crop.fullRootDepth - topDepth));
+
+/** The bed on the morning of its first day: field capacity, usual or tested nitrate (model 6). */
+export function startingState(input: BedSeason, lowerDepth: number): BedState {
+  const c = input.coefficients;
+  const nitrogen = new Float64Array(pools.length);
+  nitrogen[poolIndex.soilOrganic] = soilOrganicNitrogen(
+    input.soil.organicMatterPercent,
+    input.soil.bulkDensityKgPerL,
+    c,
+  );
+  nitrogen[poolIndex.mineralTop] = input.soil.startingMineralTop ?? c.startingMineralTop;
+  nitrogen[poolIndex.mineralLower] = (c.startingMineralPer30 * lowerDepth) / topDepth;
+  const sizes = waterSizes(input.soil, lowerDepth);
+  const days = Math.min(11, input.weather.minimumCelsius.length);
+  let warmth = 0;
+  for (let day = 0; day < days; day++)
+    warmth +=
+      (input.weather.minimumCelsius[day]! + input.weather.maximumCelsius[day]!) / 2 / days;
+  const logged = new Set(
+    input.events.flatMap((event) => (event.kind === 'harvest' ? [event.plantingId] : [])),
+  );
+  return {
+    nitrogen,
+    classes: [],
+    slow: { topActive: 0, topInert: 0, dugActive: 0 },
+    ammonia: { unripe: 0, ripe: 0 },
+    water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
+    layers: [],
+    plantings: input.plantings.map((planting) => ({
+      input: planting,
+      logsHarvest: logged.has(planting.id),
+      standing: false,
+      done: false,
+      degreeDays: 0,
+      progress: 0,
+      rootDepth: 0,
+      nitrogen: 0,
+      needSoFar: 0,
+      metSoFar: 0,
+      harvested: 0,
+      removed: 0,
+      left: 0,
+      fixed: 0,
+      uptake: 0,
+      luxury: 0,
+      clearedOn: null,
+      arrears: [],
+      needToday: 0,
+      uptakeToday: 0,
+      fixedToday: 0,
+    })),
+    soilCelsius: warmth,
+  };
+}
+
+/**
+ * Sum of all pools with those held as carbon recomputed **from the carbon**, g N/m2. Comparing it
+ * with start + in - out shows a leak in either bookkeeping.
+ */
+export function nitrogenOnHand(state: BedState): number {
+  let sum = 0;
+  for (const item of state.classes)
+    sum += residueNitrogen(item) + microbeNitrogen(item) + humusNitrogen(item);
+  sum += state.slow.topActive + state.slow.topInert + state.slow.dugActive;
+  for (const planting of state.plantings) sum += planting.nitrogen;
+  for (const pool of ['coverFree', 'soilOrganic', 'youngHumus', 'mineralTop', 'mineralLower'] as const)
+    sum += state.nitrogen[poolIndex[pool]]!;
+  return sum;
+}
+
+/** Largest difference between a pool kept by flows and the same pool from carbon or plants, g N/m2. */
+export function bookkeepingDifference(state: BedState): number {
+  let cover = 0;
+  let dug = 0;
+  const carbonPools = { R: [0, 0], B: [0, 0], H: [0, 0] };
+  for (const item of state.classes) {
+    const side = item.placement === 'laid' ? 0 : 1;
+    carbonPools.R[side]! += residueNitrogen(item);
+    carbonPools.B[side]! += microbeNitrogen(item);
+    carbonPools.H[side]! += humusNitrogen(item);
+  }
+  const n = state.nitrogen;
+  cover = Math.max(
+    Math.abs(n[poolIndex.coverResidue]! - carbonPools.R[0]!),
+    Math.abs(n[poolIndex.coverMicrobes]! - carbonPools.B[0]!),
+    Math.abs(n[poolIndex.coverHumus]! - carbonPools.H[0]!),
+  );
+  dug = Math.max(
+    Math.abs(n[poolIndex.dugResidue]! - carbonPools.R[1]!),
+    Math.abs(n[poolIndex.dugMicrobes]! - carbonPools.B[1]!),
+    Math.abs(n[poolIndex.dugHumus]! - carbonPools.H[1]!),
+  );
+  const slow = state.slow.topActive + state.slow.topInert + state.slow.dugActive;
+  const plants = state.plantings.reduce((sum, planting) => sum + planting.nitrogen, 0);
+  return Math.max(
+    cover,
+    dug,
+    Math.abs(n[poolIndex.slow]! - slow),
+    Math.abs(n[poolIndex.crop]! - plants),
+  );
+}

@@ -1,0 +1,155 @@
+import { ammoniaDay } from '../cover/ammonia';
+import { coverFraction, coverWaterCapacity, wetnessFactor } from '../cover/wetness';
+import { dayOfYear } from '../days';
+import { hargreavesReferenceEvapotranspiration } from '../soil/evapotranspiration';
+import { leachedShare } from '../soil/leaching';
+import { moistureFactor } from '../soil/organicMatter';
+import { soilTemperatureAfter, temperatureFactor } from '../soil/temperature';
+import { availableShare, waterDay, waterSizes, type WaterDay } from '../soil/water';
+import { move, poolIndex, type BedState } from './bedState';
+import { decayDay } from './dayDecay';
+import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
+import { advancePlants, canopyOfBed, feedPlants, harvestPlants } from './dayPlants';
+import { flowIndex } from './flows';
+import type { BedSeason } from './input';
+
+const flow = {
+  rain: flowIndex('rain', 'mineralTop', 'rain'),
+  soil: flowIndex('soilOrganic', 'mineralTop', 'released by the soil'),
+  young: flowIndex('youngHumus', 'mineralTop', 'released by last year’s humus'),
+  ammonia: flowIndex('coverFree', 'ammonia', 'to the air'),
+  washed: flowIndex('coverFree', 'mineralTop', 'washed in'),
+  down: flowIndex('mineralTop', 'mineralLower', 'washed down'),
+  leached: flowIndex('mineralLower', 'leached', 'washed out'),
+  denitrified: flowIndex('mineralTop', 'denitrified', 'wet soil'),
+} as const;
+
+/** What of a day is worth remembering besides flows and pools. */
+export interface DayReport extends WaterDay {
+  readonly coverFill: number;
+  readonly soilNormalisedDay: number;
+}
+
+const lyingDry = (state: BedState): number =>
+  state.layers.reduce((sum, layer) => sum + layer.left * layer.dryKgPerM2, 0);
+
+/**
+ * One civil day of one bed, in the order of model "Order of the day": 1 events, 2 plants, 3 water,
+ * 4 temperature and factors, 5 denitrification and leaching of the morning's nitrogen, 6 rain and
+ * soil release, 7 decomposition, 8 ammonia, 9 wash, 10 fixation and uptake, 11 harvest and clearing.
+ *
+ * @param state changed in place; its pools are the old ones plus `flows`
+ * @param flows zeroed array by index of `flowKinds`, filled here [g N/m2]
+ * @param index day of the run, 0 = `input.firstDay`
+ */
+export function stepDay(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  index: number,
+  lowerDepth: number,
+): DayReport {
+  const c = input.coefficients;
+  const day = input.firstDay + index;
+  const { weather, soil } = input;
+  const low = weather.minimumCelsius[index]!;
+  const high = weather.maximumCelsius[index]!;
+  const rain = weather.rainMillimetres[index]!;
+  const mean = (low + high) / 2;
+  const n = state.nitrogen;
+
+  if (input.seasonStarts.includes(day)) turnSeason(state, flows);
+  let logged = 0;
+  for (const event of input.events) {
+    if (event.day !== day) continue;
+    if (event.kind === 'rake off') rakeOff(input, state, flows, event.share);
+    else if (event.kind === 'water') logged += event.depth;
+  }
+  for (const event of input.events)
+    if (event.day === day && event.kind === 'dig cover in')
+      digCoverIn(input, state, flows, event.share);
+  layLayers(
+    input,
+    state,
+    flows,
+    input.layers.filter((layer) => layer.day === day),
+  );
+
+  advancePlants(state, day, mean);
+
+  const plants = canopyOfBed(state, lowerDepth, c);
+  const dry = lyingDry(state);
+  const hidden = coverFraction(dry, c);
+  const capacity = coverWaterCapacity(dry, c);
+  const sizes = waterSizes(soil, lowerDepth);
+  const water = waterDay(
+    state.water,
+    sizes,
+    soil,
+    plants,
+    rain,
+    logged,
+    hargreavesReferenceEvapotranspiration(low, high, input.latitudeDegrees, dayOfYear(day)),
+    capacity,
+    hidden,
+    input.keptMoist,
+    c,
+  );
+  const fill = capacity > 0 ? Math.min(1, state.water.cover / capacity) : 0;
+
+  state.soilCelsius = soilTemperatureAfter(state.soilCelsius, mean, hidden, c);
+  const moist = moistureFactor(availableShare(state.water, sizes));
+  const soilDay = temperatureFactor(state.soilCelsius) * moist;
+  const surfaceDay = temperatureFactor(mean) * wetnessFactor(fill, c);
+
+  move(
+    state,
+    flows,
+    flow.leached,
+    n[poolIndex.mineralLower]! * leachedShare(water.drainageLower, sizes.lowerFull),
+  );
+  if (water.drainageTop > c.denitrificationDrainage)
+    move(
+      state,
+      flows,
+      flow.denitrified,
+      n[poolIndex.mineralTop]! *
+        Math.min(1, c.denitrifiedShare * temperatureFactor(state.soilCelsius)),
+    );
+  move(
+    state,
+    flows,
+    flow.down,
+    n[poolIndex.mineralTop]! * leachedShare(water.drainageTop, sizes.topFull),
+  );
+
+  const yearOfRain = input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0);
+  if (yearOfRain > 0) move(state, flows, flow.rain, (c.rainNitrogenPerYear * rain) / yearOfRain);
+  move(state, flows, flow.soil, n[poolIndex.soilOrganic]! * c.soilReleaseRate * soilDay);
+  move(state, flows, flow.young, n[poolIndex.youngHumus]! * c.youngHumusRate * soilDay);
+
+  const factors = decayDay(state, flows, { soil: soilDay, surface: surfaceDay }, c);
+  for (const layer of state.layers) {
+    layer.left *= factors.get(layer.classKey) ?? 0;
+    if (rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
+  }
+
+  const demand = ammoniaDay(state.ammonia, fill, mean, c);
+  move(
+    state,
+    flows,
+    flow.ammonia,
+    Math.min(demand, c.ammoniaFreeShare * Math.max(0, n[poolIndex.coverFree]!)),
+  );
+  const through = water.throughfall;
+  const washed = Math.min(
+    1,
+    c.washBase +
+      (through > 0 ? through / (through + c.washDepth * Math.max(c.washLeastMass, dry)) : 0),
+  );
+  move(state, flows, flow.washed, washed * Math.max(0, n[poolIndex.coverFree]!));
+
+  feedPlants(state, flows, day, lowerDepth, c);
+  harvestPlants(input, state, flows, day);
+  return { ...water, coverFill: fill, soilNormalisedDay: soilDay };
+}

@@ -1,0 +1,217 @@
+import { ammoniaPotential } from '../cover/ammonia';
+import {
+  classFor,
+  humusNitrogen,
+  lyingCarbon,
+  microbeNitrogen,
+  residueNitrogen,
+  type ResidueClass,
+} from '../cover/residueClass';
+import { coverWaterCapacity } from '../cover/wetness';
+import { move, poolIndex, type BedState } from './bedState';
+import { flowIndex } from './flows';
+import type { BedSeason, LayerInput } from './input';
+
+const flow = {
+  laid: flowIndex('applied', 'coverResidue', 'laid on'),
+  laidReady: flowIndex('applied', 'coverFree', 'ready at laying'),
+  dug: flowIndex('applied', 'dugResidue', 'dug in'),
+  dugReady: flowIndex('applied', 'mineralTop', 'ready when dug in'),
+  slow: flowIndex('applied', 'slow', 'slow material'),
+  slowDug: flowIndex('applied', 'soilOrganic', 'slow material dug in'),
+  digResidue: flowIndex('coverResidue', 'dugResidue', 'cover dug in'),
+  digMicrobes: flowIndex('coverMicrobes', 'dugMicrobes', 'cover dug in'),
+  digHumus: flowIndex('coverHumus', 'dugHumus', 'cover dug in'),
+  digFree: flowIndex('coverFree', 'mineralTop', 'cover dug in'),
+  digSlow: flowIndex('slow', 'soilOrganic', 'compost becomes soil'),
+  rakeResidue: flowIndex('coverResidue', 'removed', 'raked off'),
+  rakeMicrobes: flowIndex('coverMicrobes', 'removed', 'raked off'),
+  rakeHumus: flowIndex('coverHumus', 'removed', 'raked off'),
+  rakeFree: flowIndex('coverFree', 'removed', 'raked off'),
+  rakeSlow: flowIndex('slow', 'removed', 'raked off'),
+  humusCover: flowIndex('coverHumus', 'youngHumus', 'season end'),
+  humusDug: flowIndex('dugHumus', 'youngHumus', 'season end'),
+} as const;
+
+/** Same-day entries in one order whatever the file's: by what they are, then by id. */
+export function sameDayOrder(a: LayerInput, b: LayerInput): number {
+  const key = (one: LayerInput): string =>
+    [one.materialId, one.placement, one.condition, one.nitrogen, one.carbon, one.dryKgPerM2, one.id].join(
+      ' ',
+    );
+  const left = key(a);
+  const right = key(b);
+  return left < right ? -1 : left > right ? 1 : 0;
+}
+
+/** Decay class of plant material; wood on top stays `inert` until it is dug in. */
+const residueKind = (layer: LayerInput): ResidueClass['materialClass'] =>
+  layer.materialClass === 'green'
+    ? 'green'
+    : layer.materialClass === 'inert' && layer.placement === 'laid'
+      ? 'inert'
+      : 'mature';
+
+function laySlow(state: BedState, flows: Float64Array, layer: LayerInput): void {
+  const ready = layer.nitrogen * layer.mineralShare;
+  const active = layer.nitrogen * layer.slowShare;
+  const rest = layer.nitrogen - ready - active;
+  if (layer.placement === 'laid') {
+    move(state, flows, flow.laidReady, ready);
+    move(state, flows, flow.slow, active + rest);
+    state.slow.topActive += active;
+    state.slow.topInert += rest;
+  } else {
+    move(state, flows, flow.dugReady, ready);
+    move(state, flows, flow.slow, active);
+    state.slow.dugActive += active;
+    move(state, flows, flow.slowDug, rest);
+  }
+}
+
+/** Lays a day's layers; layers of one material count as one for ammonia. */
+export function layLayers(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  today: readonly LayerInput[],
+): void {
+  const c = input.coefficients;
+  const ordered = [...today].sort(sameDayOrder);
+  const depthOf = new Map<string, number>();
+  for (const layer of ordered)
+    if (layer.placement === 'laid')
+      depthOf.set(layer.materialId, (depthOf.get(layer.materialId) ?? 0) + layer.laidDepth);
+  let water = 0;
+  for (const layer of ordered) {
+    let classKey = 'slow';
+    if (layer.materialClass === 'slow') laySlow(state, flows, layer);
+    else if (layer.nitrogen > 0) {
+      const item = classFor(
+        state.classes,
+        layer.placement,
+        residueKind(layer),
+        layer.carbon / layer.nitrogen,
+        c,
+      );
+      classKey = item.key;
+      item.residue += layer.nitrogen * item.parameters.carbonToNitrogen;
+      move(state, flows, layer.placement === 'laid' ? flow.laid : flow.dug, layer.nitrogen);
+    }
+    if (layer.placement !== 'laid') continue;
+    if (layer.condition === 'just cut')
+      water += Math.max(0, layer.freshKgPerM2 - layer.dryKgPerM2);
+    if (layer.materialClass !== 'slow')
+      state.ammonia.unripe +=
+        layer.nitrogen *
+        ammoniaPotential(
+          layer.dryKgPerM2 > 0 ? layer.nitrogen / layer.dryKgPerM2 : 0,
+          layer.condition,
+          depthOf.get(layer.materialId) ?? 0,
+          c,
+        );
+    const laidDensity = layer.laidDepth > 0 ? (1000 * layer.dryKgPerM2) / layer.laidDepth : 0;
+    state.layers.push({
+      id: layer.id,
+      classKey,
+      dryKgPerM2: layer.dryKgPerM2,
+      laidDensity,
+      settledDensity: Math.max(layer.settledDensityKgPerM3, laidDensity),
+      left: 1,
+      settled: 0,
+    });
+  }
+  const dry = state.layers.reduce((sum, layer) => sum + layer.left * layer.dryKgPerM2, 0);
+  state.water.cover += Math.min(
+    water,
+    Math.max(0, coverWaterCapacity(dry, c) - state.water.cover),
+  );
+}
+
+/** Digs a share of the cover in: residue, microbes, humus and free nitrogen go with it. */
+export function digCoverIn(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  share: number,
+): void {
+  for (const item of state.classes.filter((one) => one.placement === 'laid')) {
+    const kind = item.materialClass === 'inert' ? 'mature' : item.materialClass;
+    const below = classFor(
+      state.classes,
+      'dug',
+      kind,
+      item.parameters.carbonToNitrogen,
+      input.coefficients,
+    );
+    // Wood that starts to rot below gets the microbe ratio of its new class only for what is eaten
+    // from now on; lying inert it has no microbes yet, so nothing changes hands at another ratio.
+    move(state, flows, flow.digResidue, share * residueNitrogen(item));
+    move(state, flows, flow.digMicrobes, share * microbeNitrogen(item));
+    move(state, flows, flow.digHumus, share * humusNitrogen(item));
+    below.residue += share * item.residue;
+    below.microbes += share * item.microbes;
+    below.humus += share * item.humus;
+    item.residue *= 1 - share;
+    item.microbes *= 1 - share;
+    item.humus *= 1 - share;
+  }
+  move(state, flows, flow.digFree, share * Math.max(0, state.nitrogen[poolIndex.coverFree]!));
+  const inert = share * state.slow.topInert;
+  move(state, flows, flow.digSlow, inert);
+  state.slow.topInert -= inert;
+  state.slow.dugActive += share * state.slow.topActive;
+  state.slow.topActive *= 1 - share;
+  shrinkCover(state, 1 - share);
+}
+
+/** Takes off a share of what is lying, with the same share of free nitrogen and ammonia promises. */
+export function rakeOff(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  share: number,
+): void {
+  const small = input.coefficients.lyingShareOfMicrobesAndHumus;
+  const factors = new Map<string, number>();
+  for (const item of state.classes.filter((one) => one.placement === 'laid')) {
+    const before = lyingCarbon(item, small);
+    move(state, flows, flow.rakeResidue, share * residueNitrogen(item));
+    move(state, flows, flow.rakeMicrobes, share * small * microbeNitrogen(item));
+    move(state, flows, flow.rakeHumus, share * small * humusNitrogen(item));
+    item.residue *= 1 - share;
+    item.microbes *= 1 - share * small;
+    item.humus *= 1 - share * small;
+    factors.set(item.key, before > 0 ? lyingCarbon(item, small) / before : 0);
+  }
+  move(state, flows, flow.rakeFree, share * Math.max(0, state.nitrogen[poolIndex.coverFree]!));
+  move(state, flows, flow.rakeSlow, share * (state.slow.topActive + state.slow.topInert));
+  state.slow.topActive *= 1 - share;
+  state.slow.topInert *= 1 - share;
+  state.ammonia.unripe *= 1 - share;
+  state.ammonia.ripe *= 1 - share;
+  state.water.cover *= 1 - share;
+  for (const layer of state.layers) layer.left *= factors.get(layer.classKey) ?? 1 - share;
+}
+
+function shrinkCover(state: BedState, factor: number): void {
+  state.ammonia.unripe *= factor;
+  state.ammonia.ripe *= factor;
+  state.water.cover *= factor;
+  for (const layer of state.layers) layer.left *= factor;
+}
+
+/** At a season's first morning humus becomes last year's humus, and spent compost becomes soil (model 3). */
+export function turnSeason(state: BedState, flows: Float64Array): void {
+  for (const item of state.classes) {
+    move(
+      state,
+      flows,
+      item.placement === 'laid' ? flow.humusCover : flow.humusDug,
+      humusNitrogen(item),
+    );
+    item.humus = 0;
+  }
+  move(state, flows, flow.digSlow, state.slow.topInert);
+  state.slow.topInert = 0;
+}

@@ -1,0 +1,250 @@
+import { classFor } from '../cover/residueClass';
+import { fixationStage, nitrateSuppression } from '../crop/fixation';
+import {
+  carryArrears,
+  luxuryWanted,
+  payArrears,
+  uptakeLimit,
+  wantedShare,
+} from '../crop/need';
+import {
+  canopyShare,
+  cropCoefficient,
+  degreeDays,
+  reachShare,
+  rootDepthAt,
+} from '../crop/stages';
+import { topDepth, type CanopyDay } from '../soil/water';
+import { move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
+import type { Coefficients } from './coefficients';
+import type { DayNumber } from '../days';
+import { flowIndex } from './flows';
+import type { BedSeason } from './input';
+
+const flow = {
+  fixed: flowIndex('air', 'crop', 'fixed'),
+  topTaken: flowIndex('mineralTop', 'crop', 'taken up'),
+  lowerTaken: flowIndex('mineralLower', 'crop', 'taken up'),
+  topLuxury: flowIndex('mineralTop', 'crop', 'luxury'),
+  lowerLuxury: flowIndex('mineralLower', 'crop', 'luxury'),
+  picked: flowIndex('crop', 'harvested', 'picked'),
+  clearedAway: flowIndex('crop', 'removed', 'cleared away'),
+  topsLeft: flowIndex('crop', 'coverResidue', 'tops left'),
+  topsDug: flowIndex('crop', 'dugResidue', 'tops dug in'),
+  rootsLeft: flowIndex('crop', 'dugResidue', 'roots left'),
+} as const;
+
+/** Carbon of dry plant matter when tops are left lying; only their drawn depth rests on it (assumed). */
+const carbonOfTops = 0.42;
+const settledDensityOfTops = 40;
+
+/** Sowing and planting, and the clock of every plant (step 2). */
+export function advancePlants(state: BedState, day: DayNumber, meanCelsius: number): void {
+  for (const plant of state.plantings) {
+    plant.needToday = 0;
+    plant.uptakeToday = 0;
+    plant.fixedToday = 0;
+    if (!plant.standing && !plant.done && day >= plant.input.startDay) plant.standing = true;
+    if (!plant.standing) continue;
+    const { crop } = plant.input;
+    const before = wantedShare(crop, plant.progress);
+    plant.degreeDays += degreeDays(meanCelsius, crop.baseCelsius);
+    plant.progress =
+      plant.input.normalDegreeDays > 0
+        ? Math.min(1, plant.degreeDays / plant.input.normalDegreeDays)
+        : 1;
+    plant.rootDepth = rootDepthAt(crop, plant.progress);
+    plant.needToday =
+      crop.need * plant.input.share * (wantedShare(crop, plant.progress) - before);
+  }
+}
+
+/** What the standing plants ask of the water, by their shares; the rest of the bed is bare. */
+export function canopyOfBed(state: BedState, lowerDepth: number, c: Coefficients): CanopyDay {
+  const standing = state.plantings.filter((plant) => plant.standing);
+  const planted = standing.reduce((sum, plant) => sum + plant.input.share, 0);
+  // Shares over 1 (a note to the gardener) may not use more water than one whole bed.
+  const scale = planted > 1 ? 1 / planted : 1;
+  let transpiration = 0;
+  let evaporation = c.bareCropCoefficient * Math.max(0, 1 - planted);
+  let canopy = 0;
+  let reach = 0;
+  let depletionShare = planted > 0 ? 0 : 0.5;
+  for (const plant of standing) {
+    const { crop } = plant.input;
+    const share = plant.input.share * scale;
+    const coefficient = cropCoefficient(crop, plant.progress);
+    const shaded = canopyShare(crop, coefficient, plant.progress, c);
+    const wet = crop.cropCoefficientStart * (1 - shaded) + c.evaporationUnderCanopy * shaded;
+    evaporation += share * wet;
+    transpiration += share * Math.max(0, coefficient - wet);
+    canopy += share * shaded;
+    reach = Math.max(reach, reachShare(plant.rootDepth, topDepth, lowerDepth));
+    depletionShare += (crop.depletionShare * plant.input.share) / planted;
+  }
+  return { transpiration, evaporation, canopy, reach, depletionShare };
+}
+
+function takeUp(
+  state: BedState,
+  flows: Float64Array,
+  plant: GrowingPlanting,
+  day: DayNumber,
+  lowerDepth: number,
+  c: Coefficients,
+): void {
+  const { crop, share } = plant.input;
+  const top = state.nitrogen[poolIndex.mineralTop]!;
+  const lower = state.nitrogen[poolIndex.mineralLower]!;
+  const reach = reachShare(plant.rootDepth, topDepth, lowerDepth);
+  const limitTop = uptakeLimit(top, Math.min(1, share), c);
+  const limitLower = uptakeLimit(lower, Math.min(1, share) * reach, c);
+  const limit = limitTop + limitLower;
+  const topPart = limit > 0 ? limitTop / limit : 0;
+
+  const legume = plant.input.nodulesSeen === false ? null : crop.legume;
+  const stage = legume
+    ? fixationStage(legume, crop, day - plant.input.startDay, plant.progress)
+    : 0;
+  const usual =
+    legume && stage > 0
+      ? legume.usualShareFixed *
+        stage *
+        nitrateSuppression(legume, crop, top, plant.progress)
+      : 0;
+  let fixed = usual * plant.needToday;
+  const asked = plant.needToday - fixed;
+  const owed = plant.arrears.reduce((sum, one) => sum + one, 0);
+  const taken = Math.min(limit, asked + owed);
+  // Today's need is served before arrears; what the soil cannot give, a legume may fix more of.
+  const forToday = Math.min(taken, asked);
+  if (legume && forToday < asked)
+    fixed += Math.min(
+      asked - forToday,
+      Math.max(0, legume.highShareFixed * stage * plant.needToday - fixed),
+    );
+  payArrears(plant.arrears, taken - forToday);
+  carryArrears(plant.arrears, Math.max(0, plant.needToday - fixed - forToday), c);
+  const luxury = crop.legume
+    ? 0
+    : Math.min(limit - taken, luxuryWanted(plant.needToday, top, c));
+
+  move(state, flows, flow.fixed, fixed);
+  move(state, flows, flow.topTaken, taken * topPart);
+  move(state, flows, flow.lowerTaken, taken * (1 - topPart));
+  move(state, flows, flow.topLuxury, luxury * topPart);
+  move(state, flows, flow.lowerLuxury, luxury * (1 - topPart));
+  plant.nitrogen += fixed + taken + luxury;
+  plant.fixed += fixed;
+  plant.uptake += taken + luxury;
+  plant.luxury += luxury;
+  plant.needSoFar += plant.needToday;
+  plant.metSoFar += fixed + taken;
+  plant.uptakeToday = taken + luxury;
+  plant.fixedToday = fixed;
+}
+
+/** Fixation, uptake and luxury of every standing plant (step 10). */
+export function feedPlants(
+  state: BedState,
+  flows: Float64Array,
+  day: DayNumber,
+  lowerDepth: number,
+  c: Coefficients,
+): void {
+  for (const plant of state.plantings) {
+    if (!plant.standing) continue;
+    takeUp(state, flows, plant, day, lowerDepth, c);
+  }
+}
+
+function pick(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  plant: GrowingPlanting,
+  day: DayNumber,
+  c: Coefficients,
+): void {
+  const { crop, share, firstHarvestDay, clearingDay, usualEndDay } = plant.input;
+  const grown = plant.nitrogen + plant.harvested;
+  const most = Math.max(0, c.harvestLimit * grown - plant.harvested);
+  let wanted = 0;
+  for (const event of input.events)
+    if (event.kind === 'harvest' && event.day === day && event.plantingId === plant.input.id)
+      wanted += event.kilogramsPerM2 * crop.harvestGramsPerKilogram;
+  const spreads = !plant.logsHarvest || day > input.today;
+  const last = clearingDay ?? usualEndDay;
+  if (spreads && day >= firstHarvestDay && day <= last) {
+    const days = Math.max(1, last - firstHarvestDay + 1);
+    const met = plant.needSoFar > 0 ? Math.min(1, plant.metSoFar / plant.needSoFar) : 0;
+    wanted += (crop.harvestNitrogen * share * met) / days;
+  }
+  const picked = Math.min(most, wanted);
+  move(state, flows, flow.picked, picked);
+  plant.nitrogen -= picked;
+  plant.harvested += picked;
+}
+
+/** The planting leaves the bed: roots stay as dug-in residue unless pulled, tops go where they were said to. */
+function clear(
+  state: BedState,
+  flows: Float64Array,
+  plant: GrowingPlanting,
+  day: DayNumber,
+  c: Coefficients,
+): void {
+  const { crop, topsFate } = plant.input;
+  const roots = Math.min(plant.nitrogen, crop.rootShare * (plant.nitrogen + plant.harvested));
+  const tops = plant.nitrogen - roots;
+  const kind = crop.residueIsGreen ? 'green' : 'mature';
+  if (topsFate === 'pulled with roots') {
+    move(state, flows, flow.clearedAway, plant.nitrogen);
+    plant.removed += plant.nitrogen;
+  } else {
+    const below = classFor(state.classes, 'dug', 'mature', c.rootCarbonToNitrogen, c);
+    below.residue += roots * below.parameters.carbonToNitrogen;
+    move(state, flows, flow.rootsLeft, roots);
+    plant.left += roots;
+    if (topsFate === 'taken away') {
+      move(state, flows, flow.clearedAway, tops);
+      plant.removed += tops;
+    } else {
+      const placement = topsFate === 'left' ? 'laid' : 'dug';
+      const item = classFor(state.classes, placement, kind, crop.residueCarbonToNitrogen, c);
+      item.residue += tops * item.parameters.carbonToNitrogen;
+      move(state, flows, placement === 'laid' ? flow.topsLeft : flow.topsDug, tops);
+      plant.left += tops;
+      if (placement === 'laid')
+        state.layers.push({
+          id: `tops of ${plant.input.id}`,
+          classKey: item.key,
+          dryKgPerM2: (tops * crop.residueCarbonToNitrogen) / carbonOfTops / 1000,
+          laidDensity: settledDensityOfTops,
+          settledDensity: settledDensityOfTops,
+          left: 1,
+          settled: 1,
+        });
+    }
+  }
+  plant.nitrogen = 0;
+  plant.standing = false;
+  plant.done = true;
+  plant.clearedOn = day;
+  plant.needToday = 0;
+}
+
+/** Picking, then clearing (step 11). */
+export function harvestPlants(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  day: DayNumber,
+): void {
+  for (const plant of state.plantings) {
+    if (!plant.standing) continue;
+    pick(input, state, flows, plant, day, input.coefficients);
+    if (plant.input.clearingDay !== null && day >= plant.input.clearingDay)
+      clear(state, flows, plant, day, input.coefficients);
+  }
+}

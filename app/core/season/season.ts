@@ -1,0 +1,174 @@
+import { coverFraction } from '../cover/wetness';
+import { reachShare } from '../crop/stages';
+import { availableShare, topDepth, waterSizes } from '../soil/water';
+import {
+  bookkeepingDifference,
+  flowFrom,
+  flowTo,
+  lowerDepthFor,
+  nitrogenOnHand,
+  startingState,
+  type BedState,
+  type LyingLayer,
+} from './bedState';
+import { stepDay } from './day';
+import { flowKinds, pools, type Pool } from './flows';
+import type { BedSeason } from './input';
+import type { LayerResult, PlantingResult, SeasonResult } from './result';
+
+/** The nitrogen account of a run: start, everything in, everything out. */
+export interface Account {
+  readonly start: number;
+  net: number;
+}
+
+export const openAccount = (state: BedState): Account => ({ start: nitrogenOnHand(state), net: 0 });
+
+/**
+ * Books a day's flows and says how far the bed is out of balance, g N/m2: the larger of
+ * |pools - (start + in - out)|, carbon-held pools recomputed from carbon, and the largest
+ * difference between a pool kept by flows and the same pool from carbon or plants.
+ */
+export function imbalance(account: Account, state: BedState, flows: Float64Array): number {
+  for (let flow = 0; flow < flowKinds.length; flow++) {
+    if (flowFrom[flow]! < 0) account.net += flows[flow]!;
+    if (flowTo[flow]! < 0) account.net -= flows[flow]!;
+  }
+  return Math.max(
+    Math.abs(nitrogenOnHand(state) - (account.start + account.net)),
+    bookkeepingDifference(state),
+  );
+}
+
+/** Depth still lying of a layer [mm]: dry matter left over a density that grows from laid to settled. */
+export function lyingDepth(layer: LyingLayer): number {
+  const density = layer.laidDensity + (layer.settledDensity - layer.laidDensity) * layer.settled;
+  return density > 0 ? (1000 * layer.left * layer.dryKgPerM2) / density : 0;
+}
+
+/**
+ * Runs one bed from its first to its last day at the given coefficients.
+ *
+ * @returns daily pools and flows, g N per m2 of bed, with the largest imbalance of any day
+ * @throws only on a broken promise of ours (a flow that runs backwards)
+ * @validity model sections 1-9; one mineral pool per layer treated as nitrate, no runoff, no snow
+ */
+export function runSeason(input: BedSeason): SeasonResult {
+  const days = input.lastDay - input.firstDay + 1;
+  const lowerDepth = lowerDepthFor(input);
+  const state = startingState(input, lowerDepth);
+  const sizes = waterSizes(input.soil, lowerDepth);
+  const account = openAccount(state);
+  const series = (): Float64Array => new Float64Array(days);
+  const start = Object.fromEntries(
+    pools.map((pool, index) => [pool, state.nitrogen[index]!]),
+  ) as Record<Pool, number>;
+  const poolDays = pools.map(series);
+  const flows = flowKinds.map(series);
+  const day = {
+    watered: series(),
+    airMean: series(),
+    soilTemperature: series(),
+    drainageTop: series(),
+    drainageLower: series(),
+    dryness: series(),
+    availableWaterTop: series(),
+    coverFill: series(),
+    coverFraction: series(),
+    coverDepth: series(),
+    coverDryKg: series(),
+    rootReach: series(),
+    soilNormalisedDay: series(),
+  };
+  const plants = state.plantings.map(() => ({
+    dailyNeed: series(),
+    dailyUptake: series(),
+    dailyFixed: series(),
+    progress: series(),
+    rootDepth: series(),
+  }));
+  const layers: LayerResult[] = [];
+  let residual = 0;
+  const todayFlows = new Float64Array(flowKinds.length);
+
+  for (let index = 0; index < days; index++) {
+    todayFlows.fill(0);
+    const report = stepDay(input, state, todayFlows, index, lowerDepth);
+    residual = Math.max(residual, imbalance(account, state, todayFlows));
+    for (let pool = 0; pool < pools.length; pool++)
+      poolDays[pool]![index] = state.nitrogen[pool]!;
+    for (let flow = 0; flow < flowKinds.length; flow++) flows[flow]![index] = todayFlows[flow]!;
+
+    day.watered[index] = report.watered;
+    day.airMean[index] =
+      (input.weather.minimumCelsius[index]! + input.weather.maximumCelsius[index]!) / 2;
+    day.soilTemperature[index] = state.soilCelsius;
+    day.drainageTop[index] = report.drainageTop;
+    day.drainageLower[index] = report.drainageLower;
+    day.dryness[index] = report.dryness;
+    day.availableWaterTop[index] = availableShare(state.water, sizes);
+    day.coverFill[index] = report.coverFill;
+    day.soilNormalisedDay[index] = report.soilNormalisedDay;
+    let dry = 0;
+    let depth = 0;
+    state.layers.forEach((layer, at) => {
+      const lying = lyingDepth(layer);
+      dry += layer.left * layer.dryKgPerM2;
+      depth += lying;
+      layers[at] ??= { id: layer.id, left: series(), depth: series() };
+      layers[at].left[index] = layer.left;
+      layers[at].depth[index] = lying;
+    });
+    day.coverDryKg[index] = dry;
+    day.coverDepth[index] = depth;
+    day.coverFraction[index] = coverFraction(dry, input.coefficients);
+    state.plantings.forEach((plant, at) => {
+      const kept = plants[at]!;
+      kept.dailyNeed[index] = plant.needToday;
+      kept.dailyUptake[index] = plant.uptakeToday;
+      kept.dailyFixed[index] = plant.fixedToday;
+      kept.progress[index] = plant.progress;
+      kept.rootDepth[index] = plant.standing ? plant.rootDepth : 0;
+      if (plant.standing)
+        day.rootReach[index] = Math.max(
+          day.rootReach[index]!,
+          reachShare(plant.input.crop.fullRootDepth, topDepth, lowerDepth),
+        );
+    });
+  }
+
+  return {
+    bedId: input.bedId,
+    firstDay: input.firstDay,
+    days,
+    today: input.today,
+    start,
+    pools: Object.fromEntries(pools.map((pool, at) => [pool, poolDays[at]!])) as Record<
+      Pool,
+      Float64Array
+    >,
+    flows,
+    residual,
+    kind: input.weather.kind,
+    rain: input.weather.rainMillimetres,
+    airMinimum: input.weather.minimumCelsius,
+    airMaximum: input.weather.maximumCelsius,
+    ...day,
+    lowerDepth,
+    layers,
+    plantings: state.plantings.map((plant, at): PlantingResult => ({
+      id: plant.input.id,
+      startDay: plant.input.startDay,
+      clearingDay: plant.clearedOn,
+      demand: plant.needSoFar,
+      uptake: plant.uptake,
+      luxury: plant.luxury,
+      fixed: plant.fixed,
+      demandMet: plant.needSoFar > 0 ? Math.min(1, plant.metSoFar / plant.needSoFar) : 0,
+      harvested: plant.harvested,
+      removed: plant.harvested + plant.removed,
+      left: plant.left,
+      ...plants[at]!,
+    })),
+  };
+}

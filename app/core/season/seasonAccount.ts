@@ -1,0 +1,117 @@
+import type { DayNumber } from '../days';
+import { mgPerKgFromGramsPerM2 } from '../units';
+import { type FlowIndex, flowIndex } from './flows';
+import type { BedSeason } from './input';
+import type { SeasonResult } from './result';
+
+/** What a bed's run says about a day, in the terms the states are written in. */
+
+const releaseFlows: readonly FlowIndex[] = [
+  flowIndex('soilOrganic', 'mineralTop', 'released by the soil'),
+  flowIndex('youngHumus', 'mineralTop', 'released by last year’s humus'),
+  flowIndex('dugMicrobes', 'mineralTop', 'released'),
+  flowIndex('slow', 'mineralTop', 'released from compost'),
+  flowIndex('coverFree', 'mineralTop', 'washed in'),
+  flowIndex('coverFree', 'mineralTop', 'cover dug in'),
+];
+const dugReleaseFlows: readonly FlowIndex[] = [flowIndex('dugMicrobes', 'mineralTop', 'released')];
+const dugTieUpFlows: readonly FlowIndex[] = [flowIndex('mineralTop', 'dugMicrobes', 'held back')];
+const tieUpFlows: readonly FlowIndex[] = [
+  ...dugTieUpFlows,
+  flowIndex('mineralTop', 'coverMicrobes', 'held back from the soil'),
+];
+
+/** Position of a day in the run's series; the day must lie in the run. */
+export function dayIndex(result: SeasonResult, day: DayNumber): number {
+  const index = day - result.firstDay;
+  if (index < 0 || index >= result.days)
+    throw new RangeError(`Day ${day} is not a day of this run`);
+  return index;
+}
+
+export const lastDayOf = (result: SeasonResult): DayNumber => result.firstDay + result.days - 1;
+
+/** Value of a series on a day; days outside the run count as its nearest day. */
+export function at(series: ArrayLike<number>, result: SeasonResult, day: DayNumber): number {
+  const index = Math.min(result.days - 1, Math.max(0, day - result.firstDay));
+  return series[index] ?? 0;
+}
+
+/** Sum of a series over days, both ends included and cut to the run; 0 when the span is empty. */
+export function sumDays(
+  series: ArrayLike<number>,
+  result: SeasonResult,
+  fromDay: DayNumber,
+  toDay: DayNumber,
+): number {
+  const first = Math.max(0, fromDay - result.firstDay);
+  const last = Math.min(result.days - 1, toDay - result.firstDay);
+  let sum = 0;
+  for (let index = first; index <= last; index += 1) sum += series[index] ?? 0;
+  return sum;
+}
+
+/** Mean of a series over days, both ends included and cut to the run; null when the span is empty. */
+export function meanDays(
+  series: ArrayLike<number>,
+  result: SeasonResult,
+  fromDay: DayNumber,
+  toDay: DayNumber,
+): number | null {
+  const first = Math.max(fromDay, result.firstDay);
+  const last = Math.min(toDay, lastDayOf(result));
+  if (last < first) return null;
+  return sumDays(series, result, first, last) / (last - first + 1);
+}
+
+const sumFlows = (
+  result: SeasonResult,
+  flows: readonly FlowIndex[],
+  fromDay: DayNumber,
+  toDay: DayNumber,
+): number =>
+  flows.reduce((sum, flow) => sum + sumDays(result.flows[flow] ?? [], result, fromDay, toDay), 0);
+
+/** Released into 0-30 cm between two days, washed in from the cover included [g/m2 of bed]. */
+export const released = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
+  sumFlows(result, releaseFlows, fromDay, toDay);
+
+/** Taken out of 0-30 cm by what rots in and on the soil between two days [g/m2 of bed]. */
+export const tiedUp = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
+  sumFlows(result, tieUpFlows, fromDay, toDay);
+
+/** What was dug in takes from 0-30 cm, less what it gives, between two days [g/m2 of bed]. */
+export const dugTieUp = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
+  sumFlows(result, dugTieUpFlows, fromDay, toDay) -
+  sumFlows(result, dugReleaseFlows, fromDay, toDay);
+
+/** Mineral nitrogen of 0-30 cm and of what roots reach or will reach below, on the evening of a day. */
+export const mineralInReach = (result: SeasonResult, day: DayNumber): number =>
+  at(result.pools.mineralTop, result, day) +
+  at(result.rootReach, result, day) * at(result.pools.mineralLower, result, day);
+
+/** Nitrate-N of 0-30 cm in the lab's mg/kg, by the bed's own bulk density. */
+export const nitrateMgPerKg = (
+  input: BedSeason,
+  result: SeasonResult,
+  day: DayNumber,
+): number =>
+  mgPerKgFromGramsPerM2(
+    at(result.pools.mineralTop, result, day),
+    input.soil.bulkDensityKgPerL,
+    30,
+  );
+
+/** First day of the season that holds `day`, within the run. */
+export const seasonFirstDay = (input: BedSeason, day: DayNumber): DayNumber =>
+  input.seasonStarts.reduce(
+    (latest, start) => (start <= day && start > latest ? start : latest),
+    input.firstDay,
+  );
+
+/** Last day of the season that holds `day`, within the run. */
+export const seasonLastDay = (input: BedSeason, day: DayNumber): DayNumber =>
+  input.seasonStarts.reduce(
+    (earliest, start) => (start > day && start - 1 < earliest ? start - 1 : earliest),
+    input.lastDay,
+  );

@@ -1,0 +1,153 @@
+import type { Coefficients } from '../season/coefficients';
+import type { SoilProperties } from '../season/input';
+import { adjustedDepletionShare, waterStress } from './evapotranspiration';
+
+/** Depth of the upper layer [mm]; every nitrate number of the program is of this layer. */
+export const topDepth = 300;
+
+/** Water held by the two layers and the cover [mm]; changed in place by the day. */
+export interface WaterStore {
+  top: number;
+  lower: number;
+  cover: number;
+}
+
+/** What the plants on the bed ask of the water today, shares already weighted. */
+export interface CanopyDay {
+  /** transpiration coefficient, Kc less its evaporation part, summed by share */
+  readonly transpiration: number;
+  /** evaporation coefficient of the bed */
+  readonly evaporation: number;
+  /** share of the ground shaded by leaves 0-1 */
+  readonly canopy: number;
+  /** share of the lower layer that roots reach 0-1 */
+  readonly reach: number;
+  /** FAO-56 p of the plants, weighted; 0.5 on bare ground */
+  readonly depletionShare: number;
+}
+
+export interface WaterDay {
+  readonly watered: number;
+  readonly throughfall: number;
+  readonly drainageTop: number;
+  readonly drainageLower: number;
+  /** root-zone depletion / readily available water, after the day */
+  readonly dryness: number;
+}
+
+interface Sizes {
+  readonly topFull: number;
+  readonly topWilt: number;
+  readonly lowerFull: number;
+  readonly lowerWilt: number;
+}
+
+export function waterSizes(soil: SoilProperties, lowerDepth: number): Sizes {
+  return {
+    topFull: soil.fieldCapacity * topDepth,
+    topWilt: soil.wiltingPoint * topDepth,
+    lowerFull: soil.fieldCapacity * lowerDepth,
+    lowerWilt: soil.wiltingPoint * lowerDepth,
+  };
+}
+
+/** Plant-available water of the top layer as a share of the most it holds, 0-1. */
+export const availableShare = (water: WaterStore, sizes: Sizes): number =>
+  Math.min(1, Math.max(0, (water.top - sizes.topWilt) / (sizes.topFull - sizes.topWilt)));
+
+/**
+ * One day of water. Rain and watering fill the cover before the soil; evaporation and
+ * transpiration are taken before the surplus drains (FAO-56 eq. 88; its Example 38 drains first).
+ *
+ * Soil evaporation slows and stops as the surface dries (FAO-56 eq. 71-74 with Ze 0.10 m); its
+ * depletion is taken as that of the whole top layer, which is assumed. Transpiration is shared by
+ * the water each layer holds, the lower one at half weight.
+ *
+ * @param referenceEvapotranspiration ET0 [mm]
+ * @param logged watering the gardener wrote down [mm]
+ * @param keptMoist refill to half of the readily available water when more than it is gone and
+ *   under 5 mm of rain fell
+ */
+export function waterDay(
+  water: WaterStore,
+  sizes: Sizes,
+  soil: SoilProperties,
+  plants: CanopyDay,
+  rain: number,
+  logged: number,
+  referenceEvapotranspiration: number,
+  coverCapacity: number,
+  coverFraction: number,
+  keptMoist: boolean,
+  c: Coefficients,
+): WaterDay {
+  const demand = plants.transpiration * referenceEvapotranspiration;
+  const share = adjustedDepletionShare(plants.depletionShare, demand);
+  const zone = sizes.topFull - sizes.topWilt + plants.reach * (sizes.lowerFull - sizes.lowerWilt);
+  const depletionNow = (): number =>
+    sizes.topFull - water.top + plants.reach * (sizes.lowerFull - water.lower);
+  const readily = share * zone;
+  const refill =
+    keptMoist && plants.transpiration > 0 && rain < 5 && depletionNow() > readily
+      ? depletionNow() - readily / 2
+      : 0;
+  const watered = logged + refill;
+
+  // The cover drinks first, then gives to the air.
+  const caught = Math.min(Math.max(0, coverCapacity - water.cover), rain + watered);
+  water.cover += caught;
+  const throughfall = rain + watered - caught;
+  const coverEvaporation = Math.min(
+    water.cover,
+    referenceEvapotranspiration * coverFraction * (1 - plants.canopy),
+  );
+  water.cover -= coverEvaporation;
+  // A cover that shrank holds less than it did: what is over runs into the soil.
+  const spilled = Math.max(0, water.cover - coverCapacity);
+  water.cover -= spilled;
+  const intoSoil = throughfall + spilled;
+
+  const evaporable = 1000 * (soil.fieldCapacity - 0.5 * soil.wiltingPoint) * c.evaporationDepth;
+  const readilyEvaporable = c.readilyEvaporableShare * evaporable;
+  const surfaceDepletion = Math.max(0, sizes.topFull - water.top - intoSoil);
+  const drying = Math.min(
+    1,
+    Math.max(0, (evaporable - surfaceDepletion) / (evaporable - readilyEvaporable)),
+  );
+  const evaporation =
+    drying *
+    Math.max(
+      0,
+      plants.evaporation *
+        referenceEvapotranspiration *
+        (1 - c.coverEvaporationSaving * coverFraction) -
+        coverEvaporation,
+    );
+  water.top += intoSoil - Math.min(evaporation, Math.max(0, water.top + intoSoil - sizes.topWilt));
+
+  const stress = waterStress(Math.max(0, depletionNow()), zone, share);
+  const topHeld = Math.max(0, water.top - sizes.topWilt);
+  const lowerHeld = Math.max(0, water.lower - sizes.lowerWilt) * plants.reach;
+  const weighted = topHeld + c.lowerLayerUptakeWeight * lowerHeld;
+  if (weighted > 0) {
+    const transpiration = demand * stress;
+    water.top -= Math.min(topHeld, (transpiration * topHeld) / weighted);
+    water.lower -= Math.min(
+      lowerHeld,
+      (transpiration * c.lowerLayerUptakeWeight * lowerHeld) / weighted,
+    );
+  }
+
+  const drainageTop = Math.max(0, water.top - sizes.topFull);
+  water.top -= drainageTop;
+  water.lower += drainageTop;
+  const drainageLower = Math.max(0, water.lower - sizes.lowerFull);
+  water.lower -= drainageLower;
+  return {
+    watered,
+    throughfall: intoSoil,
+    drainageTop,
+    drainageLower,
+    dryness: readily > 0 ? Math.max(0, depletionNow()) / readily : 0,
+  };
+}
