@@ -1,5 +1,5 @@
 import type { CoverState, NitrogenState, Weight } from '../../core/season/verdict';
-import { coverShapes, type MarkShape, nitrogenShapes, weightShapes } from './shapes';
+import { coverShapes, type MarkShape, nitrogenShapes, weightShapes } from '../../words/markShapes';
 
 /** Class names cannot hold the spaces of a state's word. */
 export const classOfWord = (word: string): string => word.replaceAll(' ', '-');

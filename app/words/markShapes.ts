@@ -1,4 +1,4 @@
-import type { CoverState, NitrogenState, Weight } from '../../core/season/verdict';
+import type { CoverState, NitrogenState, Weight } from '../core/season/verdict';
 
 /**
  * One outline in a 20 x 20 box. `solid` is filled with the mark's colour, `open` only drawn
