@@ -1,0 +1,47 @@
+import { join } from 'node:path';
+import { defineConfig } from '@playwright/test';
+import { findBrowser } from '../main/launch/findBrowser.js';
+import type { Sides } from '../tests/pages/fixtures';
+
+const top = join(import.meta.dirname, '..');
+const installed = findBrowser();
+const isRoot = process.getuid?.() === 0;
+const overBothSides = { testMatch: /\.spec\.ts$/, testIgnore: /electron\.spec\.ts$/ };
+
+export default defineConfig<Sides>({
+  testDir: join(top, 'tests/pages'),
+  outputDir: join(top, 'test-results'),
+  snapshotPathTemplate: join(top, 'tests/pictures/{arg}{ext}'),
+  globalSetup: join(top, 'tests/pages/probe/buildProbe.ts'),
+  workers: 1, // on two cores one browser at a time is faster than two
+  timeout: 60_000,
+  reporter: 'list',
+  forbidOnly: process.env['CI'] !== undefined,
+  expect: {
+    timeout: 10_000,
+    toHaveScreenshot: { animations: 'disabled', caret: 'hide', maxDiffPixelRatio: 0.002 },
+  },
+  use: {
+    browserName: 'chromium',
+    viewport: { width: 1280, height: 860 },
+    contextOptions: { reducedMotion: 'reduce' },
+    screenshot: 'only-on-failure',
+    launchOptions: {
+      ...(installed ? { executablePath: installed } : {}),
+      // Chromium refuses its sandbox to root, and containers run tests as root.
+      chromiumSandbox: !isRoot,
+      args: [
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--font-render-hinting=none',
+        '--force-color-profile=srgb',
+      ],
+    },
+  },
+  projects: [
+    { name: 'service', ...overBothSides, use: { side: 'service' } },
+    { name: 'bridge', ...overBothSides, use: { side: 'bridge' } },
+    { name: 'electron', testMatch: /electron\.spec\.ts$/ },
+  ],
+});
