@@ -22,6 +22,12 @@ export function fixationStage(
   return Math.max(0, (1 - progress) / (1 - middle));
 }
 
+/** Days to the first pods: midway from first flower to first pick (assumed). */
+const podsBegin = (crop: CropInput): number =>
+  crop.flowerDays === null
+    ? crop.firstHarvestDays
+    : (crop.flowerDays + crop.firstHarvestDays) / 2;
+
 /**
  * Factor on fixation by nitrate in the top 30 cm, 1 - nitrate/limit, not below 0.
  *
@@ -34,9 +40,7 @@ export function nitrateSuppression(
   mineralTop: number,
   progress: number,
 ): number {
-  const podding =
-    progress >=
-    (crop.flowerDays === null ? crop.firstHarvestDays : crop.flowerDays) / crop.usualDays;
+  const podding = progress >= podsBegin(crop) / crop.usualDays;
   const limit = podding ? legume.poddingLimit : legume.leafyLimit;
   return Math.max(0, 1 - mineralTop / limit);
 }

@@ -74,6 +74,12 @@ export const flowFrom = flowKinds.map((kind) => poolByName[kind.from] ?? -1);
 export const flowTo = flowKinds.map((kind) => poolByName[kind.to] ?? -1);
 
 /**
+ * A pool that was emptied to the last gram can stand a few rounding errors below nothing, and a
+ * share of it then flows backwards by as much. Anything larger is a mistake of ours.
+ */
+const roundingGrams = 1e-12;
+
+/**
  * Moves nitrogen: the only way a pool changes. Throws on a negative or unreal amount, because a
  * flow that runs backwards is a mistake of ours, not of the gardener.
  */
@@ -83,7 +89,7 @@ export function move(
   flow: number,
   gramsPerM2: number,
 ): void {
-  if (!(gramsPerM2 >= 0)) throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
+  if (!(gramsPerM2 >= -roundingGrams)) throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
   if (gramsPerM2 === 0) return;
   flows[flow]! += gramsPerM2;
   const from = flowFrom[flow]!;

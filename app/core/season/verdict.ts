@@ -1,4 +1,5 @@
 import type { DayNumber } from '../days';
+import type { ExcessClass } from './input';
 
 export const nitrogenStates = [
   'over-fed',
@@ -37,6 +38,16 @@ export interface BedVerdict {
   readonly wasShortOn: DayNumber | null;
   /** room left for greens, g total N per m2; null for legumes and empty beds */
   readonly room: number | null;
+  /** class whose line the ratio is held against; null for empty beds */
+  readonly excessClass: ExcessClass | null;
+  /** ratio past which the bed counts as over-fed; null for legumes, cover crops and empty beds */
+  readonly overFedLine: number | null;
+  /** past the strong line of its class as well */
+  readonly strongly: boolean;
+  /** fruit: highest nitrate forecast round first flower [mg/kg]; else null */
+  readonly flowerNitrate: number | null;
+  /** total N of greens, compost, manure and meals laid this season [g per m2 of bed] */
+  readonly laidThisSeason: number;
 }
 
 export type Weight = 'note' | 'caution' | 'stop';
@@ -70,6 +81,7 @@ export const cautionKinds = [
   'share over one',
   'overdue',
   'outside validity',
+  'safety',
 ] as const;
 export type CautionKind = (typeof cautionKinds)[number];
 

@@ -1,0 +1,144 @@
+import type { DayNumber } from '../days';
+import { flowIndex } from './flows';
+import type { BedSeason, PlantingInput } from './input';
+import type { PlantingResult, SeasonResult } from './result';
+import { at, lastDayOf, mineralInReach, released, sumDays, tiedUp } from './seasonAccount';
+
+/** What one planting has, gets and wants, seen from the evening of a day; g N per m2 of bed. */
+export interface PlantingAccount {
+  readonly planting: PlantingInput;
+  readonly result: PlantingResult;
+  /** share of the bed's supply that is this planting's */
+  readonly supplyShare: number;
+  /** last day on which it can use anything */
+  readonly horizon: DayNumber;
+  /** total need at its share; a legume's less the fixation still to come */
+  readonly need: number;
+  /** taken up and fixed so far, harvests included */
+  readonly inCrop: number;
+  readonly inReach: number;
+  readonly release: number;
+  readonly tieUp: number;
+  /** need of the days after today */
+  readonly stillWanted: number;
+  /** what the forecast gives of it, luxury apart */
+  readonly forecastTaken: number;
+}
+
+/** In the ground on the evening of a day; on the day of clearing it is gone. */
+export const isStanding = (planting: PlantingInput, day: DayNumber): boolean =>
+  planting.startDay <= day && (planting.clearingDay === null || day < planting.clearingDay);
+
+export const standingPlantings = (input: BedSeason, day: DayNumber): readonly PlantingInput[] =>
+  input.plantings.filter((planting) => isStanding(planting, day));
+
+export function plantingResult(result: SeasonResult, id: string): PlantingResult {
+  const found = result.plantings.find((planting) => planting.id === id);
+  if (!found) throw new Error(`The run knows no planting ${id}`);
+  return found;
+}
+
+/** A legume whose fixation can still make good what the soil does not give. */
+export const canFix = (planting: PlantingInput): boolean =>
+  planting.crop.legume !== null && planting.nodulesSeen !== false;
+
+const luxuryFlows = [
+  flowIndex('mineralTop', 'crop', 'luxury'),
+  flowIndex('mineralLower', 'crop', 'luxury'),
+] as const;
+
+/**
+ * Luxury uptake of one planting on a day. The run keeps it for the bed as a whole; plantings want
+ * it in proportion to the day's need (legumes none), so that is how it is shared out.
+ */
+function luxuryOn(
+  input: BedSeason,
+  result: SeasonResult,
+  planting: PlantingInput,
+  day: DayNumber,
+): number {
+  if (planting.crop.legume !== null) return 0;
+  const ofBed = luxuryFlows.reduce((sum, flow) => sum + at(result.flows[flow] ?? [], result, day), 0);
+  if (ofBed === 0) return 0;
+  const needOf = (one: PlantingInput): number =>
+    one.crop.legume === null ? at(plantingResult(result, one.id).dailyNeed, result, day) : 0;
+  const needOfBed = input.plantings.reduce((sum, one) => sum + needOf(one), 0);
+  return needOfBed > 0 ? (ofBed * needOf(planting)) / needOfBed : 0;
+}
+
+/** What a planting takes on a day towards its need: from the soil, luxury apart, and from the air. */
+export const takenOn = (
+  input: BedSeason,
+  result: SeasonResult,
+  planting: PlantingInput,
+  day: DayNumber,
+): number => {
+  const own = plantingResult(result, planting.id);
+  return (
+    at(own.dailyUptake, result, day) -
+    luxuryOn(input, result, planting, day) +
+    at(own.dailyFixed, result, day)
+  );
+};
+
+function takenBetween(
+  input: BedSeason,
+  result: SeasonResult,
+  planting: PlantingInput,
+  fromDay: DayNumber,
+  toDay: DayNumber,
+): number {
+  let taken = 0;
+  for (let day = fromDay; day <= Math.min(toDay, lastDayOf(result)); day += 1)
+    taken += takenOn(input, result, planting, day);
+  return taken;
+}
+
+/**
+ * The accounts of all plantings standing on the evening of `today`. Supply is shared by share of
+ * the bed; where shares add to more than the bed they share all of it.
+ */
+export function plantingAccounts(
+  input: BedSeason,
+  result: SeasonResult,
+  today: DayNumber,
+): readonly PlantingAccount[] {
+  const standing = standingPlantings(input, today);
+  const planted = standing.reduce((sum, planting) => sum + planting.share, 0);
+  return standing.map((planting) => {
+    const own = plantingResult(result, planting.id);
+    const supplyShare = planting.share / Math.max(1, planted);
+    const horizon = planting.clearingDay ?? Math.max(today, planting.usualEndDay);
+    const tomorrow = today + 1;
+    const fixedToCome = sumDays(own.dailyFixed, result, tomorrow, horizon);
+    const takenSoFar = sumDays(own.dailyUptake, result, planting.startDay, today);
+    const fixedSoFar = sumDays(own.dailyFixed, result, planting.startDay, today);
+    return {
+      planting,
+      result: own,
+      supplyShare,
+      horizon,
+      need: canFix(planting) ? own.demand - fixedToCome : own.demand,
+      inCrop: takenSoFar + fixedSoFar,
+      inReach: supplyShare * mineralInReach(result, today),
+      release: supplyShare * released(result, tomorrow, horizon),
+      tieUp: supplyShare * tiedUp(result, tomorrow, horizon),
+      stillWanted: sumDays(own.dailyNeed, result, tomorrow, horizon),
+      forecastTaken: takenBetween(input, result, planting, tomorrow, horizon),
+    };
+  });
+}
+
+/** Share of what is still wanted that the forecast meets, 0-1; 1 when nothing is wanted. */
+export function forecastMetOf(accounts: readonly PlantingAccount[]): number {
+  const wanted = accounts.reduce((sum, account) => sum + account.stillWanted, 0);
+  if (wanted <= 0) return 1;
+  return accounts.reduce((sum, account) => sum + account.forecastTaken, 0) / wanted;
+}
+
+/** Share of the total need that is still open, 0-1. */
+export function openShareOf(accounts: readonly PlantingAccount[]): number {
+  const total = accounts.reduce((sum, account) => sum + account.result.demand, 0);
+  if (total <= 0) return 0;
+  return accounts.reduce((sum, account) => sum + account.stillWanted, 0) / total;
+}
