@@ -418,4 +418,34 @@ export const cropSources = {
     'Nitrogen on San Marzano tomato in fertile soil',
     'Plants 9:575; abstract read',
   ),
+  Fatima2019: source(
+    'Fatima S and others',
+    2019,
+    'Genotype and nitrogen effects on okra',
+    'International Journal of Plant Production; abstract read',
+  ),
+  CucurbitHandbook: source(
+    'Handbook of plant breeding',
+    null,
+    'Flowering of cucurbits',
+    'doi 10.1201/b19233-23; abstract read',
+  ),
+  FoliaHorticulturae2012: source(
+    'Folia Horticulturae',
+    2012,
+    'Ten accessions of bean and cowpea, Sadovo',
+    'abstract read',
+  ),
+  Grangeiro2004: source(
+    'Grangeiro LC, Cecilio Filho AB',
+    2004,
+    'Nutrients in watermelon',
+    'Horticultura Brasileira 22:93; read',
+  ),
+  EdiblePlants2026: source(
+    'Open data set of edible plants',
+    2026,
+    'Days to harvest',
+    'published as tidy data; read',
+  ),
 } as const;
