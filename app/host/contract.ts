@@ -102,4 +102,6 @@ export type MenuCommand = (typeof menuCommands)[number];
 export interface ShellBridge {
   readonly host: Host;
   onMenu(listener: (command: MenuCommand) => void): void;
+  /** A file named at start, double-clicked, or handed over by a second start: the id to open with `openGarden`. */
+  onOpenFile(listener: (id: string) => void): void;
 }
