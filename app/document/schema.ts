@@ -89,9 +89,7 @@ export const containerSchema = z.strictObject({
   plural: name,
   litres: positive,
   /** "weigh one bag": a full one, with what was in it */
-  weighed: z
-    .strictObject({ date: day, kilograms: positive, wetness: wetnessSchema })
-    .nullable(),
+  weighed: z.strictObject({ date: day, kilograms: positive, wetness: wetnessSchema }).nullable(),
 });
 
 /** A material of one's own, or a table row with own values. Missing values come from `basedOn`. */
@@ -263,7 +261,9 @@ export const gardenSchema = z.strictObject({
   format: z.literal(formatName),
   schemaVersion: z.literal(schemaVersion),
   units: z.strictObject(
-    Object.fromEntries(Object.entries(fileUnits).map(([key, value]) => [key, z.literal(value)])) as {
+    Object.fromEntries(
+      Object.entries(fileUnits).map(([key, value]) => [key, z.literal(value)]),
+    ) as {
       [Key in keyof typeof fileUnits]: z.ZodLiteral<(typeof fileUnits)[Key]>;
     },
   ),
