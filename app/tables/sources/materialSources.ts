@@ -98,4 +98,10 @@ export const materialSources = {
     'Nitrogen release from crimson clover in relation to stage and composition',
     'Agronomy Journal 84:424-430; abstract read',
   ),
+  HartzManures2000: source(
+    'Hartz TK, Mitchell JP, Giannini C',
+    2000,
+    'Nitrogen and carbon mineralization dynamics of manures and composts',
+    'HortScience 35:209-212; abstract read',
+  ),
 } as const;
