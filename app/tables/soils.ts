@@ -1,0 +1,154 @@
+import { row } from './row';
+import type { Row } from './shapes';
+import { organicMatterLimit, saxtonRawls } from './soils/saxtonRawls';
+
+/** What the feel of a soil between the fingers says of it. */
+export interface SoilRow {
+  /** m3 water per m3 soil that stays after draining */
+  readonly fieldCapacity: Row;
+  /** m3 water per m3 soil that roots cannot take */
+  readonly wiltingPoint: Row;
+  /** usual make-up of the class, for the density */
+  readonly sand: number;
+  readonly clay: number;
+}
+
+const water = 'm3 per m3';
+
+const printed = (
+  texture: string,
+  capacity: readonly [number, number],
+  wilting: readonly [number, number],
+  sand: number,
+  clay: number,
+): SoilRow => {
+  const place = `table 19, ${texture}: middle of the printed range`;
+  const middle = ([low, high]: readonly [number, number]): Row =>
+    row(low, (low + high) / 2, high, water, 'Allen1998', place, 'derived', { drawnPer: 'garden' });
+  return { fieldCapacity: middle(capacity), wiltingPoint: middle(wilting), sand, clay };
+};
+
+const fromMakeUp = (sand: number, clay: number): SoilRow => {
+  const { fieldCapacity, wiltingPoint } = saxtonRawls({ sand, clay, organicMatterPercent: 2.5 });
+  const around = (value: number): Row =>
+    row(
+      value - 0.05,
+      value,
+      value + 0.05,
+      water,
+      'SaxtonRawls2006',
+      'clay loam at 2.5 % organic matter; range ours',
+      'derived',
+      {
+        drawnPer: 'garden',
+      },
+    );
+  return { fieldCapacity: around(fieldCapacity), wiltingPoint: around(wiltingPoint), sand, clay };
+};
+
+/** Water by texture; clay loam is missing in the printed table and worked out instead. */
+export const soils = {
+  sand: printed('sand', [0.07, 0.17], [0.02, 0.07], 0.88, 0.05),
+  'loamy sand': printed('loamy sand', [0.11, 0.19], [0.03, 0.1], 0.8, 0.05),
+  'sandy loam': printed('sandy loam', [0.18, 0.28], [0.06, 0.16], 0.65, 0.1),
+  loam: printed('loam', [0.2, 0.3], [0.07, 0.17], 0.4, 0.2),
+  'silt loam': printed('silt loam', [0.22, 0.36], [0.09, 0.21], 0.2, 0.15),
+  silt: printed('silt', [0.28, 0.36], [0.12, 0.22], 0.1, 0.05),
+  'clay loam': fromMakeUp(0.3, 0.35),
+  'silt clay loam': printed('silt clay loam', [0.3, 0.37], [0.17, 0.24], 0.1, 0.35),
+  'silty clay': printed('silty clay', [0.3, 0.42], [0.17, 0.29], 0.1, 0.45),
+  clay: printed('clay', [0.32, 0.4], [0.2, 0.24], 0.25, 0.5),
+} as const satisfies Record<string, SoilRow>;
+
+export type TextureName = keyof typeof soils;
+
+/** "How many years of compost or mulch?", when organic matter was never measured. */
+export const organicMatterByMulchYears = {
+  none: row(1.2, 2.5, 4.5, '% of dry soil', 'Assumed', 'no years of compost or mulch', 'assumed', {
+    drawnPer: 'garden',
+  }),
+  'a few': row(
+    2.2,
+    4,
+    7,
+    '% of dry soil',
+    'Assumed',
+    'a few years of compost or mulch',
+    'assumed',
+    {
+      drawnPer: 'garden',
+    },
+  ),
+  many: row(3.5, 6, 12, '% of dry soil', 'Assumed', 'many years of compost or mulch', 'assumed', {
+    drawnPer: 'garden',
+  }),
+} as const;
+
+export type MulchYearsName = keyof typeof organicMatterByMulchYears;
+
+/** Not tested and not asked: as wide as the question allows. */
+export const organicMatterUnknown: Row = row(
+  1.2,
+  4,
+  12,
+  '% of dry soil',
+  'Assumed',
+  'neither tested nor asked',
+  'assumed',
+  { drawnPer: 'garden' },
+);
+
+/** The organic matter of a bed: measured if it was, else from the years of mulch. */
+export const organicMatterRow = (
+  measuredPercent: number | null,
+  mulchYears: MulchYearsName | null,
+): Row => {
+  if (measuredPercent !== null) {
+    const spread = measuredPercent > organicMatterLimit ? 0.3 : 0.1;
+    return row(
+      measuredPercent * (1 - spread),
+      measuredPercent,
+      measuredPercent * (1 + spread),
+      '% of dry soil',
+      'Assumed',
+      'own test; spread of a soil sample assumed',
+      'measured',
+      { drawnPer: 'garden' },
+    );
+  }
+  return mulchYears === null ? organicMatterUnknown : organicMatterByMulchYears[mulchYears];
+};
+
+/** Dug garden soil of ordinary organic matter. */
+export const usualBulkDensity: Row = row(
+  1.1,
+  1.3,
+  1.4,
+  'kg per L',
+  'Recalled',
+  'mineral topsoil 1.2-1.4, beds rich in organic matter 0.9-1.1',
+  'memory',
+  { drawnPer: 'garden' },
+);
+
+/**
+ * Weight of a litre of soil: the usual one, or less where organic matter makes it lighter by the
+ * equations of Saxton and Rawls. Above 8 % organic matter the value at 8 % stands, with a wider
+ * range downwards: bought-in mixes are lighter than anything the equations have seen.
+ */
+export function bulkDensityRow(texture: TextureName, organicMatterPercent: number): Row {
+  const { sand, clay } = soils[texture];
+  const { bulkDensityKgPerL: light } = saxtonRawls({ sand, clay, organicMatterPercent });
+  if (light >= usualBulkDensity.typical) return usualBulkDensity;
+  const beyond = organicMatterPercent > organicMatterLimit;
+  return row(
+    light - (beyond ? 0.4 : 0.2),
+    light,
+    light + 0.1,
+    'kg per L',
+    'SaxtonRawls2006',
+    beyond ? 'held at 8 % organic matter' : `${texture} at its organic matter`,
+    'derived',
+    { drawnPer: 'garden' },
+  );
+}
