@@ -76,3 +76,6 @@ export const weightShapes: Readonly<Record<Weight, MarkShape>> = {
     open: '',
   },
 };
+
+/** Class names cannot hold the spaces of a state's word. */
+export const classOfWord = (word: string): string => word.replaceAll(' ', '-');

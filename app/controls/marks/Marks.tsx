@@ -1,8 +1,11 @@
 import type { CoverState, NitrogenState, Weight } from '../../core/season/verdict';
-import { coverShapes, type MarkShape, nitrogenShapes, weightShapes } from '../../words/markShapes';
-
-/** Class names cannot hold the spaces of a state's word. */
-export const classOfWord = (word: string): string => word.replaceAll(' ', '-');
+import {
+  classOfWord,
+  coverShapes,
+  type MarkShape,
+  nitrogenShapes,
+  weightShapes,
+} from '../../words/markShapes';
 
 function Mark({ shape, className }: { readonly shape: MarkShape; readonly className: string }) {
   return (

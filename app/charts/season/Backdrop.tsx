@@ -1,0 +1,90 @@
+import { seasonPanelWords } from '../../words/seasonChart';
+import type { CalendarStretch } from './calendar';
+import type { Stretch } from './geometry';
+import type { SeasonLayout } from './layout';
+
+/** Behind everything: the months (weeks, days) as mown stripes, the imagined days hatched, and the calendar along the foot. */
+export function Backdrop(props: {
+  readonly layout: SeasonLayout;
+  readonly calendar: readonly CalendarStretch[];
+  readonly imagined: readonly Stretch[];
+  readonly weaves: string;
+}) {
+  const { layout } = props;
+  const top = layout.supply.top;
+  const bottom = layout.axis.top;
+  const wide = (stretch: CalendarStretch) => layout.x(stretch.to + 1) - layout.x(stretch.from);
+  return (
+    <g>
+      {props.calendar.map((stretch) => (
+        <g key={stretch.from}>
+          {stretch.striped && (
+            <rect
+              className="chart-stripe"
+              x={layout.x(stretch.from)}
+              y={top}
+              width={wide(stretch)}
+              height={bottom - top}
+            />
+          )}
+          <path className="chart-tick" d={`M${layout.x(stretch.from)} ${bottom} V${bottom + 6}`} />
+          {wide(stretch) > 12 && (
+            <text
+              className="chart-number chart-number-middle"
+              x={layout.x(stretch.from) + wide(stretch) / 2}
+              y={bottom + 19}
+            >
+              {stretch.label}
+            </text>
+          )}
+        </g>
+      ))}
+      {props.imagined.map((stretch) => (
+        <rect
+          key={stretch.x}
+          x={stretch.x}
+          y={top}
+          width={stretch.width}
+          height={bottom - top}
+          fill={`url(#${props.weaves}-imagined)`}
+        />
+      ))}
+    </g>
+  );
+}
+
+/** In front of the panels: today, and where the imagined days begin. */
+export function TodayLine(props: {
+  readonly layout: SeasonLayout;
+  /** null: not in view */
+  readonly today: number | null;
+  readonly imagined: readonly Stretch[];
+}) {
+  const { layout } = props;
+  const top = layout.supply.top - 28;
+  const from = props.imagined.at(-1);
+  return (
+    <g>
+      {props.today !== null && (
+        <g>
+          <path
+            className="chart-today"
+            d={`M${layout.x(props.today + 0.5)} ${top + 4} V${layout.axis.top}`}
+          />
+          <text
+            className="chart-label chart-label-today"
+            x={layout.x(props.today + 0.5) - 5}
+            y={top + 2}
+          >
+            {seasonPanelWords.today}
+          </text>
+        </g>
+      )}
+      {from && from.width > 60 && (
+        <text className="chart-label chart-label-imagined" x={from.x + 6} y={top + 2}>
+          {seasonPanelWords.imagined}
+        </text>
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,257 @@
+import { type KeyboardEvent, type PointerEvent, useId, useMemo, useRef, useState } from 'react';
+import type { DayNumber } from '../../core/days';
+import { supplySources } from '../../core/season/ledger';
+import { dayWord } from '../../words/chartFormat';
+import { seasonFinding } from '../../words/seasonChart';
+import { useWidth } from '../useWidth';
+import { Weaves } from '../weaves/Weaves';
+import { Backdrop, TodayLine } from './Backdrop';
+import { calendarStretches } from './calendar';
+import { Crosshair } from './Crosshair';
+import { type DaySpan, type SeasonChartData, spanOf, type Zoom, zooms } from './data';
+import { imaginedStretches, nitrateGeometry, supplyGeometry } from './geometry';
+import { seasonLayout } from './layout';
+import { NitratePanel } from './NitratePanel';
+import { Reading } from './Reading';
+import { readDay, spokenReading, weeklyReadings } from './reading';
+import { seasonSeries } from './series';
+import { LayerStrip, PlantingRows, RainStrip, StateStrip } from './StripPanels';
+import { layerMarks, plantingBars, rainBars, stateSegments } from './strips';
+import { SupplyPanel } from './SupplyPanel';
+import { WeeksTable } from './WeeksTable';
+
+const zoomWords: Readonly<Record<Zoom, string>> = {
+  season: 'Season',
+  month: 'Month',
+  fortnight: 'Fortnight',
+};
+
+const daysOfKey: Readonly<Record<string, number>> = {
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  ArrowRight: 1,
+  ArrowUp: 1,
+  PageDown: -7,
+  PageUp: 7,
+};
+
+const within = (day: DayNumber, span: DaySpan): DayNumber =>
+  Math.max(span.from, Math.min(span.to, day));
+
+export interface SeasonChartProps extends SeasonChartData {
+  /** "Gate bed" */
+  readonly bedName: string;
+  /** days of the season view, both included; the whole run when left out */
+  readonly from?: DayNumber;
+  readonly to?: DayNumber;
+}
+
+/**
+ * A bed's season: supply in bands against what the crop could use, nitrogen ready in the soil,
+ * states, plantings, layers and rain, on one line of days. A day is chosen with the pointer or the
+ * arrow keys; all its values are written above the drawing and read out.
+ */
+export function SeasonChart(props: SeasonChartProps) {
+  const { result, units } = props;
+  const id = useId();
+  const box = useRef<HTMLDivElement>(null);
+  const width = useWidth(box, 960);
+  const [zoom, setZoom] = useState<Zoom>('season');
+  const [wantedDay, setDay] = useState<DayNumber>(result.today);
+  const [wantedMiddle, setMiddle] = useState<DayNumber>(result.today);
+  const [tableShown, showTable] = useState(false);
+
+  const whole: DaySpan = {
+    from: Math.max(props.from ?? result.firstDay, result.firstDay),
+    to: Math.min(props.to ?? Infinity, result.firstDay + result.days - 1),
+  };
+  const { from, to } = spanOf(zoom, wantedMiddle, whole);
+  const span = useMemo(() => ({ from, to }), [from, to]);
+  const day = within(wantedDay, span);
+
+  const series = useMemo(
+    () => seasonSeries(result, span, props.bulkDensityKgPerL),
+    [result, span, props.bulkDensityKgPerL],
+  );
+  const layout = seasonLayout(width, span, props.plantings.length);
+  const supply = supplyGeometry(series, layout, units.nitrogen);
+  const nitrate = nitrateGeometry(series, layout, props);
+  const imagined = imaginedStretches(result, series, layout);
+  const rain = rainBars(result, span, layout);
+  const reading = readDay(props, series, day);
+  const since = `since ${dayWord(from, units)}`;
+
+  const season = useMemo(
+    () => seasonSeries(result, { from: whole.from, to: whole.to }, props.bulkDensityKgPerL),
+    [result, whole.from, whole.to, props.bulkDensityKgPerL],
+  );
+  const untilToday = Math.max(0, within(result.today, whole) - whole.from + 1);
+  const finding = seasonFinding(
+    {
+      today: result.today,
+      verdict: props.verdict,
+      couldUse: season.demand[untilToday] ?? 0,
+      got: season.got[untilToday] ?? 0,
+      couldUseToEnd: season.demand.at(-1) ?? 0,
+      lastDay: whole.to,
+      bySource: Object.fromEntries(
+        supplySources.map((source) => [
+          source,
+          season.bands.find((band) => band.name === source)?.grams[untilToday] ?? 0,
+        ]),
+      ) as Parameters<typeof seasonFinding>[0]['bySource'],
+    },
+    units,
+  );
+
+  const choose = (wanted: DayNumber) => {
+    const chosen = within(wanted, whole);
+    setDay(chosen);
+    if (chosen < span.from || chosen > span.to) setMiddle(chosen);
+  };
+  const zoomTo = (wanted: Zoom) => {
+    setZoom(wanted);
+    setMiddle(day);
+  };
+  const shift = (direction: -1 | 1) => {
+    const next = spanOf(zoom, wantedMiddle + direction * (to - from + 1), whole);
+    setMiddle(next.from + Math.floor((to - from + 1) / 2));
+    setDay(within(day + direction * (to - from + 1), next));
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const step = daysOfKey[event.key];
+    if (step !== undefined) choose(day + step);
+    else if (event.key === 'Home') choose(whole.from);
+    else if (event.key === 'End') choose(whole.to);
+    else return;
+    event.preventDefault();
+  };
+  const onPointer = (event: PointerEvent<HTMLElement>) => {
+    const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
+    if (px >= layout.left && px <= layout.right) setDay(layout.dayAt(px));
+  };
+
+  return (
+    <figure className="chart season-chart" aria-labelledby={`${id}-name`}>
+      <figcaption>
+        <h3 id={`${id}-name`}>Season of {props.bedName}</h3>
+        <p id={`${id}-finding`} className="chart-finding">
+          {finding}
+        </p>
+      </figcaption>
+      <div className="chart-tools">
+        <div role="group" aria-label="Days shown" className="chart-choices">
+          {zooms.map((name) => (
+            <button
+              key={name}
+              type="button"
+              className="button-small"
+              aria-pressed={zoom === name}
+              onClick={() => zoomTo(name)}
+            >
+              {zoomWords[name]}
+            </button>
+          ))}
+        </div>
+        {zoom !== 'season' && (
+          <div role="group" aria-label="Move the days shown" className="chart-choices">
+            <button
+              type="button"
+              className="button-small"
+              disabled={from <= whole.from}
+              onClick={() => shift(-1)}
+            >
+              Earlier
+            </button>
+            <button
+              type="button"
+              className="button-small"
+              disabled={to >= whole.to}
+              onClick={() => shift(1)}
+            >
+              Later
+            </button>
+          </div>
+        )}
+        <button
+          type="button"
+          className="button-small"
+          aria-expanded={tableShown}
+          aria-controls={`${id}-table`}
+          onClick={() => showTable(!tableShown)}
+        >
+          {tableShown ? 'Hide the table' : 'The same numbers as a table'}
+        </button>
+      </div>
+      <Reading reading={reading} units={units} />
+      <p className="only-heard" aria-live="polite">
+        {spokenReading(props, reading)}
+      </p>
+      <div ref={box} className="chart-scroll">
+        <div
+          className="chart-reader"
+          role="slider"
+          tabIndex={0}
+          aria-label={`Day in the season of ${props.bedName}`}
+          aria-describedby={`${id}-finding`}
+          aria-valuemin={0}
+          aria-valuemax={whole.to - whole.from}
+          aria-valuenow={day - whole.from}
+          aria-valuetext={dayWord(day, units)}
+          onKeyDown={onKeyDown}
+          onPointerMove={onPointer}
+          onPointerDown={onPointer}
+        >
+          <svg
+            className="chart-drawing"
+            viewBox={`0 0 ${layout.width} ${layout.height}`}
+            width={layout.width}
+            height={layout.height}
+            aria-hidden="true"
+            focusable="false"
+          >
+            <Weaves prefix={id} />
+            <Backdrop
+              layout={layout}
+              calendar={calendarStretches(zoom, span, units, layout.x(1) - layout.x(0))}
+              imagined={imagined}
+              weaves={id}
+            />
+            <SupplyPanel
+              geometry={supply}
+              layout={layout}
+              weaves={id}
+              unit={units.nitrogen}
+              since={since}
+            />
+            <NitratePanel
+              geometry={nitrate}
+              layout={layout}
+              unit={units.nitrogen}
+              band={props.cropBand}
+            />
+            <StateStrip segments={stateSegments(props, span, layout)} layout={layout} />
+            <PlantingRows bars={plantingBars(props, span, layout)} layout={layout} />
+            <LayerStrip marks={layerMarks(props, span, layout)} layout={layout} />
+            <RainStrip bars={rain.bars} most={rain.most} layout={layout} unit={units.rain} />
+            <TodayLine
+              layout={layout}
+              today={result.today >= from && result.today <= to ? result.today : null}
+              imagined={imagined}
+            />
+            <Crosshair reading={reading} layout={layout} supply={supply} nitrate={nitrate} />
+          </svg>
+        </div>
+      </div>
+      {tableShown && (
+        <WeeksTable
+          id={`${id}-table`}
+          readings={weeklyReadings(props, series)}
+          units={units}
+          since={since}
+        />
+      )}
+    </figure>
+  );
+}

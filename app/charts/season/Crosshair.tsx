@@ -1,0 +1,33 @@
+import type { NitrateGeometry, SupplyGeometry } from './geometry';
+import type { SeasonLayout } from './layout';
+import type { DayReading } from './reading';
+
+/** The chosen day across all panels, with a dot on each line at its value. */
+export function Crosshair(props: {
+  readonly reading: DayReading;
+  readonly layout: SeasonLayout;
+  readonly supply: SupplyGeometry;
+  readonly nitrate: NitrateGeometry;
+}) {
+  const { reading, layout } = props;
+  const evening = layout.x(reading.day + 1);
+  const dots = [
+    ...(reading.demand > 0 ? [props.supply.y(reading.demand), props.supply.y(reading.got)] : []),
+    props.nitrate.y(reading.readyTop),
+  ];
+  return (
+    <g>
+      <rect
+        className="chart-cross-day"
+        x={layout.x(reading.day)}
+        y={layout.supply.top}
+        width={Math.max(1, evening - layout.x(reading.day))}
+        height={layout.axis.top - layout.supply.top}
+      />
+      <path className="chart-cross" d={`M${evening} ${layout.supply.top} V${layout.axis.top}`} />
+      {dots.map((y, index) => (
+        <circle key={index} className="chart-cross-dot" cx={evening} cy={y} r="4" />
+      ))}
+    </g>
+  );
+}

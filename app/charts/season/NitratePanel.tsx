@@ -1,0 +1,66 @@
+import type { ShownUnit } from '../../words/chartUnits';
+import { seasonPanelWords } from '../../words/seasonChart';
+import type { NitrateGeometry } from './geometry';
+import type { SeasonLayout } from './layout';
+import { PanelTitle, ValueAxis } from './PanelParts';
+
+/** What is ready in the top 30 cm, with the band that is enough for the crop and the laboratory's unit small at the right. */
+export function NitratePanel(props: {
+  readonly geometry: NitrateGeometry;
+  readonly layout: SeasonLayout;
+  readonly unit: ShownUnit;
+  readonly band: { readonly lowMgPerKg: number; readonly highMgPerKg: number } | null;
+}) {
+  const { geometry, layout } = props;
+  const { enough } = geometry;
+  return (
+    <g className="chart-panel">
+      <PanelTitle
+        layout={layout}
+        panel={geometry.panel}
+        words={seasonPanelWords.nitrate}
+        small={`${props.unit.short}; right: mg/kg, as a laboratory says it`}
+      />
+      {enough && (
+        <g>
+          <rect
+            className="chart-enough"
+            x={layout.left}
+            y={enough.top}
+            width={layout.right - layout.left}
+            height={Math.max(1, enough.bottom - enough.top)}
+          />
+          <path
+            className="chart-enough-edge"
+            d={`M${layout.left} ${enough.top} H${layout.right} M${layout.left} ${enough.bottom} H${layout.right}`}
+          />
+          <text className="chart-label chart-on-plot" x={layout.left + 6} y={enough.top - 5}>
+            {seasonPanelWords.enough}, {props.band?.lowMgPerKg}–{props.band?.highMgPerKg} mg/kg
+          </text>
+        </g>
+      )}
+      <ValueAxis layout={layout} panel={geometry.panel} ticks={geometry.ticks} />
+      {geometry.labTicks.map((tick) => (
+        <text
+          key={tick.value}
+          className="chart-number chart-number-lab"
+          x={layout.right + 7}
+          y={tick.y}
+          dy="0.35em"
+        >
+          {tick.value}
+        </text>
+      ))}
+      <path className="chart-casing" d={geometry.path} />
+      <path className="chart-line chart-line-nitrate" d={geometry.path} />
+      {geometry.tests.map((test) => (
+        <g key={test.x}>
+          <path className="chart-test" d={`M${test.x} ${test.y - 6} l6 6 l-6 6 l-6 -6 Z`} />
+          <text className="chart-label chart-on-plot" x={test.x + 10} y={test.y - 6}>
+            {seasonPanelWords.test} {Math.round(test.mgPerKg)}
+          </text>
+        </g>
+      ))}
+    </g>
+  );
+}

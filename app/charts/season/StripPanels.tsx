@@ -1,0 +1,176 @@
+import { amount } from '../../words/chartFormat';
+import type { ShownUnit } from '../../words/chartUnits';
+import { classOfWord, nitrogenShapes } from '../../words/markShapes';
+import { seasonPanelWords } from '../../words/seasonChart';
+import type { SeasonLayout } from './layout';
+import { PanelTitle } from './PanelParts';
+import type { LayerMark, PlantingBar, RainBar, StateSegment } from './strips';
+
+/** The state over past weeks: a run of one state is a bar that begins with its mark and word. */
+export function StateStrip(props: {
+  readonly segments: readonly StateSegment[];
+  readonly layout: SeasonLayout;
+}) {
+  const { layout } = props;
+  const { top, bottom } = layout.state;
+  return (
+    <g className="chart-panel">
+      <PanelTitle layout={layout} panel={layout.state} words={seasonPanelWords.state} />
+      {props.segments.map((segment) => {
+        const shape = nitrogenShapes[segment.state];
+        const showMark = segment.width > 14 || segment.wordFits;
+        return (
+          <g key={segment.from} className={`mark-state-${classOfWord(segment.state)}`}>
+            <path
+              className="chart-state-bar"
+              d={`M${segment.x + 0.75} ${bottom - 2.5} H${segment.x + Math.max(2.5, segment.width - 0.75)}`}
+            />
+            <path className="chart-state-post" d={`M${segment.x + 0.75} ${top} V${bottom}`} />
+            {showMark && (
+              <g transform={`translate(${segment.x + 4} ${top + 1}) scale(0.8)`}>
+                {shape.solid !== '' && (
+                  <path className="mark-solid" fillRule="evenodd" d={shape.solid} />
+                )}
+                {shape.open !== '' && <path className="mark-open" d={shape.open} />}
+              </g>
+            )}
+            {segment.wordFits && (
+              <text className="chart-label" x={segment.x + 24} y={top + 9} dy="0.35em">
+                {segment.state}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** What is in the ground, one row a planting: its days as a line, its name at the start, its stages as posts with words. */
+export function PlantingRows(props: {
+  readonly bars: readonly PlantingBar[];
+  readonly layout: SeasonLayout;
+}) {
+  const first = props.layout.plantings[0];
+  return (
+    <g className="chart-panel">
+      {first && (
+        <PanelTitle layout={props.layout} panel={first} words={seasonPanelWords.plantings} />
+      )}
+      {props.bars.map((bar) => (
+        <g key={bar.id}>
+          <path
+            className="chart-planting"
+            d={`M${bar.x} ${bar.bottom - 4} H${bar.x + bar.width}`}
+          />
+          <text
+            className="chart-label chart-label-strong"
+            x={bar.x + 5}
+            y={bar.top + 9}
+            dy="0.35em"
+          >
+            {bar.name}
+          </text>
+          {bar.marks.map((mark) => (
+            <g key={mark.stage}>
+              <path
+                className="chart-stage-post"
+                d={`M${mark.x} ${mark.word === null && mark.stage !== 'start' ? bar.bottom - 10 : bar.top} V${bar.bottom}`}
+              />
+              {mark.word !== null && (
+                <text className="chart-label" x={mark.x + 4} y={bar.top + 9} dy="0.35em">
+                  {mark.word}
+                </text>
+              )}
+            </g>
+          ))}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** Layings as bars on their day, as tall as the layer was deep; hollow where it went into the soil. */
+export function LayerStrip(props: {
+  readonly marks: readonly LayerMark[];
+  readonly layout: SeasonLayout;
+}) {
+  const { layout } = props;
+  const base = props.marks[0]?.bottom ?? layout.layers.bottom;
+  return (
+    <g className="chart-panel">
+      <PanelTitle
+        layout={layout}
+        panel={layout.layers}
+        words={seasonPanelWords.layers}
+        small="the taller, the deeper"
+      />
+      <path className="chart-base" d={`M${layout.left} ${base} H${layout.right}`} />
+      {props.marks.map((mark) => (
+        <g key={mark.layer.id}>
+          <rect
+            className={mark.layer.inSoil === true ? 'chart-layer chart-layer-in' : 'chart-layer'}
+            x={mark.x - mark.width / 2}
+            y={mark.layer.inSoil === true ? mark.bottom : mark.top}
+            width={mark.width}
+            height={mark.layer.inSoil === true ? 6 : mark.bottom - mark.top}
+          />
+          {mark.label !== null && (
+            <text className="chart-number chart-number-middle" x={mark.x} y={mark.bottom + 13}>
+              {mark.label}
+            </text>
+          )}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** Rain as bars, watering on top of it with its own edge; hollow where the weather is imagined. */
+export function RainStrip(props: {
+  readonly bars: readonly RainBar[];
+  readonly most: number;
+  readonly layout: SeasonLayout;
+  readonly unit: ShownUnit;
+}) {
+  const { layout } = props;
+  const { top, bottom } = layout.rain;
+  return (
+    <g className="chart-panel">
+      <PanelTitle
+        layout={layout}
+        panel={layout.rain}
+        words={seasonPanelWords.rain}
+        small={`${props.unit.short} a day`}
+      />
+      <path className="chart-grid" d={`M${layout.left} ${top} H${layout.right}`} />
+      <path className="chart-base" d={`M${layout.left} ${bottom} H${layout.right}`} />
+      <text className="chart-number chart-number-left" x={layout.left - 7} y={top} dy="0.35em">
+        {amount(props.most, props.unit)}
+      </text>
+      <text className="chart-number chart-number-left" x={layout.left - 7} y={bottom} dy="0.35em">
+        0
+      </text>
+      {props.bars.map((bar) => (
+        <g key={bar.day}>
+          <rect
+            className={`chart-rain chart-rain-${bar.kind}`}
+            x={bar.x}
+            y={bottom - bar.rain}
+            width={bar.width}
+            height={bar.rain}
+          />
+          {bar.watered > 0 && (
+            <rect
+              className="chart-watered"
+              x={bar.x}
+              y={bottom - bar.rain - bar.watered}
+              width={bar.width}
+              height={bar.watered}
+            />
+          )}
+        </g>
+      ))}
+    </g>
+  );
+}

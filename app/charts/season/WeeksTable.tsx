@@ -1,0 +1,67 @@
+import { amount, dayShort } from '../../words/chartFormat';
+import type { ChartUnits } from '../../words/chartUnits';
+import { seasonLineWords } from '../../words/seasonChart';
+import type { DayReading } from './reading';
+
+/** The numbers of the drawing, one row a week. */
+export function WeeksTable(props: {
+  readonly id: string;
+  readonly readings: readonly DayReading[];
+  readonly units: ChartUnits;
+  readonly since: string;
+}) {
+  const { readings, units } = props;
+  const last = readings.at(-1);
+  const bands = (last?.bands ?? []).filter((band) => band.grams >= 0.05);
+  const grams = (value: number) => amount(value, units.nitrogen);
+  const caption = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.`;
+  return (
+    <div id={props.id} className="chart-table" role="region" aria-label={caption} tabIndex={0}>
+      <table>
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">evening of</th>
+            <th scope="col">{seasonLineWords.demand}</th>
+            <th scope="col">{seasonLineWords.got}</th>
+            {bands.map((band) => (
+              <th key={band.name} scope="col">
+                {seasonLineWords[band.name]}
+              </th>
+            ))}
+            <th scope="col">all it gets</th>
+            <th scope="col">{seasonLineWords.gone}</th>
+            <th scope="col">ready in the soil</th>
+            <th scope="col">mg/kg</th>
+            <th scope="col">rain and watering</th>
+            <th scope="col">weather</th>
+            <th scope="col">state</th>
+            <th scope="col">what happened</th>
+          </tr>
+        </thead>
+        <tbody>
+          {readings.map((reading) => (
+            <tr key={reading.day}>
+              <th scope="row">{dayShort(reading.day, units)}</th>
+              <td>{grams(reading.demand)}</td>
+              <td>{grams(reading.got)}</td>
+              {bands.map(({ name }) => (
+                <td key={name}>
+                  {grams(reading.bands.find((band) => band.name === name)?.grams ?? 0)}
+                </td>
+              ))}
+              <td>{grams(reading.supply)}</td>
+              <td>{grams(reading.gone)}</td>
+              <td>{grams(reading.readyTop)}</td>
+              <td>{Math.round(reading.nitrateMgPerKg)}</td>
+              <td>{amount(reading.rain + reading.watered, units.rain)}</td>
+              <td className="chart-table-words">{reading.kind}</td>
+              <td className="chart-table-words">{reading.state ?? '–'}</td>
+              <td className="chart-table-words">{reading.happened.join('; ')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,70 @@
+import type { DayNumber } from '../../core/days';
+import type { SeasonResult } from '../../core/season/result';
+import type { BedVerdict, NitrogenState } from '../../core/season/verdict';
+import type { ChartUnits } from '../../words/chartUnits';
+
+export interface PlantingOnChart {
+  readonly id: string;
+  /** "Climbing beans" */
+  readonly name: string;
+  readonly sown: boolean;
+  /** null: does not flower, or not known */
+  readonly flowerDay: DayNumber | null;
+  readonly firstHarvestDay: DayNumber | null;
+}
+
+export interface LayerOnChart {
+  readonly id: string;
+  /** "Clippings" */
+  readonly name: string;
+  readonly day: DayNumber;
+  /** as laid [mm] */
+  readonly laidDepth: number;
+  /** hoed or dug in: no cover came of it */
+  readonly inSoil?: boolean;
+}
+
+/** Everything the season chart shows of one bed: plain data, no store. */
+export interface SeasonChartData {
+  readonly result: SeasonResult;
+  readonly verdict: BedVerdict;
+  /** what was known of the state on past days, oldest first */
+  readonly history?: readonly { readonly day: DayNumber; readonly state: NitrogenState }[];
+  /** nitrate-N of 0-30 cm that is enough for the crop, as published; null when nothing is planted */
+  readonly cropBand: {
+    readonly lowMgPerKg: number;
+    readonly highMgPerKg: number;
+    readonly source: string;
+  } | null;
+  readonly bulkDensityKgPerL: number;
+  /** laboratory tests of 0-30 cm */
+  readonly tests?: readonly { readonly day: DayNumber; readonly mgPerKg: number }[];
+  readonly plantings: readonly PlantingOnChart[];
+  readonly layers: readonly LayerOnChart[];
+  readonly units: ChartUnits;
+}
+
+/** Days shown, both included. */
+export interface DaySpan {
+  readonly from: DayNumber;
+  readonly to: DayNumber;
+}
+
+export const zooms = ['season', 'month', 'fortnight'] as const;
+export type Zoom = (typeof zooms)[number];
+
+const daysOfZoom = { month: 31, fortnight: 14 } as const;
+
+/**
+ * The days a zoom shows: all of `whole`, or a stretch of whole weeks or a month around a day,
+ * moved to stay within `whole`.
+ */
+export function spanOf(zoom: Zoom, around: DayNumber, whole: DaySpan): DaySpan {
+  if (zoom === 'season') return whole;
+  const length = Math.min(daysOfZoom[zoom], whole.to - whole.from + 1);
+  const from = Math.max(
+    whole.from,
+    Math.min(around - Math.floor(length / 2), whole.to - length + 1),
+  );
+  return { from, to: from + length - 1 };
+}

@@ -1,0 +1,215 @@
+import { scaleLinear } from 'd3-scale';
+import { area, curveLinear, line } from 'd3-shape';
+import { dayKinds } from '../../core/season/input';
+import type { SeasonResult } from '../../core/season/result';
+import { gramsPerM2FromMgPerKg } from '../../core/units';
+import type { ShownUnit } from '../../words/chartUnits';
+import { spread } from '../spread';
+import type { SeasonChartData } from './data';
+import type { Panel, SeasonLayout } from './layout';
+import type { BandName, SeasonSeries } from './series';
+
+export interface AxisTick {
+  readonly y: number;
+  /** in the shown unit */
+  readonly value: number;
+}
+
+export interface BandShape {
+  readonly name: BandName;
+  /** closed outline */
+  readonly path: string;
+  /** its upper edge alone */
+  readonly edge: string;
+  /** lower and upper edge in g/m2, for whoever wants the numbers behind the picture */
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+}
+
+export interface EndLabel {
+  readonly name: BandName | 'demand' | 'got' | 'gone';
+  /** where the thing itself ends, and where there is room for its words */
+  readonly at: number;
+  readonly y: number;
+  /** g/m2 on the last evening shown */
+  readonly grams: number;
+}
+
+export interface SupplyGeometry {
+  readonly panel: Panel;
+  readonly y: (grams: number) => number;
+  readonly ticks: readonly AxisTick[];
+  readonly bands: readonly BandShape[];
+  readonly gone: string;
+  readonly goneEdge: string;
+  readonly demand: string;
+  readonly got: string;
+  readonly labels: readonly EndLabel[];
+}
+
+export interface NitrateGeometry {
+  readonly panel: Panel;
+  readonly y: (grams: number) => number;
+  /** in g/m2 on the left */
+  readonly ticks: readonly AxisTick[];
+  /** in mg/kg on the right */
+  readonly labTicks: readonly AxisTick[];
+  readonly path: string;
+  readonly enough: { readonly top: number; readonly bottom: number } | null;
+  readonly tests: readonly { readonly x: number; readonly y: number; readonly mgPerKg: number }[];
+}
+
+export interface Stretch {
+  readonly x: number;
+  readonly width: number;
+}
+
+const labelGap = 17;
+/** a band thinner than this on the last evening is named in the reading and the table only */
+const leastLabelled = 0.05;
+
+const topOf = (...series: readonly Float64Array[]): number =>
+  series.reduce((top, values) => values.reduce((most, value) => Math.max(most, value), top), 0);
+
+function axis(panel: Panel, most: number, unit: ShownUnit, count: number) {
+  // ticks are round in the unit a person reads, places are in g/m2
+  const shown = scaleLinear()
+    .domain([0, most * unit.perInside])
+    .nice(count);
+  const top = (shown.domain()[1] ?? 1) / unit.perInside;
+  const y = scaleLinear().domain([0, top]).range([panel.bottom, panel.top]);
+  const ticks = shown.ticks(count).map((value) => ({ value, y: y(value / unit.perInside) }));
+  return { y: (grams: number) => y(grams), ticks };
+}
+
+const lineOver = (layout: SeasonLayout, from: number, y: (index: number) => number) =>
+  line<number>()
+    .x((_value, index) => layout.x(from + index))
+    .y((_value, index) => y(index))
+    .curve(curveLinear);
+
+/** The upper panel: bands by source stacked on each other, losses hatched from the top down, and the crop's lines. */
+export function supplyGeometry(
+  series: SeasonSeries,
+  layout: SeasonLayout,
+  unit: ShownUnit,
+): SupplyGeometry {
+  const panel = layout.supply;
+  const { y, ticks } = axis(panel, Math.max(1, topOf(series.supply, series.demand)), unit, 5);
+  const edges = Array.from({ length: series.supply.length }, (_value, index) => index);
+  const at = (values: Float64Array, index: number): number => values[index] ?? 0;
+  const draw = (values: Float64Array): string =>
+    lineOver(layout, series.span.from, (index) => y(at(values, index)))(edges) ?? '';
+  const between = (low: Float64Array, high: Float64Array): string =>
+    area<number>()
+      .x((index) => layout.x(series.span.from + index))
+      .y0((index) => y(at(low, index)))
+      .y1((index) => y(at(high, index)))(edges) ?? '';
+
+  let low = new Float64Array(series.supply.length);
+  const bands = series.bands.map((band): BandShape => {
+    const under = low;
+    const high = band.grams.map((grams, index) => grams + at(under, index));
+    low = high;
+    return { name: band.name, path: between(under, high), edge: draw(high), low: under, high };
+  });
+  const net = series.supply.map((grams, index) => grams - at(series.gone, index));
+
+  const last = series.supply.length - 1;
+  const unplaced: Omit<EndLabel, 'y'>[] = [];
+  for (const band of bands) {
+    const grams = at(band.high, last) - at(band.low, last);
+    const middle = (at(band.high, last) + at(band.low, last)) / 2;
+    if (grams >= leastLabelled) unplaced.push({ name: band.name, at: y(middle), grams });
+  }
+  const demand = at(series.demand, last);
+  if (demand > 0) {
+    unplaced.push({ name: 'demand', at: y(demand), grams: demand });
+    unplaced.push({ name: 'got', at: y(at(series.got, last)), grams: at(series.got, last) });
+  }
+  const gone = at(series.gone, last);
+  if (gone >= leastLabelled)
+    unplaced.push({ name: 'gone', at: y(at(series.supply, last) - gone / 4), grams: gone });
+  const sorted = unplaced.toSorted((a, b) => a.at - b.at);
+  const places = spread(
+    sorted.map((label) => label.at),
+    labelGap,
+    panel.top,
+    panel.bottom,
+  );
+  return {
+    panel,
+    y,
+    ticks,
+    bands,
+    gone: between(net, series.supply),
+    goneEdge: draw(net),
+    demand: draw(series.demand),
+    got: draw(series.got),
+    labels: sorted.map((label, index) => ({ ...label, y: places[index] ?? label.at })),
+  };
+}
+
+/** The middle panel: what is ready in the top 30 cm, the band that is enough, and laboratory tests. */
+export function nitrateGeometry(
+  series: SeasonSeries,
+  layout: SeasonLayout,
+  data: Pick<SeasonChartData, 'cropBand' | 'tests' | 'bulkDensityKgPerL' | 'units'>,
+): NitrateGeometry {
+  const panel = layout.nitrate;
+  const grams = (mgPerKg: number) => gramsPerM2FromMgPerKg(mgPerKg, data.bulkDensityKgPerL, 30);
+  const shownTests = (data.tests ?? []).filter(
+    ({ day }) => day >= series.span.from && day <= series.span.to,
+  );
+  const most = Math.max(
+    1,
+    topOf(series.readyTop),
+    data.cropBand ? grams(data.cropBand.highMgPerKg) : 0,
+    ...shownTests.map((test) => grams(test.mgPerKg)),
+  );
+  const { y, ticks } = axis(panel, most, data.units.nitrogen, 3);
+  const bottomGrams = 0;
+  const topGrams = (ticks.at(-1)?.value ?? 0) / data.units.nitrogen.perInside;
+  const labTicks = scaleLinear()
+    .domain([bottomGrams, topGrams / grams(1)])
+    .ticks(3)
+    .map((value) => ({ value, y: y(grams(value)) }));
+  const edges = Array.from(series.readyTop);
+  return {
+    panel,
+    y,
+    ticks,
+    labTicks,
+    path:
+      lineOver(layout, series.span.from, (index) => y(series.readyTop[index] ?? 0))(edges) ?? '',
+    enough: data.cropBand
+      ? {
+          top: y(grams(data.cropBand.highMgPerKg)),
+          bottom: y(grams(data.cropBand.lowMgPerKg)),
+        }
+      : null,
+    tests: shownTests.map(({ day, mgPerKg }) => ({
+      x: layout.x(day + 0.5),
+      y: y(grams(mgPerKg)),
+      mgPerKg,
+    })),
+  };
+}
+
+/** The days of the view that are imagined, as stretches in px. */
+export function imaginedStretches(
+  result: SeasonResult,
+  series: SeasonSeries,
+  layout: SeasonLayout,
+): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  const imagined = dayKinds.indexOf('imagined');
+  const isImagined = (day: number) => result.kind[day - result.firstDay] === imagined;
+  for (let day = series.span.from; day <= series.span.to; day += 1) {
+    if (!isImagined(day)) continue;
+    const from = day;
+    while (day < series.span.to && isImagined(day + 1)) day += 1;
+    stretches.push({ x: layout.x(from), width: layout.x(day + 1) - layout.x(from) });
+  }
+  return stretches;
+}

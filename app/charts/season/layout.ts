@@ -1,0 +1,90 @@
+import { scaleLinear } from 'd3-scale';
+import type { DayNumber } from '../../core/days';
+import type { DaySpan } from './data';
+
+/** A horizontal slice of the chart, in px from its top. */
+export interface Panel {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Where everything stands; the drawing is as wide as it is told and never narrower than `leastWidth`. */
+export interface SeasonLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly supply: Panel;
+  readonly nitrate: Panel;
+  readonly state: Panel;
+  readonly layers: Panel;
+  readonly plantings: readonly Panel[];
+  readonly rain: Panel;
+  readonly axis: Panel;
+  /** left edge of a day in px; the right edge is x(day + 1) */
+  readonly x: (day: DayNumber) => number;
+  /** the day under a px, kept within the span */
+  readonly dayAt: (px: number) => DayNumber;
+}
+
+export const leastWidth = 640;
+const marginLeft = 48;
+const marginRight = 182;
+/** room above each panel for its title */
+const titleHeight = 26;
+
+const heights = {
+  head: 22,
+  supply: 230,
+  nitrate: 104,
+  state: 26,
+  layers: 40,
+  planting: 26,
+  rain: 44,
+  axis: 30,
+} as const;
+
+export function seasonLayout(
+  containerWidth: number,
+  span: DaySpan,
+  plantingCount: number,
+): SeasonLayout {
+  const width = Math.max(leastWidth, Math.round(containerWidth));
+  const left = marginLeft;
+  const right = width - marginRight;
+  let y: number = heights.head;
+  const panel = (height: number, title = titleHeight): Panel => {
+    const top = y + title;
+    y = top + height;
+    return { top, bottom: y };
+  };
+  const supply = panel(heights.supply);
+  const nitrate = panel(heights.nitrate, titleHeight + 8);
+  const state = panel(heights.state);
+  const plantings = Array.from({ length: Math.max(1, plantingCount) }, (_value, index) =>
+    panel(heights.planting, index === 0 ? titleHeight : 2),
+  );
+  const layers = panel(heights.layers);
+  const rain = panel(heights.rain);
+  const axis = panel(heights.axis, 0);
+
+  const days = span.to - span.from + 1;
+  const scale = scaleLinear()
+    .domain([span.from, span.from + days])
+    .range([left, right]);
+  return {
+    width,
+    height: y,
+    left,
+    right,
+    supply,
+    nitrate,
+    state,
+    layers,
+    plantings,
+    rain,
+    axis,
+    x: (day) => scale(day),
+    dayAt: (px) => Math.max(span.from, Math.min(span.to, Math.floor(scale.invert(px)))),
+  };
+}

@@ -1,0 +1,89 @@
+import { supplyBySource, type SupplySource, supplySources } from '../../core/season/ledger';
+import type { SeasonResult } from '../../core/season/result';
+import { mgPerKgFromGramsPerM2 } from '../../core/units';
+import type { DaySpan } from './data';
+
+/** The bands from the bottom up: what was ready on the first day shown, then by source. */
+export const bandNames = ['start', ...supplySources] as const;
+export type BandName = 'start' | SupplySource;
+
+/**
+ * What the season chart draws, added up from the first day shown. Every series has one value per
+ * edge of a day: index 0 is the morning of `span.from`, index i the evening of day i. g N/m2 of bed.
+ */
+export interface SeasonSeries {
+  readonly span: DaySpan;
+  readonly bands: readonly { readonly name: BandName; readonly grams: Float64Array }[];
+  /** all bands together */
+  readonly supply: Float64Array;
+  /** of it: washed out, lost from wet soil, held back by browns */
+  readonly gone: Float64Array;
+  /** what the crops could use */
+  readonly demand: Float64Array;
+  /** what they got, from the soil and the air */
+  readonly got: Float64Array;
+  /** ready in 0-30 cm, not added up */
+  readonly readyTop: Float64Array;
+  readonly nitrateMgPerKg: Float64Array;
+}
+
+const depthCentimetres = 30;
+
+/**
+ * Adds a bed's supply, demand and losses up over the days shown.
+ *
+ * @param span days of the run, both included; throws RangeError otherwise
+ * @source sums of the run's flows; no measured constant enters
+ */
+export function seasonSeries(
+  result: SeasonResult,
+  span: DaySpan,
+  bulkDensityKgPerL: number,
+): SeasonSeries {
+  const first = span.from - result.firstDay;
+  const count = span.to - span.from + 1;
+  if (first < 0 || count < 1 || first + count > result.days)
+    throw new RangeError(`Days ${span.from} to ${span.to} are not days of this run`);
+
+  const addUp = (daily: (index: number) => number, from = 0): Float64Array => {
+    const edges = new Float64Array(count + 1);
+    edges[0] = from;
+    for (let day = 0; day < count; day += 1)
+      edges[day + 1] = (edges[day] ?? 0) + daily(first + day);
+    return edges;
+  };
+  const pool = (name: 'mineralTop' | 'mineralLower', index: number): number =>
+    index < 0 ? result.start[name] : (result.pools[name][index] ?? 0);
+
+  const supply = supplyBySource(result);
+  const readyAtStart = pool('mineralTop', first - 1) + pool('mineralLower', first - 1);
+  const bands = bandNames.map((name) => ({
+    name,
+    grams:
+      name === 'start'
+        ? addUp(() => 0, readyAtStart)
+        : addUp((index) => supply.bySource[name][index] ?? 0),
+  }));
+  const all = new Float64Array(count + 1);
+  for (const band of bands)
+    for (let edge = 0; edge <= count; edge += 1)
+      all[edge] = (all[edge] ?? 0) + (band.grams[edge] ?? 0);
+
+  const readyTop = Float64Array.from({ length: count + 1 }, (_value, edge) =>
+    pool('mineralTop', first + edge - 1),
+  );
+  return {
+    span,
+    bands,
+    supply: all,
+    gone: addUp((index) => (supply.lost[index] ?? 0) + (supply.heldBack[index] ?? 0)),
+    demand: addUp((index) =>
+      result.plantings.reduce((sum, planting) => sum + (planting.dailyNeed[index] ?? 0), 0),
+    ),
+    got: addUp((index) => (supply.taken[index] ?? 0) + (supply.bySource.air[index] ?? 0)),
+    readyTop,
+    nitrateMgPerKg: readyTop.map((grams) =>
+      mgPerKgFromGramsPerM2(grams, bulkDensityKgPerL, depthCentimetres),
+    ),
+  };
+}

@@ -1,0 +1,217 @@
+import { scaleLinear } from 'd3-scale';
+import type { DayNumber } from '../../core/days';
+import { dayKinds } from '../../core/season/input';
+import type { SeasonResult } from '../../core/season/result';
+import type { NitrogenState } from '../../core/season/verdict';
+import { dayShort } from '../../words/chartFormat';
+import type { DaySpan, LayerOnChart, SeasonChartData } from './data';
+import type { SeasonLayout } from './layout';
+
+/** A generous width of small text, so that words are left out rather than run into each other. */
+export const textWidth = (text: string): number => text.length * 6.9;
+
+export interface StateSegment {
+  readonly state: NitrogenState;
+  readonly from: DayNumber;
+  readonly to: DayNumber;
+  readonly x: number;
+  readonly width: number;
+  readonly wordFits: boolean;
+}
+
+const markWidth = 20;
+
+/**
+ * The state over past days in runs of one state: each weekly entry holds until the next, the last
+ * one until yesterday, and today's own state is its own. Nothing is said of days to come.
+ */
+export function stateSegments(
+  data: Pick<SeasonChartData, 'history' | 'verdict' | 'result'>,
+  span: DaySpan,
+  layout: SeasonLayout,
+): readonly StateSegment[] {
+  const { today } = data.result;
+  const known = [
+    ...(data.history ?? []).filter((entry) => entry.day < today),
+    { day: today, state: data.verdict.state },
+  ];
+  const runs: { state: NitrogenState; from: DayNumber; to: DayNumber }[] = [];
+  known.forEach((entry, index) => {
+    const to = (known[index + 1]?.day ?? today + 1) - 1;
+    const last = runs.at(-1);
+    if (last?.state === entry.state) last.to = to;
+    else runs.push({ state: entry.state, from: entry.day, to });
+  });
+  return runs.flatMap((run) => {
+    const from = Math.max(run.from, span.from);
+    const to = Math.min(run.to, span.to);
+    if (to < from) return [];
+    const x = layout.x(from);
+    const width = layout.x(to + 1) - x;
+    // today's word may run on into the days of which nothing is said
+    const room = run.to === today ? layout.right - x : width;
+    return [
+      {
+        state: run.state,
+        from,
+        to,
+        x,
+        width,
+        wordFits: room > markWidth + 6 + textWidth(run.state),
+      },
+    ];
+  });
+}
+
+export interface LayerMark {
+  readonly layer: LayerOnChart;
+  /** the middle of its day */
+  readonly x: number;
+  readonly width: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** its date, where there is room for it */
+  readonly label: string | null;
+}
+
+const deepestDrawn = 60;
+const labelRoom = 14;
+
+/** Layings as bars on their day, as tall as they were deep (to 60 mm; deeper ones are cut there and the words say how deep). */
+export function layerMarks(
+  data: Pick<SeasonChartData, 'layers' | 'units'>,
+  span: DaySpan,
+  layout: SeasonLayout,
+): readonly LayerMark[] {
+  const bottom = layout.layers.bottom - labelRoom;
+  const height = scaleLinear()
+    .domain([0, deepestDrawn])
+    .range([3, bottom - layout.layers.top])
+    .clamp(true);
+  let free = -Infinity;
+  return data.layers
+    .filter((layer) => layer.day >= span.from && layer.day <= span.to)
+    .toSorted((a, b) => a.day - b.day)
+    .map((layer) => {
+      const x = layout.x(layer.day + 0.5);
+      const text = dayShort(layer.day, data.units);
+      const half = textWidth(text) / 2;
+      const fits = x - half > free && x + half <= layout.right;
+      if (fits) free = x + half + 4;
+      return {
+        layer,
+        x,
+        width: Math.max(4, Math.min(12, layout.x(1) - layout.x(0) - 2)),
+        top: bottom - height(layer.laidDepth),
+        bottom,
+        label: fits ? text : null,
+      };
+    });
+}
+
+export const stages = ['start', 'flower', 'pick', 'cleared'] as const;
+export type Stage = (typeof stages)[number];
+
+export interface StageMark {
+  readonly stage: Stage;
+  readonly day: DayNumber;
+  readonly x: number;
+  /** null: no room, or the start, whose word is the crop's name */
+  readonly word: string | null;
+}
+
+export interface PlantingBar {
+  readonly id: string;
+  readonly name: string;
+  readonly x: number;
+  readonly width: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly marks: readonly StageMark[];
+}
+
+const stageWords: Readonly<Record<Stage, string>> = {
+  start: '',
+  flower: 'flower',
+  pick: 'first pick',
+  cleared: 'cleared',
+};
+
+/** Each planting as a bar over its days in the ground, with its stages where the words have room. */
+export function plantingBars(
+  data: Pick<SeasonChartData, 'plantings' | 'result'>,
+  span: DaySpan,
+  layout: SeasonLayout,
+): readonly PlantingBar[] {
+  return data.plantings.flatMap((planting, index) => {
+    const run = data.result.plantings.find((candidate) => candidate.id === planting.id);
+    const row = layout.plantings[index];
+    if (!run || !row) return [];
+    const end = run.clearingDay ?? span.to + 1;
+    const from = Math.max(run.startDay, span.from);
+    const to = Math.min(end, span.to + 1);
+    if (to <= from) return [];
+    const bar = { x: layout.x(from), width: layout.x(to) - layout.x(from) };
+    let free = bar.x + 6 + textWidth(planting.name);
+    const days: readonly (readonly [Stage, DayNumber | null])[] = [
+      ['start', run.startDay],
+      ['flower', planting.flowerDay],
+      ['pick', planting.firstHarvestDay],
+      ['cleared', run.clearingDay],
+    ];
+    const marks = days.flatMap(([stage, day]): StageMark[] => {
+      if (day === null || day < span.from || day > span.to || day > end) return [];
+      const x = layout.x(day);
+      const word = stageWords[stage];
+      const fits = word !== '' && x >= free && x + textWidth(word) + 4 <= layout.width;
+      if (fits) free = x + textWidth(word) + 8;
+      return [{ stage, day, x, word: fits ? word : null }];
+    });
+    return [{ id: planting.id, name: planting.name, ...bar, ...row, marks }];
+  });
+}
+
+export interface RainBar {
+  readonly day: DayNumber;
+  readonly x: number;
+  readonly width: number;
+  /** px of rain, and of watering on top of it */
+  readonly rain: number;
+  readonly watered: number;
+  readonly kind: 'measured' | 'filled' | 'imagined';
+}
+
+/** Rain and watering of each day with any; the scale is the wettest day of the view. */
+export function rainBars(
+  result: SeasonResult,
+  span: DaySpan,
+  layout: SeasonLayout,
+): { readonly bars: readonly RainBar[]; readonly most: number } {
+  const days = Array.from({ length: span.to - span.from + 1 }, (_value, index) => {
+    const at = span.from - result.firstDay + index;
+    return {
+      day: span.from + index,
+      rain: result.rain[at] ?? 0,
+      watered: result.watered[at] ?? 0,
+      kind: dayKinds[result.kind[at] ?? 0] ?? 'measured',
+    };
+  });
+  const most = days.reduce((top, day) => Math.max(top, day.rain + day.watered), 10);
+  const height = scaleLinear()
+    .domain([0, most])
+    .range([0, layout.rain.bottom - layout.rain.top]);
+  const width = Math.max(1, layout.x(1) - layout.x(0) - 0.6);
+  return {
+    most,
+    bars: days
+      .filter((day) => day.rain + day.watered > 0)
+      .map((day) => ({
+        day: day.day,
+        x: layout.x(day.day),
+        width,
+        rain: height(day.rain),
+        watered: height(day.watered),
+        kind: day.kind,
+      })),
+  };
+}

@@ -1,0 +1,47 @@
+/** How one quantity is shown: inside unit x `perInside` = shown unit. */
+export interface ShownUnit {
+  readonly short: string;
+  /** spelled out, for screen readers and titles */
+  readonly long: string;
+  readonly perInside: number;
+  /** shown values are a whole number of steps of 10^-decimals */
+  readonly decimals: number;
+}
+
+/** What charts need to know of a person's units and dates: plain data, chosen by the caller. */
+export interface ChartUnits {
+  /** from g N per m2 */
+  readonly nitrogen: ShownUnit;
+  /** from g N, on the whole bed */
+  readonly nitrogenOnBed: ShownUnit;
+  /** from mm of material */
+  readonly depth: ShownUnit;
+  /** from mm of rain */
+  readonly rain: ShownUnit;
+  readonly dayFirst: boolean;
+}
+
+export const metricChartUnits: ChartUnits = {
+  nitrogen: { short: 'g/m²', long: 'grams per square metre', perInside: 1, decimals: 1 },
+  nitrogenOnBed: { short: 'g', long: 'grams', perInside: 1, decimals: 0 },
+  depth: { short: 'mm', long: 'millimetres', perInside: 1, decimals: 0 },
+  rain: { short: 'mm', long: 'millimetres', perInside: 1, decimals: 0 },
+  dayFirst: true,
+};
+
+// an inch is 25.4 mm, a foot 0.3048 m, a pound 453.59237 g: exact by definition
+const squareMetresPerThousandSquareFeet = 1000 * 0.3048 ** 2;
+const ouncesPerGram = 16 / 453.592_37;
+
+export const usChartUnits: ChartUnits = {
+  nitrogen: {
+    short: 'lb/1,000 sq ft',
+    long: 'pounds per thousand square feet',
+    perInside: squareMetresPerThousandSquareFeet / 453.592_37,
+    decimals: 2,
+  },
+  nitrogenOnBed: { short: 'oz', long: 'ounces', perInside: ouncesPerGram, decimals: 1 },
+  depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 1 },
+  rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 1 },
+  dayFirst: false,
+};
