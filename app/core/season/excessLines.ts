@@ -38,7 +38,9 @@ export interface ClassLines {
   readonly excessClass: LinedClass;
 }
 
-const weightedMean = (parts: readonly { readonly line: number; readonly need: number }[]): number => {
+const weightedMean = (
+  parts: readonly { readonly line: number; readonly need: number }[],
+): number => {
   const finite = parts.filter((part) => Number.isFinite(part.line));
   const need = finite.reduce((sum, part) => sum + part.need, 0);
   if (need <= 0) return Infinity;

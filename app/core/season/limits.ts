@@ -30,10 +30,7 @@ export const lineIds = [
   'washing out in an empty bed',
   'leaf nitrate',
   'compost depth',
-  'greens before a salad',
   'share of the bed',
-  'manure splashed',
-  'manure off the ground',
 ] as const;
 export type LineId = (typeof lineIds)[number];
 
@@ -69,12 +66,13 @@ export const numberIds = [
   'too soon wetness',
   'too soon left',
   'legume first layer',
-  'legume first layer loss',
+  'legume least fixed',
   'hand high sown',
   'hand high sown slow',
   'hand high planted',
   'stems clear until',
   'sown soon',
+  'empty bed days',
   'rain due',
   'rain due window',
   'nitrate before rain',
@@ -90,6 +88,10 @@ export const numberIds = [
   'dry layer',
   'glass days',
   'seed head days',
+  'salad days',
+  'manure splashed',
+  'manure off the ground',
+  'manure margin',
   'least green C:N',
   'most green C:N',
   'least mature C:N',
@@ -128,6 +130,9 @@ export const factIds = [
   'unknown source flowers',
   'unknown source sensitive',
   'treated source',
+  'greens before a salad',
+  'raw manure',
+  'raw manure close',
   'overdue',
   'outside what was tested',
   'rain on nitrate',
@@ -212,9 +217,11 @@ export interface ThresholdRow {
   /** the number of a rule that is not weighed */
   readonly number: ThresholdCell | null;
   /** of a row without a number: its weight and basis */
-  readonly fact: (Pick<ThresholdCell, 'source' | 'place' | 'standing' | 'judged'> & {
-    readonly weight: Weight;
-  }) | null;
+  readonly fact:
+    | (Pick<ThresholdCell, 'source' | 'place' | 'standing' | 'judged'> & {
+        readonly weight: Weight;
+      })
+    | null;
   readonly instead: InsteadKey;
 }
 

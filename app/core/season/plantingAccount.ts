@@ -58,7 +58,10 @@ function luxuryOn(
   day: DayNumber,
 ): number {
   if (planting.crop.legume !== null) return 0;
-  const ofBed = luxuryFlows.reduce((sum, flow) => sum + at(result.flows[flow] ?? [], result, day), 0);
+  const ofBed = luxuryFlows.reduce(
+    (sum, flow) => sum + at(result.flows[flow] ?? [], result, day),
+    0,
+  );
   if (ofBed === 0) return 0;
   const needOf = (one: PlantingInput): number =>
     one.crop.legume === null ? at(plantingResult(result, one.id).dailyNeed, result, day) : 0;

@@ -91,16 +91,8 @@ export const mineralInReach = (result: SeasonResult, day: DayNumber): number =>
   at(result.rootReach, result, day) * at(result.pools.mineralLower, result, day);
 
 /** Nitrate-N of 0-30 cm in the lab's mg/kg, by the bed's own bulk density. */
-export const nitrateMgPerKg = (
-  input: BedSeason,
-  result: SeasonResult,
-  day: DayNumber,
-): number =>
-  mgPerKgFromGramsPerM2(
-    at(result.pools.mineralTop, result, day),
-    input.soil.bulkDensityKgPerL,
-    30,
-  );
+export const nitrateMgPerKg = (input: BedSeason, result: SeasonResult, day: DayNumber): number =>
+  mgPerKgFromGramsPerM2(at(result.pools.mineralTop, result, day), input.soil.bulkDensityKgPerL, 30);
 
 /** First day of the season that holds `day`, within the run. */
 export const seasonFirstDay = (input: BedSeason, day: DayNumber): DayNumber =>

@@ -219,13 +219,11 @@ export function bedVerdict(
     forecastMet,
     openShare,
     dryFirst: at(result.dryness, result, today) > numbers['dry soil'],
-    wasShortOn:
-      state === 'short' ? null : wasShortOn(accounts, input, result, today, limits),
+    wasShortOn: state === 'short' ? null : wasShortOn(accounts, input, result, today, limits),
     room: legumeBed ? null : roomFor(need, onHand, laid, limits),
     excessClass:
       overFed?.excessClass ??
-      accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop
-        .excessClass,
+      accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop.excessClass,
     overFedLine: legumeBed ? null : (overFed?.lines.caution ?? null),
     strongly:
       state === 'over-fed' && overFed !== null && isRich(overFed.lines.stop, flowering.stop),

@@ -1,0 +1,133 @@
+import type { LayerInput } from '../input';
+import type { Limits } from '../limits';
+import { at, seasonFirstDay } from '../seasonAccount';
+import type { Caution } from '../verdict';
+import type { CautionFacts, Run } from './facts';
+import { feedingCautions, layerTieUpCautions, saladCautions } from './feedingCautions';
+import { allCoverCaution, depthCautions, tooSoonCautions, validityCautions } from './layerCautions';
+import { legumeCautions } from './legumeCautions';
+import { strongestFirst } from './makeCaution';
+import { compostCautions, plantingCautions, rawManureCautions } from './manureCautions';
+import { standingHeights } from './plantSize';
+import { roomCautions, roomOfBed } from './roomCautions';
+import { coldSoilCautions, seedFlyCautions } from './soilCautions';
+import { sourceCautions } from './sourceCautions';
+import { stemCautions } from './stemCautions';
+import { drySoilCautions, frostCautions, glassCautions, slugCautions } from './weatherCautions';
+
+export type {
+  CautionFacts,
+  Hazard,
+  LayerFacts,
+  PlantingFacts,
+  Run,
+  SourceFacts,
+  TreatmentFacts,
+} from './facts';
+
+/**
+ * Cautions of layers about to be laid, strongest first. The bed is run twice, without and with them.
+ *
+ * @param before the bed without the layers
+ * @param after the same bed with them, verdict included
+ * @param layerIds ids of the layers in `after.input.layers`; laid together they are judged together
+ * @returns at most one caution per rule, except for source rules, which hold per layer
+ * @validity all rules that need no draws
+ */
+export function layerCautions(
+  before: Run,
+  after: Run,
+  layerIds: readonly string[],
+  facts: CautionFacts,
+  limits: Limits,
+): readonly Caution[] {
+  const layers = after.input.layers.filter((layer) => layerIds.includes(layer.id));
+  const [first] = layers;
+  if (!first) return [];
+  const laid = layers.find((layer) => layer.placement === 'laid');
+  return strongestFirst([
+    ...depthCautions(after, layers, limits),
+    ...(laid ? allCoverCaution(after, laid.day, limits) : []),
+    ...tooSoonCautions(before, layers, limits),
+    ...roomCautions(before, after, layers, limits),
+    ...legumeCautions(before, after, layers, limits),
+    ...layerTieUpCautions(before, after, layerIds, limits),
+    ...stemCautions(after, layers, limits),
+    ...(laid ? coldSoilCautions(after, laid.day, limits, laid.id) : []),
+    ...seedFlyCautions(after, layers, limits),
+    ...(laid ? slugCautions(after, laid.day, limits, laid.id) : []),
+    ...drySoilCautions(before, layers, limits),
+    ...glassCautions(layers, facts, limits),
+    ...(laid ? frostCautions(after, facts, laid.day, limits, laid.id) : []),
+    ...sourceCautions(after, layers, facts, limits),
+    ...rawManureCautions(after, layers, facts, limits),
+    ...(layers.some((layer) => facts.layers[layer.id]?.isCompost)
+      ? compostCautions(after, first.day, facts, limits, first.id)
+      : []),
+    ...saladCautions(after, layers, limits),
+    ...validityCautions(layers, limits),
+  ]);
+}
+
+/** Weeks for which what was wrong with a layer's seeds or runners is still worth doing something about. */
+const freshDays = 14;
+
+/** One caution for each rule about the ground, whichever plantings it concerns. */
+function groundCautions(run: Run, facts: CautionFacts, limits: Limits): readonly Caution[] {
+  const { input, result } = run;
+  if (at(result.coverFraction, result, input.today) < limits.numbers['slug cover']) return [];
+  return [
+    ...coldSoilCautions(run, input.today, limits, null),
+    ...slugCautions(run, input.today, limits, null),
+    ...frostCautions(run, facts, input.today, limits, null),
+  ];
+}
+
+/** Layers that were laid over seedlings which are still too small to stand it. */
+function smothering(run: Run, layers: readonly LayerInput[], limits: Limits): readonly Caution[] {
+  const small = standingHeights(run, run.input.today, limits).filter(({ hands }) => hands < 1);
+  if (small.length === 0) return [];
+  const since = Math.min(...small.map(({ planting }) => planting.startDay));
+  return stemCautions(
+    run,
+    layers.filter((layer) => layer.day >= since),
+    limits,
+  ).filter((caution) => caution.row === 'cover over seedlings');
+}
+
+/**
+ * Cautions of a bed as it stands today, strongest first: its state, its ground, and of this
+ * season's layers what can still be seen or undone. `layerId` says which layer a caution is about.
+ */
+export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): readonly Caution[] {
+  const { today } = run.input;
+  const from = seasonFirstDay(run.input, today);
+  const laid = run.input.layers.filter((layer) => layer.day <= today);
+  const ofSeason = laid.filter((layer) => layer.day >= from);
+  const fresh = ofSeason.filter((layer) => layer.day > today - freshDays);
+  const underGlass = ofSeason.filter((layer) => layer.day > today - limits.numbers['glass days']);
+  const seeds = sourceCautions(run, ofSeason, facts, limits).filter(
+    (caution) =>
+      (caution.kind !== 'runners' && caution.kind !== 'seed heads') ||
+      fresh.some((layer) => layer.id === caution.layerId),
+  );
+  return strongestFirst([
+    ...depthCautions(run, ofSeason, limits),
+    ...allCoverCaution(run, today, limits),
+    ...roomOfBed(run, limits),
+    ...feedingCautions(run, facts, limits),
+    ...smothering(run, ofSeason, limits),
+    ...groundCautions(run, facts, limits),
+    ...seedFlyCautions(
+      run,
+      laid.filter((layer) => layer.day >= today - 30),
+      limits,
+    ),
+    ...glassCautions(underGlass, facts, limits),
+    ...seeds,
+    ...rawManureCautions(run, laid, facts, limits),
+    ...compostCautions(run, today, facts, limits, null),
+    ...plantingCautions(run, limits),
+    ...validityCautions(ofSeason, limits),
+  ]);
+}

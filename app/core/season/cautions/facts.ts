@@ -1,0 +1,79 @@
+import type { DayNumber } from '../../days';
+import type { FactId } from '../limits';
+import type { BedSeason } from '../input';
+import type { SeasonResult } from '../result';
+import type { BedVerdict } from '../verdict';
+
+/** A bed run with its verdict on `input.today`. */
+export interface Run {
+  readonly input: BedSeason;
+  readonly result: SeasonResult;
+  readonly verdict: BedVerdict;
+}
+
+/** "Has anything been put on it?" */
+export interface TreatmentFacts {
+  readonly answer: 'not asked' | 'nothing' | 'treated' | 'unknown';
+  readonly product: string;
+  readonly date: DayNumber | null;
+  readonly label: 'forbids' | 'interval' | 'silent' | null;
+  readonly intervalDays: number | null;
+  readonly beanTestPassed: DayNumber | null;
+}
+
+export interface SourceFacts {
+  readonly kind: 'lawn' | 'store' | 'heap' | 'elsewhere';
+  /** as the gardener calls it */
+  readonly name: string;
+  readonly mayCarryWeedkiller: boolean;
+  readonly treatment: TreatmentFacts;
+  /** days on which this lawn was mown; empty for anything else */
+  readonly mowingDays: readonly DayNumber[];
+  readonly creepingGrass: boolean;
+  readonly seedHeadsSeen: DayNumber | null;
+}
+
+/** Safety rows that hang on what a material is. */
+export type Hazard = Extract<
+  FactId,
+  | 'fouled grass'
+  | 'dog poison'
+  | 'poisonous plants'
+  | 'painted wood'
+  | 'roadside'
+  | 'old house'
+  | 'mouldy'
+  | 'walnut'
+  | 'diseased tops'
+  | 'bought in'
+>;
+
+/** What a layer's material is beyond its numbers. */
+export interface LayerFacts {
+  readonly source: SourceFacts;
+  readonly materialName: string;
+  /** day it was cut; the day it was laid where that is not known */
+  readonly cutOn: DayNumber;
+  readonly seedHeaded: boolean;
+  readonly isRawManure: boolean;
+  readonly isCompost: boolean;
+  readonly hazards: readonly Hazard[];
+}
+
+export interface PlantingFacts {
+  readonly cropName: string;
+  readonly weedkillerSensitive: boolean;
+}
+
+/** Plain data about the garden that the engine does not need and the cautions do. */
+export interface CautionFacts {
+  readonly roof: 'open' | 'glass or film';
+  /** usual last spring frost of the season that holds today */
+  readonly lastSpringFrost: DayNumber | null;
+  readonly ownWell: boolean;
+  readonly dogs: boolean;
+  /** by layer id; a layer without facts is taken as the gardener's own clean material */
+  readonly layers: Readonly<Record<string, LayerFacts>>;
+  /** by planting id */
+  readonly plantings: Readonly<Record<string, PlantingFacts>>;
+}

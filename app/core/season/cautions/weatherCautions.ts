@@ -1,0 +1,119 @@
+import type { DayNumber } from '../../days';
+import type { LayerInput } from '../input';
+import type { Limits } from '../limits';
+import { at, meanDays, sumDays } from '../seasonAccount';
+import type { Caution } from '../verdict';
+import type { CautionFacts, Run } from './facts';
+import { factCaution } from './makeCaution';
+import { handsHigh } from './plantSize';
+
+/** A day counts as wet from 1 mm on, as the monthly normals count it. */
+const wetDayMillimetres = 1;
+
+/** Wet, mild weather over a cover where slugs find seedlings or leaves. */
+export function slugCautions(
+  run: Run,
+  day: DayNumber,
+  limits: Limits,
+  layerId: string | null,
+): Caution[] {
+  const { numbers } = limits;
+  const { result, input } = run;
+  const first = day - 6;
+  const rain = sumDays(result.rain, result, first, day);
+  let wetDays = 0;
+  for (let one = Math.max(first, result.firstDay); one <= day; one += 1)
+    if (at(result.rain, result, one) >= wetDayMillimetres) wetDays += 1;
+  const nights = meanDays(result.airMinimum, result, first, day) ?? 0;
+  const isWet = rain >= numbers['slug rain'] || wetDays >= numbers['slug wet days'];
+  if (!isWet || nights <= numbers['slug night']) return [];
+  if (at(result.coverFraction, result, day) < numbers['slug cover']) return [];
+  const eaten = input.plantings.find((planting) => {
+    // What was cleared today still had its slugs this week, and seed sown this week is next.
+    const isHere =
+      planting.startDay <= day + 7 &&
+      (planting.clearingDay === null || planting.clearingDay >= day);
+    if (!isHere) return false;
+    if (planting.crop.excessClass === 'leaf' || planting.crop.excessClass === 'head') return true;
+    return planting.sown && handsHigh(run, planting, day, limits) < numbers['slug young'];
+  });
+  if (!eaten) return [];
+  return [
+    factCaution('slugs', 'slug weather', limits, {
+      number: rain,
+      threshold: numbers['slug rain'],
+      unit: 'mm',
+      detail: { wetDays, nightCelsius: nights, plantingId: eaten.id },
+      layerId,
+    }),
+  ];
+}
+
+/** A layer on dry soil: it keeps the next rain for itself. */
+export function drySoilCautions(
+  before: Run,
+  layers: readonly LayerInput[],
+  limits: Limits,
+): Caution[] {
+  const layer = layers.find((one) => one.placement === 'laid');
+  if (!layer) return [];
+  const left = at(before.result.availableWaterTop, before.result, layer.day);
+  if (left >= limits.numbers['dry layer']) return [];
+  return [
+    factCaution('dry soil', 'dry soil first', limits, {
+      number: left,
+      threshold: limits.numbers['dry layer'],
+      unit: 'share',
+      date: layer.day,
+      layerId: layer.id,
+    }),
+  ];
+}
+
+/** Fresh greens under closed glass or film: the ammonia stays in. */
+export function glassCautions(
+  layers: readonly LayerInput[],
+  facts: CautionFacts,
+  limits: Limits,
+): Caution[] {
+  if (facts.roof === 'open') return [];
+  const layer = layers.find(
+    (one) => one.placement === 'laid' && one.isGreens && one.condition !== 'crisp',
+  );
+  if (!layer) return [];
+  return [
+    factCaution('ammonia under glass', 'fresh greens under glass', limits, {
+      number: limits.numbers['glass days'],
+      threshold: limits.numbers['glass days'],
+      unit: 'days',
+      date: layer.day + limits.numbers['glass days'],
+      layerId: layer.id,
+    }),
+  ];
+}
+
+/** Before the last frost a cover makes clear nights colder for tender plants above it. */
+export function frostCautions(
+  run: Run,
+  facts: CautionFacts,
+  day: DayNumber,
+  limits: Limits,
+  layerId: string | null,
+): Caution[] {
+  const lastFrost = facts.lastSpringFrost;
+  if (lastFrost === null || day > lastFrost) return [];
+  const tender = run.input.plantings.find(
+    (planting) =>
+      planting.crop.frostTender &&
+      planting.startDay <= lastFrost &&
+      (planting.clearingDay === null || planting.clearingDay > day),
+  );
+  if (!tender) return [];
+  return [
+    factCaution('frost', 'frost over cover', limits, {
+      date: lastFrost,
+      detail: { plantingId: tender.id },
+      layerId,
+    }),
+  ];
+}
