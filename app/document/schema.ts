@@ -89,7 +89,15 @@ export const containerSchema = z.strictObject({
   plural: name,
   litres: positive,
   /** "weigh one bag": a full one, with what was in it */
-  weighed: z.strictObject({ date: day, kilograms: positive, wetness: wetnessSchema }).nullable(),
+  weighed: z
+    .strictObject({
+      date: day,
+      kilograms: positive,
+      wetness: wetnessSchema,
+      /** material that was in it; clippings when absent */
+      of: id.optional(),
+    })
+    .nullable(),
 });
 
 /** A material of one's own, or a table row with own values. Missing values come from `basedOn`. */

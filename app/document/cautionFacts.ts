@@ -1,0 +1,128 @@
+import { dayFromParts, dayOf, seasonEnd, seasonStart, yearOf, type DayNumber } from '../core/days';
+import type {
+  CautionFacts,
+  Hazard,
+  LayerFacts,
+  PlantingFacts,
+  SourceFacts,
+  TreatmentFacts,
+} from '../core/season/cautions/facts';
+import { cropOf } from '../tables/crops';
+import { materialFrom, mowingOf } from './materialValues';
+import type { Application, Garden, Treatment } from './schema';
+
+const dayOrNull = (text: string | undefined | null): DayNumber | null =>
+  text === undefined || text === null ? null : dayOf(text);
+
+const treatmentFacts = (treatment: Treatment): TreatmentFacts => ({
+  answer: treatment.answer,
+  product: treatment.product ?? '',
+  date: dayOrNull(treatment.date),
+  label: treatment.label ?? null,
+  intervalDays: treatment.intervalDays ?? null,
+  beanTestPassed: dayOrNull(treatment.beanTestPassed),
+});
+
+/** Found or grown on the spot: nothing was put on it that the gardener would not know. */
+const ownGrowth: TreatmentFacts = {
+  answer: 'nothing',
+  product: '',
+  date: null,
+  label: null,
+  intervalDays: null,
+  beanTestPassed: null,
+};
+
+function sourceFacts(garden: Garden, from: Application['from']): SourceFacts {
+  const { row, name } = materialFrom(garden, from);
+  const mowing = mowingOf(garden, from);
+  const lawn = garden.lawns.find(({ id }) => id === mowing?.lawnId);
+  if (lawn) {
+    return {
+      kind: 'lawn',
+      name: lawn.name,
+      mayCarryWeedkiller: row.mayCarryWeedkiller,
+      treatment: treatmentFacts(lawn.treatment),
+      mowingDays: garden.mowings
+        .filter(({ lawnId }) => lawnId === lawn.id)
+        .map(({ date }) => dayOf(date)),
+      creepingGrass: lawn.creepingGrass,
+      seedHeadsSeen: dayOrNull(lawn.seedHeadsSeen),
+    };
+  }
+  const stock =
+    from.source === 'stock' ? garden.stock.find(({ id }) => id === from.stockId) : undefined;
+  return {
+    kind: stock?.role ?? 'elsewhere',
+    name: stock?.name ?? name,
+    mayCarryWeedkiller: stock !== undefined && row.mayCarryWeedkiller,
+    treatment: stock ? treatmentFacts(stock.treatment) : ownGrowth,
+    mowingDays: [],
+    creepingGrass: false,
+    seedHeadsSeen: null,
+  };
+}
+
+function layerFacts(garden: Garden, application: Application): LayerFacts {
+  const { from } = application;
+  const material = materialFrom(garden, from);
+  const mowing = mowingOf(garden, from);
+  const lawn = garden.lawns.find(({ id }) => id === mowing?.lawnId);
+  const hazards: Hazard[] = lawn?.fouledByPets ? ['fouled grass'] : [];
+  return {
+    source: sourceFacts(garden, from),
+    materialName: material.name,
+    cutOn: dayOf(mowing?.date ?? application.date),
+    seedHeaded: (mowing?.kind ?? lawn?.kind) === 'seed-headed',
+    isRawManure: material.row.id.startsWith('manure-'),
+    isCompost: material.row.id.startsWith('compost-'),
+    hazards,
+  };
+}
+
+/** The usual last spring frost that falls in the season of `today`, or null where none is known. */
+function lastSpringFrost(garden: Garden, today: DayNumber): DayNumber | null {
+  const [month, dayOfMonth] = (garden.weather.normals.lastSpringFrost ?? '').split('-').map(Number);
+  if (!month || !dayOfMonth) return null;
+  const first = seasonStart(today, garden.garden.seasonStartMonth);
+  const last = seasonEnd(today, garden.garden.seasonStartMonth);
+  for (const year of [yearOf(first), yearOf(last)]) {
+    const day = dayFromParts(year, month, dayOfMonth);
+    if (day >= first && day <= last) return day;
+  }
+  return null;
+}
+
+/** What cautions need to know of a bed beyond what the engine is given. */
+export function cautionFacts(
+  garden: Garden,
+  bedId: string,
+  today: DayNumber,
+  extraApplications: readonly Application[] = [],
+): CautionFacts {
+  const bed = garden.beds.find(({ id }) => id === bedId);
+  if (!bed) throw new Error(`No bed ${bedId}`);
+  const layers = [...garden.applications, ...extraApplications]
+    .filter((application) => application.bedId === bedId)
+    .map((application): [string, LayerFacts] => [application.id, layerFacts(garden, application)]);
+  const plantings = garden.plantings
+    .filter((planting) => planting.bedId === bedId)
+    .map((planting): [string, PlantingFacts] => {
+      const row = cropOf(planting.cropId);
+      return [
+        planting.id,
+        {
+          cropName: row?.name ?? planting.cropId,
+          weedkillerSensitive: row?.weedkillerSensitive ?? false,
+        },
+      ];
+    });
+  return {
+    roof: bed.roof,
+    lastSpringFrost: lastSpringFrost(garden, today),
+    ownWell: garden.garden.ownWell,
+    dogs: garden.garden.dogs,
+    layers: Object.fromEntries(layers),
+    plantings: Object.fromEntries(plantings),
+  };
+}

@@ -1,0 +1,112 @@
+import type { MaterialRow } from '../tables/shapes';
+import { lawnMaterials } from '../tables/lawns';
+import { carbonBounds, carbonKindOf, materialOf } from '../tables/materials';
+import type { Application, Garden, Mowing } from './schema';
+
+/** Own values that stand in for a table's. */
+export interface MeasuredContents {
+  readonly nitrogenPercent?: number | undefined;
+  readonly carbonToNitrogen?: number | undefined;
+  readonly moisturePercent?: number | undefined;
+  readonly densityKgPerM3?: number | undefined;
+}
+
+/** A material at its likely values: the table's row, an own material, or a lot that was tested. */
+export interface MaterialValues {
+  /** of the table's row or of the own material */
+  readonly id: string;
+  readonly name: string;
+  /** the row it is, or rests on */
+  readonly row: MaterialRow;
+  /** kg per kg dry matter */
+  readonly nitrogen: number;
+  readonly carbon: number;
+  /** water when dry to the touch, kg per kg fresh */
+  readonly moisture: number;
+  readonly densityKgPerM3: number;
+}
+
+/**
+ * A row with measured values put in its place. A measured nitrogen leaves carbon as it was, so C:N
+ * moves; a measured C:N leaves nitrogen as it was. Carbon stays within what the kind of material
+ * can hold: a printed pair outside keeps its nitrogen and takes the nearest believable carbon.
+ */
+export function withMeasured(
+  row: MaterialRow,
+  measured: MeasuredContents,
+  named: { readonly id: string; readonly name: string } = row,
+): MaterialValues {
+  const nitrogen = (measured.nitrogenPercent ?? row.nitrogenPercent.typical) / 100;
+  const usualCarbon = (row.nitrogenPercent.typical / 100) * row.carbonToNitrogen.typical;
+  const wanted =
+    measured.carbonToNitrogen === undefined ? usualCarbon : nitrogen * measured.carbonToNitrogen;
+  const bounds = carbonBounds[carbonKindOf(row)];
+  const carbon = Math.min(bounds.high / 100, Math.max(bounds.low / 100, wanted));
+  return {
+    id: named.id,
+    name: named.name,
+    row,
+    nitrogen,
+    carbon,
+    moisture: (measured.moisturePercent ?? row.moisturePercent.typical) / 100,
+    densityKgPerM3: measured.densityKgPerM3 ?? row.densityKgPerM3.typical,
+  };
+}
+
+const rowOf = (id: string): MaterialRow => {
+  const row = materialOf(id);
+  if (!row) throw new Error(`No material ${id} in the tables`);
+  return row;
+};
+
+/** A material by the id a garden uses: one of its own, or a row of the tables. */
+export function materialById(garden: Garden, id: string): MaterialValues {
+  const own = garden.materials.find((material) => material.id === id);
+  return own ? withMeasured(rowOf(own.basedOn), own, own) : withMeasured(rowOf(id), {});
+}
+
+/** What came off the lawn: the mowing's own kind, else the lawn's. */
+export function clippingsOf(garden: Garden, mowing: Mowing): MaterialValues {
+  const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+  if (!lawn) throw new Error(`No lawn ${mowing.lawnId}`);
+  return withMeasured(rowOf(lawnMaterials[mowing.kind ?? lawn.kind]), {});
+}
+
+/** The mowing a layer came from, or null when it came from elsewhere. */
+export function mowingOf(garden: Garden, from: Application['from']): Mowing | null {
+  if (from.source !== 'mowing') return null;
+  const mowing = garden.mowings.find(({ id }) => id === from.mowingId);
+  if (!mowing) throw new Error(`No mowing ${from.mowingId}`);
+  return mowing;
+}
+
+/** What a layer is made of, without a test of the lot itself. */
+export function materialFrom(garden: Garden, from: Application['from']): MaterialValues {
+  const mowing = mowingOf(garden, from);
+  if (mowing) return clippingsOf(garden, mowing);
+  if (from.source === 'elsewhere') return materialById(garden, from.materialId);
+  if (from.source !== 'stock') throw new Error('A layer comes from a mowing, a stock or elsewhere');
+  const stock = garden.stock.find(({ id }) => id === from.stockId);
+  if (!stock) throw new Error(`No stock ${from.stockId}`);
+  return materialById(garden, stock.materialId);
+}
+
+/** What a layer is made of: a lot's own test outranks the material's values. */
+export function materialOfApplication(
+  garden: Garden,
+  application: Pick<Application, 'from' | 'nitrogenPercent' | 'carbonToNitrogen'>,
+): MaterialValues {
+  const material = materialFrom(garden, application.from);
+  const { nitrogenPercent, carbonToNitrogen } = application;
+  if (nitrogenPercent === undefined && carbonToNitrogen === undefined) return material;
+  const measured = {
+    nitrogenPercent: nitrogenPercent ?? material.nitrogen * 100,
+    carbonToNitrogen:
+      carbonToNitrogen ??
+      // nitrogen alone was measured: the lot keeps the material's carbon
+      (material.carbon * 100) / (nitrogenPercent ?? material.nitrogen * 100),
+    moisturePercent: material.moisture * 100,
+    densityKgPerM3: material.densityKgPerM3,
+  };
+  return withMeasured(material.row, measured, material);
+}

@@ -1,0 +1,278 @@
+import { dayOf, seasonEnd, seasonStart, yearOf, dayFromParts, type DayNumber } from '../core/days';
+import { seasonWeather, type RecordedDay } from '../core/season/ahead';
+import type {
+  BedEvent,
+  BedSeason,
+  LayerInput,
+  MonthlyNormals,
+  PlantingInput,
+  SeasonWeather,
+  SoilProperties,
+} from '../core/season/input';
+import { gramsPerM2FromMgPerKg } from '../core/units';
+import { typicalCoefficients } from '../tables/coefficients';
+import { typicalWeatherSpread } from '../tables/imaginedWeather';
+import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
+import { massOf } from './layerMass';
+import { materialOfApplication, mowingOf } from './materialValues';
+import { plantingInput } from './plantingInput';
+import type { Application, Bed, Garden, GardenEvent } from './schema';
+
+export interface SeasonOptions {
+  /** layers that are only thought of, on any bed */
+  readonly extraApplications?: readonly Application[];
+  /** last day whose recorded weather may be used; `today` unless said otherwise, never later */
+  readonly weatherUpTo?: DayNumber;
+  /** leave out what was done or found after `today`: the bed as it was known then */
+  readonly knownThen?: boolean;
+}
+
+/** The typical run has one fixed seed, so that the same garden gives the same answer everywhere. */
+export const typicalSeed = 1;
+/** A bed is run from at least this long before its first planting. */
+const leadDays = 42;
+/** ... but not from before the season before: what stands longer is taken as it was then. */
+const longestLeadDays = 366;
+/** A soil test counts as the start when it was taken at most this long before. */
+const testCountsDays = 60;
+
+/** Monthly normals as the engine takes them. */
+export const normalsOf = (garden: Garden): MonthlyNormals => {
+  const { minimumCelsius, maximumCelsius, rainMillimetres, wetDays } = garden.weather.normals;
+  return { minimumCelsius, maximumCelsius, rainMillimetres, wetDays };
+};
+
+/** Recorded days up to a day, the gardener's own rain gauge in place of the record's rain. */
+export function recordOf(garden: Garden, upTo: DayNumber): RecordedDay[] {
+  const record = new Map<DayNumber, RecordedDay>();
+  for (const [date, minimumCelsius, maximumCelsius, rainMillimetres] of garden.weather.days) {
+    const day = dayOf(date);
+    if (day <= upTo) record.set(day, { day, minimumCelsius, maximumCelsius, rainMillimetres });
+  }
+  const gauged = new Map<DayNumber, number>();
+  for (const event of garden.events) {
+    if (event.kind !== 'rain gauge') continue;
+    const day = dayOf(event.date);
+    // emptied twice in a day: both count
+    if (day <= upTo) gauged.set(day, (gauged.get(day) ?? 0) + event.millimetres);
+  }
+  for (const [day, rainMillimetres] of gauged) {
+    const known = record.get(day) ?? { day, minimumCelsius: null, maximumCelsius: null };
+    record.set(day, { ...known, rainMillimetres });
+  }
+  return [...record.values()];
+}
+
+type SoilTest = Extract<GardenEvent, { kind: 'soil test' }>;
+
+function latestTest(
+  garden: Garden,
+  bed: Bed,
+  from: DayNumber,
+  to: DayNumber,
+  key: 'nitrateMgPerKg' | 'organicMatterPercent',
+): number | null {
+  const tests = garden.events.filter(
+    (event): event is SoilTest =>
+      event.kind === 'soil test' && event.bedId === bed.id && event[key] !== null,
+  );
+  let found: { day: DayNumber; value: number } | null = null;
+  for (const test of tests) {
+    const day = dayOf(test.date);
+    const value = test[key];
+    if (value === null || day < from || day > to) continue;
+    if (!found || day >= found.day) found = { day, value };
+  }
+  return found?.value ?? null;
+}
+
+/**
+ * A bed's soil. Organic matter: the latest test up to today, else the bed's own number, else the
+ * years of compost or mulch. Starting nitrate: a test within sixty days before the first day,
+ * taken as the mean of 0-30 cm whatever its own depth.
+ */
+export function soilOf(
+  garden: Garden,
+  bed: Bed,
+  firstDay: DayNumber,
+  today: DayNumber,
+): SoilProperties {
+  const tested =
+    latestTest(garden, bed, -Infinity, today, 'organicMatterPercent') ?? bed.organicMatterPercent;
+  const organicMatterPercent = organicMatterRow(tested, bed.mulchYears).typical;
+  const bulkDensityKgPerL = bulkDensityRow(bed.texture, organicMatterPercent).typical;
+  const nitrate = latestTest(garden, bed, firstDay - testCountsDays, firstDay, 'nitrateMgPerKg');
+  return {
+    fieldCapacity: soils[bed.texture].fieldCapacity.typical,
+    wiltingPoint: soils[bed.texture].wiltingPoint.typical,
+    bulkDensityKgPerL,
+    organicMatterPercent,
+    startingMineralTop:
+      nitrate === null ? null : gramsPerM2FromMgPerKg(nitrate, bulkDensityKgPerL, 30),
+  };
+}
+
+/** One application per m2 of its bed. */
+export function layerInput(garden: Garden, bed: Bed, application: Application): LayerInput {
+  const material = materialOfApplication(garden, application);
+  const mowing = mowingOf(garden, application.from);
+  const { condition } = application;
+  // a mowing says how wet it was when it was cut; what was spread out since has dried
+  const wetness =
+    mowing === null ? application.wetness : condition === 'just cut' ? mowing.wetness : 'dry';
+  const handling = { condition, wetness };
+  const { quantity } = application.amount;
+  const mass = massOf(garden, quantity, material, handling, bed.areaM2);
+  const dryKgPerM2 = mass.dryKilograms / bed.areaM2;
+  const { row } = material;
+  return {
+    id: application.id,
+    day: dayOf(application.date),
+    materialId: material.id,
+    materialClass: row.materialClass,
+    isGreens: row.isGreens,
+    placement: application.placement,
+    condition,
+    freshKgPerM2: mass.freshKilograms / bed.areaM2,
+    dryKgPerM2,
+    nitrogen: dryKgPerM2 * 1000 * material.nitrogen,
+    carbon: dryKgPerM2 * 1000 * material.carbon,
+    laidDepth: mass.litres / bed.areaM2,
+    settledDensityKgPerM3: row.settledDensityKgPerM3.typical,
+    mineralShare: row.mineralShare?.typical ?? 0,
+    slowShare: row.slowShare?.typical ?? 0,
+  };
+}
+
+function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
+  return garden.events.flatMap((event): BedEvent[] => {
+    if (event.kind === 'rain gauge' || event.kind === 'soil test' || event.bedId !== bed.id) {
+      return [];
+    }
+    const day = dayOf(event.date);
+    switch (event.kind) {
+      case 'water':
+        return [{ kind: 'water', day, depth: event.millimetres }];
+      case 'dig cover in':
+        return [{ kind: 'dig cover in', day, share: event.share }];
+      case 'rake off':
+        return [{ kind: 'rake off', day, share: event.share }];
+      case 'harvest': {
+        const kilogramsPerM2 = event.kilograms / bed.areaM2;
+        return [{ kind: 'harvest', day, plantingId: event.plantingId, kilogramsPerM2 }];
+      }
+    }
+  });
+}
+
+/** The garden with what came after `today` taken out; an end that was not yet known is open again. */
+function knownOn(garden: Garden, today: DayNumber): Garden {
+  const isKnown = ({ date }: { readonly date: string }): boolean => dayOf(date) <= today;
+  return {
+    ...garden,
+    plantings: garden.plantings
+      .filter(({ started }) => dayOf(started) <= today)
+      .map((planting) =>
+        planting.cleared !== null && dayOf(planting.cleared) > today
+          ? { ...planting, cleared: null }
+          : planting,
+      ),
+    applications: garden.applications.filter(isKnown),
+    events: garden.events.filter(isKnown),
+  };
+}
+
+/** Rain does not reach a bed under glass or film. */
+const underRoof = (weather: SeasonWeather): SeasonWeather => ({
+  ...weather,
+  rainMillimetres: new Float64Array(weather.rainMillimetres.length),
+});
+
+/**
+ * Garden and tables as the engine takes one bed: everything per m2 of that bed, in inside units, at
+ * likely values.
+ *
+ * The run starts when the bed was last known, if the gardener said so; else on the first day of the
+ * season that holds `today`, or six weeks before the earliest planting that stands in it where that
+ * is sooner (at most a year before). It ends with the season that holds `today`. What lies outside
+ * is left out; the weather after `today` is imagined.
+ *
+ * @throws when the garden has no such bed, or points at something missing: `parseGarden` and the
+ *   store let no such garden in
+ */
+export function bedSeason(
+  whole: Garden,
+  bedId: string,
+  today: DayNumber,
+  options: SeasonOptions = {},
+): BedSeason {
+  const garden = options.knownThen ? knownOn(whole, today) : whole;
+  const bed = garden.beds.find(({ id }) => id === bedId);
+  if (!bed) throw new Error(`No bed ${bedId}`);
+  const { seasonStartMonth, latitudeDegrees } = garden.garden;
+  const seasonFirst = seasonStart(today, seasonStartMonth);
+  const lastDay = seasonEnd(today, seasonStartMonth);
+  const normals = normalsOf(garden);
+  const record = recordOf(garden, Math.min(today, options.weatherUpTo ?? today));
+
+  const surroundings = (soil: SoilProperties) => ({
+    today,
+    seasonStartMonth,
+    record,
+    normals,
+    soil,
+  });
+  const roughSoil = soilOf(garden, bed, seasonFirst, today);
+  const own = garden.plantings.filter((planting) => planting.bedId === bedId);
+  const standing = (planting: PlantingInput, from: DayNumber): boolean =>
+    planting.startDay <= lastDay && (planting.clearingDay === null || planting.clearingDay > from);
+  const earliest = own
+    .map((planting) => plantingInput(planting, surroundings(roughSoil)))
+    .filter((planting) => standing(planting, seasonFirst))
+    .reduce((day, planting) => Math.min(day, planting.startDay), Infinity);
+  const firstDay =
+    bed.knownSince !== null && dayOf(bed.knownSince) <= today
+      ? dayOf(bed.knownSince)
+      : Math.max(seasonFirst - longestLeadDays, Math.min(seasonFirst, earliest - leadDays));
+
+  const soil = soilOf(garden, bed, firstDay, today);
+  const seasonStarts: DayNumber[] = [];
+  for (let year = yearOf(firstDay); year <= yearOf(lastDay); year++) {
+    const start = dayFromParts(year, seasonStartMonth, 1);
+    if (start > firstDay && start <= lastDay) seasonStarts.push(start);
+  }
+  const weather = seasonWeather(
+    record,
+    normals,
+    firstDay,
+    lastDay,
+    today,
+    typicalSeed,
+    typicalWeatherSpread(latitudeDegrees),
+    latitudeDegrees < 0,
+  );
+  const isWithin = ({ day }: { readonly day: DayNumber }): boolean =>
+    day >= firstDay && day <= lastDay;
+  return {
+    bedId,
+    areaM2: bed.areaM2,
+    latitudeDegrees,
+    firstDay,
+    lastDay,
+    today,
+    seasonStarts,
+    weather: bed.roof === 'open' ? weather : underRoof(weather),
+    normals,
+    soil,
+    keptMoist: bed.watering === 'kept moist',
+    plantings: own
+      .map((planting) => plantingInput(planting, surroundings(soil)))
+      .filter((planting) => standing(planting, firstDay)),
+    layers: [...garden.applications, ...(options.extraApplications ?? [])]
+      .filter((application) => application.bedId === bedId)
+      .map((application) => layerInput(garden, bed, application))
+      .filter(isWithin),
+    events: bedEvents(garden, bed).filter(isWithin),
+    coefficients: typicalCoefficients(),
+  };
+}
