@@ -17,8 +17,7 @@ export function columnsOf(csv, location) {
   const rows = lines
     .map((line) => line.split(','))
     .filter((cells) => cells[column('location')] === location);
-  const numbers = (/** @type {string} */ name) =>
-    rows.map((cells) => Number(cells[column(name)]));
+  const numbers = (/** @type {string} */ name) => rows.map((cells) => Number(cells[column(name)]));
   return {
     days: rows.map((cells) => cells[column('date')] ?? ''),
     minimumCelsius: numbers('temp_min'),
