@@ -1,0 +1,16 @@
+/** What the command line ends with; one number for each kind of failure, documented in DEVELOPERS.md. */
+export const exitCodes = {
+  done: 0,
+  /** a promise of ours was broken: a mistake in the program */
+  broken: 1,
+  /** the words typed are not understood */
+  usage: 2,
+  /** no such file, a folder, or no permission to read it */
+  file: 3,
+  /** the file is not a garden that this program reads */
+  garden: 4,
+  /** no bed of that name in the garden */
+  bed: 5,
+  /** a behaviour line did not hold */
+  behaviour: 6,
+} as const;
