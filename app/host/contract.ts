@@ -84,6 +84,9 @@ export const channels = {
   describeWindow: 'garden:describe-window',
 } as const satisfies Record<keyof Host, string>;
 
+/** What the shell sends to the page of its own accord, over Electron's IPC. */
+export const pushes = { menu: 'shell:menu', openFile: 'shell:open-file' } as const;
+
 /** Menu commands the shell may send to the page (Electron's menu); the page binds the same keys itself elsewhere. */
 export const menuCommands = [
   'new',

@@ -34,7 +34,5 @@ export function readGarden(file: string, folder: string): Result<Garden, FileFai
     return failure({ kind: 'unreadable', name, reason: code });
   }
   const garden = parseGarden(text);
-  return garden.ok
-    ? success(garden.value)
-    : failure({ kind: 'refused', name, why: garden.error });
+  return garden.ok ? success(garden.value) : failure({ kind: 'refused', name, why: garden.error });
 }

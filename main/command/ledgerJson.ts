@@ -1,6 +1,13 @@
 import { textFromDay } from '../../app/core/days';
 import { flowTotals } from '../../app/core/season/ledger';
-import { flowKinds, pools, sinks, sources, type Sink, type Source } from '../../app/core/season/flows';
+import {
+  flowKinds,
+  pools,
+  sinks,
+  sources,
+  type Sink,
+  type Source,
+} from '../../app/core/season/flows';
 import { dayKinds } from '../../app/core/season/input';
 import type { SeasonResult } from '../../app/core/season/result';
 import type { Garden } from '../../app/document/schema';

@@ -4,12 +4,7 @@ import type { Garden } from '../../app/document/schema';
 import { cautionWords } from '../../app/words/cautions';
 import { accountAmount, amount, dayFull, dayShort } from '../../app/words/chartFormat';
 import { chartUnits } from '../../app/words/chartUnits';
-import {
-  balanceWords,
-  cameInWords,
-  holdingWords,
-  wentOutWords,
-} from '../../app/words/ledgerWords';
+import { balanceWords, cameInWords, holdingWords, wentOutWords } from '../../app/words/ledgerWords';
 import { coverStateWords, nitrogenStateWords } from '../../app/words/states';
 import type { BedRun } from './bedRuns';
 
@@ -56,10 +51,7 @@ export function bedAsText(garden: Garden, run: BedRun): string {
     ...lines(ledger.wentOut, wentOutWords),
     heading('On hand'),
     ...lines(ledger.onHand, holdingWords),
-    column(
-      'start + in',
-      grams(ledger.totals.opening + ledger.totals.cameIn),
-    ),
+    column('start + in', grams(ledger.totals.opening + ledger.totals.cameIn)),
     column('out + on hand', grams(ledger.totals.wentOut + ledger.totals.onHand)),
     heading(balanceWords(ledger.difference)),
     '',

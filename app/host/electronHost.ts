@@ -1,0 +1,20 @@
+import { failure, type Result } from '../core/result';
+import type { Host, HostError, ShellBridge } from './contract';
+
+/** The powers that Electron's preload exposes; a message that gets no answer becomes `unreachable`. */
+export function electronHost({ host }: ShellBridge): Host {
+  return {
+    about: () => answered(host.about()),
+    recentGardens: () => answered(host.recentGardens()),
+    openGarden: (request) => answered(host.openGarden(request)),
+    saveGarden: (request) => answered(host.saveGarden(request)),
+    keepDraft: (request) => answered(host.keepDraft(request)),
+    restoreDraft: () => answered(host.restoreDraft()),
+    discardDraft: () => answered(host.discardDraft()),
+    describeWindow: (request) => answered(host.describeWindow(request)),
+  };
+}
+
+const answered = <Value>(
+  answer: Promise<Result<Value, HostError>>,
+): Promise<Result<Value, HostError>> => answer.catch(() => failure({ kind: 'unreachable' }));

@@ -1,0 +1,27 @@
+import { z } from 'zod';
+import type { Host } from '../app/host/contract';
+
+/** A garden of a lifetime stays far below; more is a mistake or an attack. */
+export const textLimitBytes = 20_000_000;
+
+const id = z.uuid();
+/** As a person types it; `cleanName` makes a file name of it. */
+const name = z.string().max(400);
+const text = z.string();
+
+/** The one shape that each power takes. Strict: an unknown key is refused, not ignored. */
+export const requests = {
+  about: z.null(),
+  recentGardens: z.null(),
+  openGarden: z.strictObject({ id: id.nullable() }),
+  saveGarden: z.strictObject({ id: id.nullable(), name, text, replace: z.boolean() }),
+  keepDraft: z.strictObject({ id: id.nullable(), name, text }),
+  restoreDraft: z.null(),
+  discardDraft: z.null(),
+  describeWindow: z.strictObject({ name, unsaved: z.boolean() }),
+} satisfies Record<keyof Host, z.ZodType>;
+
+export type Power = keyof Host;
+
+/** Whether a name from outside names a power; `toString` and its like do not. */
+export const isPower = (word: string): word is Power => Object.hasOwn(requests, word);
