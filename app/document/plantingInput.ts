@@ -74,7 +74,11 @@ export function cropInput(
     id: row.id,
     excessClass: row.excessClass,
     need: (row.uptake.typical / (1 - rootShare)) * needFactor(share),
-    harvestNitrogen: share * row.goodYield.typical * row.removedPerKilogram.typical,
+    // a cover crop's yield is what is dug in: nothing of it is picked
+    harvestNitrogen:
+      row.excessClass === 'cover'
+        ? 0
+        : share * row.goodYield.typical * row.removedPerKilogram.typical,
     harvestGramsPerKilogram: row.removedPerKilogram.typical,
     rootShare,
     curveMiddle: row.curveMiddle.typical,
