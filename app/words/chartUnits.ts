@@ -45,3 +45,7 @@ export const usChartUnits: ChartUnits = {
   rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 1 },
   dayFirst: false,
 };
+
+/** The units of a garden's own setting. */
+export const chartUnits = (shown: 'metric' | 'us'): ChartUnits =>
+  shown === 'us' ? usChartUnits : metricChartUnits;

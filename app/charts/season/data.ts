@@ -27,7 +27,7 @@ export interface LayerOnChart {
 /** Everything the season chart shows of one bed: plain data, no store. */
 export interface SeasonChartData {
   readonly result: SeasonResult;
-  readonly verdict: BedVerdict;
+  readonly verdict: Pick<BedVerdict, 'state' | 'turnsOn'>;
   /** what was known of the state on past days, oldest first */
   readonly history?: readonly { readonly day: DayNumber; readonly state: NitrogenState }[];
   /** nitrate-N of 0-30 cm that is enough for the crop, as published; null when nothing is planted */

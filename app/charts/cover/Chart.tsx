@@ -1,0 +1,126 @@
+import { useId, useRef, useState } from 'react';
+import { amountWithUnit, dayWord, percent } from '../../words/chartFormat';
+import { ageWords, coverFinding, leftWords } from '../../words/coverChart';
+import { useWidth } from '../useWidth';
+import type { CoverChartData } from './data';
+import { coverFacts, coverGeometry } from './geometry';
+import { LayersTable } from './LayersTable';
+import { StuffWeaves, stuffWeaveId } from './StuffWeaves';
+
+export interface CoverChartProps extends CoverChartData {
+  /** "Gate bed" */
+  readonly bedName: string;
+}
+
+/** A cut through what lies on a bed: layers by age, to scale, each with its date and what is left of it. */
+export function CoverChart(props: CoverChartProps) {
+  const { units } = props;
+  const id = useId();
+  const box = useRef<HTMLDivElement>(null);
+  const width = useWidth(box, 760);
+  const [listShown, showList] = useState(false);
+  const facts = coverFacts(props);
+  const drawing = coverGeometry(facts, width, units.depth);
+  const { left, right, surface } = drawing;
+  const wordsX = right + 40;
+  return (
+    <figure className="chart cover-chart" aria-labelledby={`${id}-name`}>
+      <figcaption>
+        <h3 id={`${id}-name`}>
+          Cover on {props.bedName}, {dayWord(facts.day, units)}
+        </h3>
+        <p className="chart-finding">
+          {coverFinding(
+            {
+              state: props.coverState,
+              layers: facts.lying.length,
+              totalDepth: facts.totalDepth,
+              hidden: facts.hidden,
+            },
+            units,
+          )}
+        </p>
+      </figcaption>
+      {props.layers.length > 0 && (
+        <div className="chart-tools">
+          <button
+            type="button"
+            className="button-small"
+            aria-expanded={listShown}
+            aria-controls={`${id}-list`}
+            onClick={() => showList(!listShown)}
+          >
+            {listShown ? 'Hide the list' : 'The same as a list'}
+          </button>
+        </div>
+      )}
+      {/* a box that scrolls sideways when narrow must be reachable by key */}
+      <div
+        ref={box}
+        className="chart-scroll"
+        role="group"
+        aria-label={`Drawing of the cover on ${props.bedName}`}
+        tabIndex={0}
+      >
+        <svg
+          className="chart-drawing"
+          viewBox={`0 0 ${drawing.width} ${drawing.height}`}
+          width={drawing.width}
+          height={drawing.height}
+          aria-hidden="true"
+          focusable="false"
+        >
+          <StuffWeaves prefix={id} />
+          <text className="chart-title-small" x={left} y={18}>
+            {units.depth.short} above the soil, to scale
+          </text>
+          {drawing.ticks.map((tick) => (
+            <g key={tick.value}>
+              <path className="chart-grid" d={`M${left} ${tick.y} H${right}`} />
+              <path className="chart-tick" d={`M${left - 5} ${tick.y} h5`} />
+              <text className="chart-number chart-number-left" x={left - 8} y={tick.y} dy="0.35em">
+                {tick.value}
+              </text>
+            </g>
+          ))}
+          <path d={drawing.soil} fill={`url(#${id}-soil)`} />
+          {drawing.layers.map((shape) => (
+            <g key={shape.lying.layer.id} className={`stuff-${shape.lying.layer.stuff}`}>
+              <path d={shape.path} fill={`url(#${stuffWeaveId(id, shape.lying.layer.stuff)})`} />
+              <path className="stuff-edge" d={shape.path} />
+            </g>
+          ))}
+          {drawing.layers.length > 0 && (
+            <g>
+              <path
+                className="chart-bracket"
+                d={`M${right + 5} ${drawing.top} h7 V${surface} h-7`}
+              />
+            </g>
+          )}
+          {drawing.layers.map(({ lying, top, bottom, labelY }) => (
+            <g key={lying.layer.id}>
+              <path
+                className="chart-leader"
+                d={`M${right + 12} ${(top + bottom) / 2} L${wordsX - 6} ${labelY}`}
+              />
+              <text className="chart-label chart-label-strong" x={wordsX} y={labelY - 3}>
+                {lying.layer.name}, {dayWord(lying.layer.day, units)}
+              </text>
+              <text className="chart-title-small" x={wordsX} y={labelY + 12}>
+                {leftWords(lying.depth, lying.layer.laidDepth, units)}, {percent(lying.left)} of it;{' '}
+                {ageWords(lying.daysOld)}
+              </text>
+            </g>
+          ))}
+          <text className="chart-label chart-label-on-soil" x={left + 10} y={surface + 32}>
+            {drawing.layers.length === 0
+              ? 'bare soil'
+              : `soil under ${amountWithUnit(facts.totalDepth, units.depth)} of cover`}
+          </text>
+        </svg>
+      </div>
+      {listShown && <LayersTable id={`${id}-list`} facts={facts} units={units} />}
+    </figure>
+  );
+}

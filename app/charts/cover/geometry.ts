@@ -1,0 +1,152 @@
+import { scaleLinear } from 'd3-scale';
+import { area, curveBasis } from 'd3-shape';
+import type { ShownUnit } from '../../words/chartUnits';
+import { spread } from '../spread';
+import type { CoverChartData, CoverLayerShown } from './data';
+
+/** A layer as it lies on the evening drawn. */
+export interface LyingLayer {
+  readonly layer: CoverLayerShown;
+  /** mm still lying */
+  readonly depth: number;
+  /** share of it still lying 0-1 */
+  readonly left: number;
+  readonly daysOld: number;
+}
+
+export interface CoverFacts {
+  /** oldest first: the order they lie in, from the soil up */
+  readonly lying: readonly LyingLayer[];
+  /** laid up to that day, and nothing one could see of them left */
+  readonly vanished: readonly LyingLayer[];
+  /** all cover as the model has it [mm] */
+  readonly totalDepth: number;
+  /** share of the ground hidden 0-1 */
+  readonly hidden: number;
+  readonly day: number;
+}
+
+/** thinner than a sheet of paper: nothing to draw */
+const leastDepth = 0.1;
+
+/** What lies on a bed on the evening of a day of its run; throws RangeError for other days. */
+export function coverFacts(data: CoverChartData): CoverFacts {
+  const day = data.day ?? data.result.today;
+  const index = day - data.result.firstDay;
+  if (index < 0 || index >= data.result.days) throw new RangeError(`Day ${day} is not in this run`);
+  const all = data.layers
+    .filter((layer) => layer.day <= day)
+    // sorting keeps the given order of layers laid on one day
+    .toSorted((a, b) => a.day - b.day)
+    .map((layer) => {
+      const run = data.result.layers.find((candidate) => candidate.id === layer.id);
+      return {
+        layer,
+        depth: run?.depth[index] ?? 0,
+        left: run?.left[index] ?? 0,
+        daysOld: day - layer.day,
+      };
+    });
+  return {
+    lying: all.filter((layer) => layer.depth >= leastDepth),
+    vanished: all.filter((layer) => layer.depth < leastDepth),
+    totalDepth: data.result.coverDepth[index] ?? 0,
+    hidden: data.result.coverFraction[index] ?? 0,
+    day,
+  };
+}
+
+export interface LayerShape {
+  readonly lying: LyingLayer;
+  /** px of its lower and upper edge */
+  readonly bottom: number;
+  readonly top: number;
+  readonly path: string;
+  /** middle of its words */
+  readonly labelY: number;
+}
+
+export interface CoverGeometry {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  /** the soil's surface, nought of the ruler */
+  readonly surface: number;
+  readonly pxPerMillimetre: number;
+  readonly layers: readonly LayerShape[];
+  readonly soil: string;
+  readonly ticks: readonly { readonly y: number; readonly value: number }[];
+  /** top of all cover */
+  readonly top: number;
+}
+
+export const leastCoverWidth = 520;
+const drawnCover = 210;
+const drawnSoil = 56;
+const topMargin = 34;
+const leastScale = 60;
+const labelGap = 38;
+
+// edges run a little uneven, as on a spade's cut, but never by more than half a layer
+const unevenness = (x: number, seed: number): number =>
+  0.6 * Math.sin(x / 23 + seed * 1.7) + 0.4 * Math.sin(x / 9 + seed * 3.1);
+
+/**
+ * The cut through a bed's cover, to scale in height: one px is the same number of millimetres
+ * everywhere, layers stand on each other from the soil up.
+ */
+export function coverGeometry(
+  facts: CoverFacts,
+  containerWidth: number,
+  unit: ShownUnit,
+): CoverGeometry {
+  const width = Math.max(leastCoverWidth, Math.round(containerWidth));
+  const left = 52;
+  const right = left + Math.min(360, (width - left) * 0.42);
+  const stacked = facts.lying.reduce((sum, layer) => sum + layer.depth, 0);
+  const pxPerMillimetre = drawnCover / Math.max(leastScale, stacked * 1.05);
+  const labelsNeed = Math.max(0, facts.lying.length * labelGap - drawnCover - drawnSoil);
+  const surface = topMargin + drawnCover + labelsNeed / 2;
+  const height = surface + drawnSoil + labelsNeed / 2;
+
+  const steps = Array.from({ length: 37 }, (_value, index) => left + ((right - left) * index) / 36);
+  const edge = (y: number, seed: number, most: number) => (x: number) =>
+    y + unevenness(x, seed) * Math.min(1.6, most);
+  const between = (low: (x: number) => number, high: (x: number) => number): string =>
+    area<number>()
+      .x((x) => x)
+      .y0((x) => low(x))
+      .y1((x) => high(x))
+      .curve(curveBasis)(steps) ?? '';
+
+  let under = surface;
+  let underEdge = edge(surface, 0, 1.6);
+  const shapes = facts.lying.map((lying, index) => {
+    const top = under - lying.depth * pxPerMillimetre;
+    const topEdge = edge(top, index + 1, (under - top) / 2);
+    const shape = { lying, bottom: under, top, path: between(underEdge, topEdge) };
+    under = top;
+    underEdge = topEdge;
+    return shape;
+  });
+  // from the top down, as one reads
+  const middles = shapes.map((shape) => (shape.top + shape.bottom) / 2).toReversed();
+  const places = spread(middles, labelGap, topMargin, height - labelGap / 2).toReversed();
+
+  const shown = scaleLinear().domain([0, Math.max(leastScale, stacked * 1.05) * unit.perInside]);
+  return {
+    width,
+    height,
+    left,
+    right,
+    surface,
+    pxPerMillimetre,
+    layers: shapes.map((shape, index) => ({ ...shape, labelY: places[index] ?? shape.top })),
+    soil: between(() => height, edge(surface, 0, 1.6)),
+    ticks: shown
+      .ticks(5)
+      .map((value) => ({ value, y: surface - (value / unit.perInside) * pxPerMillimetre })),
+    top: under,
+  };
+}
