@@ -72,8 +72,8 @@ const leaves = (bedName: string): Application =>
     id: `leaves-${bedName}`,
     date: '2012-11-10',
     bedId: `bed-${bedName}`,
-    from: { source: 'elsewhere', materialId: 'leaves-mixed-shredded' },
-    amount: typed('4 bags of 45 L, chopped', { kind: 'volume', litres: 180 }),
+    from: { source: 'elsewhere', materialId: 'leaves-mixed-whole' },
+    amount: typed('4 bags of 45 L', { kind: 'volume', litres: 180 }),
     condition: 'crisp',
   });
 
