@@ -34,8 +34,9 @@ export function slugCautions(
       planting.startDay <= day + 7 &&
       (planting.clearingDay === null || planting.clearingDay >= day);
     if (!isHere) return false;
-    if (planting.crop.excessClass === 'leaf' || planting.crop.excessClass === 'head') return true;
-    return planting.sown && handsHigh(run, planting, day, limits) < numbers['slug young'];
+    if (planting.crop.excessClass === 'leaf') return true;
+    const mayBeEaten = planting.sown || planting.crop.excessClass === 'head';
+    return mayBeEaten && handsHigh(run, planting, day, limits) < numbers['slug young'];
   });
   if (!eaten) return [];
   return [
