@@ -5,35 +5,33 @@
  * gallon 4.546 09 L. All are definitions: no measured constant enters.
  */
 export const millimetresPerInch = 25.4;
-export const millimetresPerFoot = 12 * millimetresPerInch;
-export const millimetresPerYard = 36 * millimetresPerInch;
+export const millimetresPerFoot = 304.8;
+export const millimetresPerYard = 914.4;
 
 export const kilogramsPerPound = 0.453_592_37;
-export const kilogramsPerOunce = kilogramsPerPound / 16;
-export const kilogramsPerStone = 14 * kilogramsPerPound;
-export const kilogramsPerShortTon = 2000 * kilogramsPerPound;
+export const kilogramsPerOunce = 0.028_349_523_125;
+export const kilogramsPerStone = 6.350_293_18;
+export const kilogramsPerShortTon = 907.184_74;
 
-const litresPerCubicInch = 0.016_387_064;
-export const litresPerCubicFoot = 1728 * litresPerCubicInch;
-export const litresPerCubicYard = 27 * litresPerCubicFoot;
-export const litresPerGallon = 231 * litresPerCubicInch;
-export const litresPerQuart = litresPerGallon / 4;
-export const litresPerPint = litresPerGallon / 8;
-export const litresPerBushel = 2150.42 * litresPerCubicInch;
-export const litresPerPeck = litresPerBushel / 4;
+export const litresPerCubicInch = 0.016_387_064;
+export const litresPerCubicFoot = 28.316_846_592;
+export const litresPerCubicYard = 764.554_857_984;
+export const litresPerGallon = 3.785_411_784;
+export const litresPerQuart = 0.946_352_946;
+export const litresPerPint = 0.473_176_473;
+export const litresPerBushel = 35.239_070_166_88;
+export const litresPerPeck = 8.809_767_541_72;
 export const litresPerImperialGallon = 4.546_09;
 
 export const squareMetresPerSquareInch = 0.000_645_16;
-export const squareMetresPerSquareFoot = 144 * squareMetresPerSquareInch;
-export const squareMetresPerSquareYard = 9 * squareMetresPerSquareFoot;
-export const squareMetresPerAcre = 4840 * squareMetresPerSquareYard;
+export const squareMetresPerSquareFoot = 0.092_903_04;
+export const squareMetresPerSquareYard = 0.836_127_36;
+export const squareMetresPerAcre = 4046.856_422_4;
 
-/** 1 lb spread on 100 square feet, in g/m2 */
-export const gramsPerM2PerPoundPer100SquareFeet =
-  (kilogramsPerPound * 1000) / (100 * squareMetresPerSquareFoot);
+/** 1 lb spread on 1000 square feet, in g/m2 */
+export const gramsPerM2PerPoundPer1000SquareFeet = kilogramsPerPound / squareMetresPerSquareFoot;
 /** 1 lb per cubic yard, in kg/m3 */
-export const kilogramsPerM3PerPoundPerCubicYard =
-  kilogramsPerPound / (litresPerCubicYard / 1000);
+export const kilogramsPerM3PerPoundPerCubicYard = kilogramsPerPound / (litresPerCubicYard / 1000);
 /** 1 lb on an acre for each inch of height, in g/m2 for each cm */
 export const gramsPerM2PerCentimetrePerPoundPerAcreInch =
   (kilogramsPerPound * 1000) / squareMetresPerAcre / 2.54;
