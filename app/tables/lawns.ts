@@ -30,7 +30,7 @@ const yearUnit = 'g dry matter per m2 and year';
 
 /** Dry matter a lawn of cool-season grass gives in a year. */
 export const yearlyYields = {
-  lean: row(150, 250, 350, yearUnit, 'Friell2018', 'below the readings for usual care', 'derived', {
+  lean: row(150, 250, 350, yearUnit, 'Friell', 'below the readings for usual care', 'derived', {
     drawnPer: 'garden',
   }),
   ordinary: row(
@@ -38,7 +38,7 @@ export const yearlyYields = {
     450,
     520,
     yearUnit,
-    'Friell2018',
+    'Friell',
     '470 with usual care; 370-515 elsewhere',
     'derived',
     {
@@ -71,7 +71,7 @@ export const depthDensityFactor: Row = row(
   1,
   1.6,
   'factor on bulk density',
-  'Woods2014',
+  'Woods',
   '150-400 around 250 kg/m3; nothing measured for a mower box',
   'assumed',
   { drawnPer: 'mowing' },

@@ -1,6 +1,7 @@
 import { cropSources } from './sources/cropSources';
 import { lawnSources } from './sources/lawnSources';
 import { materialSources } from './sources/materialSources';
+import { nitrateSources } from './sources/nitrateSources';
 import { ownSources } from './sources/ownSources';
 import type { Source } from './sources/shape';
 import { soilSources } from './sources/soilSources';
@@ -14,6 +15,7 @@ export const sources = {
   ...soilSources,
   ...lawnSources,
   ...cropSources,
+  ...nitrateSources,
   ...materialSources,
   ...weatherSources,
 } as const;

@@ -41,7 +41,7 @@ export const cucurbits = {
     removedPerKilogram: removed(1, 1.05, 1.8, 'UsdaSrLegacy', 'derived', 'protein / 6.25'),
     firstHarvestDays: days(50, 58, 70, 'Britannica', 'read', 'market maturity'),
     usualDays: days(85, 100, 130, 'Allen1998', 'read', 'table 11'),
-    flowerDays: days(32, 34, 45, 'Manggoel2012', 'mixed', 'days'),
+    flowerDays: days(32, 34, 45, 'Manggoel', 'mixed', 'days'),
     baseCelsius: base(10, 12, 14, 'Recalled', 'memory', 'no source found'),
     rootDepthCentimetres: depth(70, 80, 120, 'Allen1998', 'read', 'table 22'),
     residueCarbonToNitrogen: carbonToNitrogen(11, 14, 18, 'Recalled', 'memory', 'no source found'),

@@ -34,7 +34,7 @@ export const curves = {
     'HartzBottoms2009',
     'tomato with 28 days as a seedling put in front of its 125',
   ),
-  pepper: fitted(0.56, 7, 'Claimon1990', `${fit}, from setting out`),
+  pepper: fitted(0.56, 7, 'Claimon', `${fit}, from setting out`),
   lettuceFamily: borrowed(0.72, 9, 'CdfaLettuce', 'head lettuce, from sowing'),
   lettuceSetOut: fitted(
     0.62,

@@ -52,7 +52,7 @@ export const fruits = {
     family: 'Solanaceae',
     excessClass: 'fruit',
     clock: 'planting',
-    uptake: uptake(10, 13, 20, 'Claimon1990', 'derived', 'typical chosen among readings'),
+    uptake: uptake(10, 13, 20, 'Claimon', 'derived', 'typical chosen among readings'),
     goodYield: goodYield(1.3, 3, 6, 'Hegde1997', 'derived', 'typical chosen among readings'),
     removedPerKilogram: removed(1.4, 1.5, 1.7, 'UcColeCrops', 'derived', 'harvest'),
     firstHarvestDays: days(65, 75, 85, 'Britannica', 'read', 'market maturity'),

@@ -128,7 +128,7 @@ export const cropSources = {
     'Nutrient requirements of solanaceous vegetable crops',
     'FFTC/ASPAC; abstract read',
   ),
-  Claimon1990: source(
+  Claimon: source(
     'Sootin Claimon and others',
     null,
     'Dry matter and macroelement accumulation of a bell pepper',
@@ -171,7 +171,7 @@ export const cropSources = {
     'Journal of Agricultural Science 107:421-429; abstract read',
   ),
   Fernandes2013: source(
-    'Fernandes FBP and others',
+    'Fernandes and others',
     2013,
     'Nutrient extraction and exportation by common bean cultivars',
     'Revista Brasileira de Ciencia do Solo 37; abstract read',
@@ -303,12 +303,7 @@ export const cropSources = {
     'Bragantia; abstract read',
   ),
   Pandey2011: source('Pandey and others', 2011, 'French bean trial, Nepal 2010-11', 'read'),
-  Manggoel2012: source(
-    'Manggoel W and others',
-    null,
-    'Flowering of cucumber lines',
-    'abstract read',
-  ),
+  Manggoel: source('Manggoel W and others', null, 'Flowering of cucumber lines', 'abstract read'),
   SquashFlowering: source(
     'Two tropical squash trials',
     null,
@@ -334,90 +329,6 @@ export const cropSources = {
     'read',
   ),
   Payson: source('Payson community garden', null, 'Days to maturity', 'read'),
-  Peoples2021: source(
-    'Peoples MB, Giller KE, Jensen ES, Herridge DF',
-    2021,
-    'Reliance on nitrogen fixation of grain legumes',
-    'Plant and Soil 461; abstract read (5374 estimates)',
-  ),
-  Peoples1995: source(
-    'Peoples MB and others',
-    1995,
-    'Ranges of the share of nitrogen from the air',
-    'as tabulated by others; read',
-  ),
-  GrahamRosas1977: source(
-    'Graham PH, Rosas JC, and others',
-    1977,
-    'Climbing beans fix more than bush beans',
-    'cited by others; read',
-  ),
-  Voisin2002: source(
-    'Voisin AS, Salon C, Munier-Jolain NG, Ney B',
-    2002,
-    'Effects of soil nitrate, growth potential and phenology on fixation of pea',
-    'Plant and Soil 243:31-42; abstract read',
-  ),
-  Jensen1986: source(
-    'Jensen ES',
-    1986,
-    'Symbiotic nitrogen fixation and nitrate uptake by the pea crop',
-    'Riso-M-2591; abstract read',
-  ),
-  Turpin2002: source(
-    'Turpin JE, Herridge DF, Robertson MJ',
-    2002,
-    'Fixation and soil nitrate in chickpea and faba bean',
-    'Australian Journal of Agricultural Research 53:599-608; abstract read',
-  ),
-  NebraskaLegumes: source(
-    'University of Nebraska and North Platte NRD',
-    null,
-    'Nitrogen credits of legume crops; when fixation begins',
-    'read',
-  ),
-  Jennings: source(
-    'Jennings J, University of Arkansas',
-    null,
-    'Value of nitrogen fixation from clovers, FSA2160',
-    'read',
-  ),
-  Heckman2002: source(
-    'Heckman JR and others',
-    2002,
-    'Pre-sidedress soil nitrate test for fall cabbage, 40 fields',
-    'HortTechnology; abstract read',
-  ),
-  Ashley1996: source(
-    'Ashley RA',
-    1996,
-    'Pre-sidedress soil nitrate test for sweet corn, 83 sites',
-    'SARE project ANE94-019; read',
-  ),
-  HeckmanCorn: source(
-    'Heckman JR and others',
-    1995,
-    'Pre-sidedress soil nitrate test for sweet corn, 40 New Jersey sites',
-    'abstract read',
-  ),
-  Johnson: source(
-    'Johnson G, University of Delaware',
-    null,
-    'Excess nitrogen and vegetables and fruits',
-    'sites.udel.edu; read',
-  ),
-  Relente2020: source(
-    'Relente FAC, Asio LG',
-    2020,
-    'Nitrogen on sweet potato',
-    'Annals of Tropical Research 42(1):45-55; abstract read',
-  ),
-  Ronga2020: source(
-    'Ronga D, Pentangelo A, Parisi M',
-    2020,
-    'Nitrogen on San Marzano tomato in fertile soil',
-    'Plants 9:575; abstract read',
-  ),
   Fatima2019: source(
     'Fatima S and others',
     2019,

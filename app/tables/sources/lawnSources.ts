@@ -2,7 +2,7 @@ import { source } from './shape';
 
 /** Clippings, mulch practice, weedkillers, manure, safety. */
 export const lawnSources = {
-  Friell2018: source(
+  Friell: source(
     'Friell J, University of Minnesota turf group',
     null,
     'Benefits of recycling lawn clippings',
@@ -38,7 +38,7 @@ export const lawnSources = {
     'Home lawn clippings: guides G6958 and G6959',
     'extension.missouri.edu; read',
   ),
-  Woods2014: source(
+  Woods: source(
     'Woods MS',
     null,
     'Converting clipping volume to dry weight',
@@ -62,7 +62,7 @@ export const lawnSources = {
     'Characterization of fresh yard trimmings for agricultural application',
     'Bioresource Technology 96:1499-1504; abstract read',
   ),
-  Upham2010: source(
+  Upham: source(
     'Upham W, Kansas State University',
     null,
     'Mulching garden crops',

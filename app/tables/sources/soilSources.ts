@@ -50,7 +50,7 @@ export const soilSources = {
     'Pre-sidedress soil nitrate testing in lettuce and celery',
     'HortScience 35:651-656; abstract read',
   ),
-  Lundy2015: source(
+  Lundy: source(
     'Lundy M',
     null,
     'Soil nitrate tests turned into pounds per acre',
@@ -117,7 +117,7 @@ export const soilSources = {
     'Nutrient Cycling in Agroecosystems 51:41-46; abstract read',
   ),
   Weber2018: source(
-    'Weber A, Khalil, Schraml M, Gutser R',
+    'Weber, Khalil, Schraml, Gutser',
     2018,
     'Ammonia from mulched clover-grass and oilseed radish',
     'Journal of Soil and Plant Biology 2018(1):1-15; abstract read',

@@ -11,7 +11,7 @@ export const layerRows: readonly ThresholdRow[] = [
     'A layer of clippings, just cut',
     'mm',
     [8, ['ColusaGarden2021', 'a quarter of an inch a layer, rounded up', 'reported', 'judged']],
-    [13, ['Upham2010', 'half an inch to three quarters', 'reported']],
+    [13, ['Upham', 'half an inch to three quarters', 'reported']],
     [25, ours('an inch heats and turns slimy')],
     'split the layer',
   ),
