@@ -83,12 +83,7 @@ const roundingGrams = 1e-12;
  * Moves nitrogen: the only way a pool changes. Throws on a negative or unreal amount, because a
  * flow that runs backwards is a mistake of ours, not of the gardener.
  */
-export function move(
-  state: BedState,
-  flows: Float64Array,
-  flow: number,
-  gramsPerM2: number,
-): void {
+export function move(state: BedState, flows: Float64Array, flow: number, gramsPerM2: number): void {
   if (!(gramsPerM2 >= -roundingGrams)) throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
   if (gramsPerM2 === 0) return;
   flows[flow]! += gramsPerM2;
@@ -117,8 +112,7 @@ export function startingState(input: BedSeason, lowerDepth: number): BedState {
   const days = Math.min(11, input.weather.minimumCelsius.length);
   let warmth = 0;
   for (let day = 0; day < days; day++)
-    warmth +=
-      (input.weather.minimumCelsius[day]! + input.weather.maximumCelsius[day]!) / 2 / days;
+    warmth += (input.weather.minimumCelsius[day]! + input.weather.maximumCelsius[day]!) / 2 / days;
   const logged = new Set(
     input.events.flatMap((event) => (event.kind === 'harvest' ? [event.plantingId] : [])),
   );
@@ -166,7 +160,13 @@ export function nitrogenOnHand(state: BedState): number {
     sum += residueNitrogen(item) + microbeNitrogen(item) + humusNitrogen(item);
   sum += state.slow.topActive + state.slow.topInert + state.slow.dugActive;
   for (const planting of state.plantings) sum += planting.nitrogen;
-  for (const pool of ['coverFree', 'soilOrganic', 'youngHumus', 'mineralTop', 'mineralLower'] as const)
+  for (const pool of [
+    'coverFree',
+    'soilOrganic',
+    'youngHumus',
+    'mineralTop',
+    'mineralLower',
+  ] as const)
     sum += state.nitrogen[poolIndex[pool]]!;
   return sum;
 }

@@ -8,7 +8,7 @@ import { soilTemperatureAfter, temperatureFactor } from '../soil/temperature';
 import { availableShare, waterDay, waterSizes, type WaterDay } from '../soil/water';
 import { move, poolIndex, type BedState } from './bedState';
 import { decayDay } from './dayDecay';
-import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
+import { digCoverIn, layLayers, rakeOff, sameDayEventOrder, turnSeason } from './dayEvents';
 import { advancePlants, canopyOfBed, feedPlants, harvestPlants } from './dayPlants';
 import { flowIndex } from './flows';
 import type { BedSeason } from './input';
@@ -59,15 +59,13 @@ export function stepDay(
   const n = state.nitrogen;
 
   if (input.seasonStarts.includes(day)) turnSeason(state, flows);
+  const events = input.events.filter((event) => event.day === day).sort(sameDayEventOrder);
   let logged = 0;
-  for (const event of input.events) {
-    if (event.day !== day) continue;
+  for (const event of events) {
     if (event.kind === 'rake off') rakeOff(input, state, flows, event.share);
+    else if (event.kind === 'dig cover in') digCoverIn(input, state, flows, event.share);
     else if (event.kind === 'water') logged += event.depth;
   }
-  for (const event of input.events)
-    if (event.day === day && event.kind === 'dig cover in')
-      digCoverIn(input, state, flows, event.share);
   layLayers(
     input,
     state,
@@ -150,6 +148,6 @@ export function stepDay(
   move(state, flows, flow.washed, washed * Math.max(0, n[poolIndex.coverFree]!));
 
   feedPlants(state, flows, day, lowerDepth, c);
-  harvestPlants(input, state, flows, day);
+  harvestPlants(input, state, flows, events, day);
   return { ...water, coverFill: fill, soilNormalisedDay: soilDay };
 }

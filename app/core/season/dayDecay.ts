@@ -110,8 +110,7 @@ export function decayDay(
     const steps = shareOut(wantingCover, free + soil, clocks.soil, c);
     const used = steps.reduce((sum, step) => sum + Math.max(0, -step.released), 0);
     const soilPart = used > 0 ? Math.max(0, used - free) / used : 0;
-    for (const step of steps)
-      settle(state, flows, step, soilPart * Math.max(0, -step.released));
+    for (const step of steps) settle(state, flows, step, soilPart * Math.max(0, -step.released));
   }
   if (wantingSoil.length > 0) {
     const supply = Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
@@ -144,4 +143,3 @@ function slowDay(
   state.slow.dugActive -= fromDug;
   return lying > 0 ? (lying - fromTop) / lying : 0;
 }
-

@@ -2,7 +2,6 @@ import { ammoniaPotential } from '../cover/ammonia';
 import {
   classFor,
   humusNitrogen,
-  lyingCarbon,
   microbeNitrogen,
   residueNitrogen,
   type ResidueClass,
@@ -10,7 +9,7 @@ import {
 import { coverWaterCapacity } from '../cover/wetness';
 import { move, poolIndex, type BedState } from './bedState';
 import { flowIndex } from './flows';
-import type { BedSeason, LayerInput } from './input';
+import type { BedEvent, BedSeason, LayerInput } from './input';
 
 const flow = {
   laid: flowIndex('applied', 'coverResidue', 'laid on'),
@@ -36,13 +35,37 @@ const flow = {
 /** Same-day entries in one order whatever the file's: by what they are, then by id. */
 export function sameDayOrder(a: LayerInput, b: LayerInput): number {
   const key = (one: LayerInput): string =>
-    [one.materialId, one.placement, one.condition, one.nitrogen, one.carbon, one.dryKgPerM2, one.id].join(
-      ' ',
-    );
+    [
+      one.materialId,
+      one.placement,
+      one.condition,
+      one.nitrogen,
+      one.carbon,
+      one.dryKgPerM2,
+      one.id,
+    ].join(' ');
   const left = key(a);
   const right = key(b);
   return left < right ? -1 : left > right ? 1 : 0;
 }
+
+const eventRank: Readonly<Record<BedEvent['kind'], number>> = {
+  'rake off': 0,
+  'dig cover in': 1,
+  water: 2,
+  harvest: 3,
+};
+const eventSize = (event: BedEvent): number => {
+  if (event.kind === 'water') return event.depth;
+  return event.kind === 'harvest' ? event.kilogramsPerM2 : event.share;
+};
+
+/**
+ * Events of one day in one order whatever the file's: raking off, digging in, watering, picking; the
+ * smaller first, so that even the rounding is the same.
+ */
+export const sameDayEventOrder = (a: BedEvent, b: BedEvent): number =>
+  eventRank[a.kind] - eventRank[b.kind] || eventSize(a) - eventSize(b);
 
 /** Decay class of plant material; wood on top stays `inert` until it is dug in. */
 const residueKind = (layer: LayerInput): ResidueClass['materialClass'] =>
@@ -99,8 +122,7 @@ export function layLayers(
       move(state, flows, layer.placement === 'laid' ? flow.laid : flow.dug, layer.nitrogen);
     }
     if (layer.placement !== 'laid') continue;
-    if (layer.condition === 'just cut')
-      water += Math.max(0, layer.freshKgPerM2 - layer.dryKgPerM2);
+    if (layer.condition === 'just cut') water += Math.max(0, layer.freshKgPerM2 - layer.dryKgPerM2);
     if (layer.materialClass !== 'slow')
       state.ammonia.unripe +=
         layer.nitrogen *
@@ -122,10 +144,7 @@ export function layLayers(
     });
   }
   const dry = state.layers.reduce((sum, layer) => sum + layer.left * layer.dryKgPerM2, 0);
-  state.water.cover += Math.min(
-    water,
-    Math.max(0, coverWaterCapacity(dry, c) - state.water.cover),
-  );
+  state.water.cover += Math.min(water, Math.max(0, coverWaterCapacity(dry, c) - state.water.cover));
 }
 
 /** Digs a share of the cover in: residue, microbes, humus and free nitrogen go with it. */
@@ -173,25 +192,20 @@ export function rakeOff(
   share: number,
 ): void {
   const small = input.coefficients.lyingShareOfMicrobesAndHumus;
-  const factors = new Map<string, number>();
   for (const item of state.classes.filter((one) => one.placement === 'laid')) {
-    const before = lyingCarbon(item, small);
     move(state, flows, flow.rakeResidue, share * residueNitrogen(item));
     move(state, flows, flow.rakeMicrobes, share * small * microbeNitrogen(item));
     move(state, flows, flow.rakeHumus, share * small * humusNitrogen(item));
     item.residue *= 1 - share;
     item.microbes *= 1 - share * small;
     item.humus *= 1 - share * small;
-    factors.set(item.key, before > 0 ? lyingCarbon(item, small) / before : 0);
   }
   move(state, flows, flow.rakeFree, share * Math.max(0, state.nitrogen[poolIndex.coverFree]!));
   move(state, flows, flow.rakeSlow, share * (state.slow.topActive + state.slow.topInert));
   state.slow.topActive *= 1 - share;
   state.slow.topInert *= 1 - share;
-  state.ammonia.unripe *= 1 - share;
-  state.ammonia.ripe *= 1 - share;
-  state.water.cover *= 1 - share;
-  for (const layer of state.layers) layer.left *= factors.get(layer.classKey) ?? 1 - share;
+  // Microbes and humus that stay were on the soil, not in what was lying: of that, 1 - share is left.
+  shrinkCover(state, 1 - share);
 }
 
 function shrinkCover(state: BedState, factor: number): void {

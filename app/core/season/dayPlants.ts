@@ -1,25 +1,13 @@
 import { classFor } from '../cover/residueClass';
 import { fixationStage, nitrateSuppression } from '../crop/fixation';
-import {
-  carryArrears,
-  luxuryWanted,
-  payArrears,
-  uptakeLimit,
-  wantedShare,
-} from '../crop/need';
-import {
-  canopyShare,
-  cropCoefficient,
-  degreeDays,
-  reachShare,
-  rootDepthAt,
-} from '../crop/stages';
+import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedShare } from '../crop/need';
+import { canopyShare, cropCoefficient, degreeDays, reachShare, rootDepthAt } from '../crop/stages';
 import { topDepth, type CanopyDay } from '../soil/water';
 import { move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';
 import { flowIndex } from './flows';
-import type { BedSeason } from './input';
+import type { BedEvent, BedSeason } from './input';
 
 const flow = {
   fixed: flowIndex('air', 'crop', 'fixed'),
@@ -54,17 +42,21 @@ export function advancePlants(state: BedState, day: DayNumber, meanCelsius: numb
         ? Math.min(1, plant.degreeDays / plant.input.normalDegreeDays)
         : 1;
     plant.rootDepth = rootDepthAt(crop, plant.progress);
-    plant.needToday =
-      crop.need * plant.input.share * (wantedShare(crop, plant.progress) - before);
+    plant.needToday = crop.need * plant.input.share * (wantedShare(crop, plant.progress) - before);
   }
 }
+
+const plantedShare = (standing: readonly GrowingPlanting[]): number =>
+  standing.reduce((sum, plant) => sum + plant.input.share, 0);
+
+/** Shares over 1 (a note to the gardener) may not use more water or nitrate than one whole bed. */
+const shareScale = (planted: number): number => (planted > 1 ? 1 / planted : 1);
 
 /** What the standing plants ask of the water, by their shares; the rest of the bed is bare. */
 export function canopyOfBed(state: BedState, lowerDepth: number, c: Coefficients): CanopyDay {
   const standing = state.plantings.filter((plant) => plant.standing);
-  const planted = standing.reduce((sum, plant) => sum + plant.input.share, 0);
-  // Shares over 1 (a note to the gardener) may not use more water than one whole bed.
-  const scale = planted > 1 ? 1 / planted : 1;
+  const planted = plantedShare(standing);
+  const scale = shareScale(planted);
   let transpiration = 0;
   let evaporation = c.bareCropCoefficient * Math.max(0, 1 - planted);
   let canopy = 0;
@@ -82,7 +74,23 @@ export function canopyOfBed(state: BedState, lowerDepth: number, c: Coefficients
     reach = Math.max(reach, reachShare(plant.rootDepth, topDepth, lowerDepth));
     depletionShare += (crop.depletionShare * plant.input.share) / planted;
   }
-  return { transpiration, evaporation, canopy, reach, depletionShare };
+  return {
+    transpiration,
+    evaporation,
+    isPlanted: standing.length > 0,
+    canopy,
+    reach,
+    depletionShare,
+  };
+}
+
+/** What the plants of a bed find in the soil when they begin to take, the same for all of them. */
+interface Found {
+  readonly top: number;
+  readonly lower: number;
+  readonly lowerDepth: number;
+  /** under 1 where the shares of the plantings add up to more than the bed */
+  readonly shareScale: number;
 }
 
 function takeUp(
@@ -90,15 +98,15 @@ function takeUp(
   flows: Float64Array,
   plant: GrowingPlanting,
   day: DayNumber,
-  lowerDepth: number,
+  found: Found,
   c: Coefficients,
 ): void {
-  const { crop, share } = plant.input;
-  const top = state.nitrogen[poolIndex.mineralTop]!;
-  const lower = state.nitrogen[poolIndex.mineralLower]!;
-  const reach = reachShare(plant.rootDepth, topDepth, lowerDepth);
-  const limitTop = uptakeLimit(top, Math.min(1, share), c);
-  const limitLower = uptakeLimit(lower, Math.min(1, share) * reach, c);
+  const { crop } = plant.input;
+  const { top, lower } = found;
+  const share = plant.input.share * found.shareScale;
+  const reach = reachShare(plant.rootDepth, topDepth, found.lowerDepth);
+  const limitTop = uptakeLimit(top, share, c);
+  const limitLower = uptakeLimit(lower, share * reach, c);
   const limit = limitTop + limitLower;
   const topPart = limit > 0 ? limitTop / limit : 0;
 
@@ -108,9 +116,7 @@ function takeUp(
     : 0;
   const usual =
     legume && stage > 0
-      ? legume.usualShareFixed *
-        stage *
-        nitrateSuppression(legume, crop, top, plant.progress)
+      ? legume.usualShareFixed * stage * nitrateSuppression(legume, crop, top, plant.progress)
       : 0;
   let fixed = usual * plant.needToday;
   const asked = plant.needToday - fixed;
@@ -125,9 +131,7 @@ function takeUp(
     );
   payArrears(plant.arrears, taken - forToday);
   carryArrears(plant.arrears, Math.max(0, plant.needToday - fixed - forToday), c);
-  const luxury = crop.legume
-    ? 0
-    : Math.min(limit - taken, luxuryWanted(plant.needToday, top, c));
+  const luxury = crop.legume ? 0 : Math.min(limit - taken, luxuryWanted(plant.needToday, top, c));
 
   move(state, flows, flow.fixed, fixed);
   move(state, flows, flow.topTaken, taken * topPart);
@@ -144,7 +148,10 @@ function takeUp(
   plant.fixedToday = fixed;
 }
 
-/** Fixation, uptake and luxury of every standing plant (step 10). */
+/**
+ * Fixation, uptake and luxury of every standing plant (step 10). All meet the same nitrate, so that
+ * which of them the file names first does not matter.
+ */
 export function feedPlants(
   state: BedState,
   flows: Float64Array,
@@ -152,10 +159,14 @@ export function feedPlants(
   lowerDepth: number,
   c: Coefficients,
 ): void {
-  for (const plant of state.plantings) {
-    if (!plant.standing) continue;
-    takeUp(state, flows, plant, day, lowerDepth, c);
-  }
+  const standing = state.plantings.filter((plant) => plant.standing);
+  const found: Found = {
+    top: state.nitrogen[poolIndex.mineralTop]!,
+    lower: state.nitrogen[poolIndex.mineralLower]!,
+    lowerDepth,
+    shareScale: shareScale(plantedShare(standing)),
+  };
+  for (const plant of standing) takeUp(state, flows, plant, day, found, c);
 }
 
 function pick(
@@ -163,6 +174,7 @@ function pick(
   state: BedState,
   flows: Float64Array,
   plant: GrowingPlanting,
+  events: readonly BedEvent[],
   day: DayNumber,
   c: Coefficients,
 ): void {
@@ -170,8 +182,8 @@ function pick(
   const grown = plant.nitrogen + plant.harvested;
   const most = Math.max(0, c.harvestLimit * grown - plant.harvested);
   let wanted = 0;
-  for (const event of input.events)
-    if (event.kind === 'harvest' && event.day === day && event.plantingId === plant.input.id)
+  for (const event of events)
+    if (event.kind === 'harvest' && event.plantingId === plant.input.id)
       wanted += event.kilogramsPerM2 * crop.harvestGramsPerKilogram;
   const spreads = !plant.logsHarvest || day > input.today;
   const last = clearingDay ?? usualEndDay;
@@ -231,19 +243,19 @@ function clear(
   plant.standing = false;
   plant.done = true;
   plant.clearedOn = day;
-  plant.needToday = 0;
 }
 
-/** Picking, then clearing (step 11). */
+/** Picking, then clearing (step 11); `events` are those of the day. */
 export function harvestPlants(
   input: BedSeason,
   state: BedState,
   flows: Float64Array,
+  events: readonly BedEvent[],
   day: DayNumber,
 ): void {
   for (const plant of state.plantings) {
     if (!plant.standing) continue;
-    pick(input, state, flows, plant, day, input.coefficients);
+    pick(input, state, flows, plant, events, day, input.coefficients);
     if (plant.input.clearingDay !== null && day >= plant.input.clearingDay)
       clear(state, flows, plant, day, input.coefficients);
   }

@@ -16,28 +16,46 @@ import { flowKinds, pools, type Pool } from './flows';
 import type { BedSeason } from './input';
 import type { LayerResult, PlantingResult, SeasonResult } from './result';
 
-/** The nitrogen account of a run: start, everything in, everything out. */
+/** The nitrogen account of a run: start, everything in and out, and every pool by its flows alone. */
 export interface Account {
   readonly start: number;
   net: number;
+  /** g N/m2 by index of `pools`: the start plus all flows booked so far */
+  readonly booked: Float64Array;
 }
 
-export const openAccount = (state: BedState): Account => ({ start: nitrogenOnHand(state), net: 0 });
+export const openAccount = (state: BedState): Account => ({
+  start: nitrogenOnHand(state),
+  net: 0,
+  booked: state.nitrogen.slice(),
+});
 
 /**
- * Books a day's flows and says how far the bed is out of balance, g N/m2: the larger of
- * |pools - (start + in - out)|, carbon-held pools recomputed from carbon, and the largest
- * difference between a pool kept by flows and the same pool from carbon or plants.
+ * Books a day's flows and says how far the bed is out of balance, g N/m2: the largest of
+ *
+ * - |all pools - (start + in - out)|, carbon-held pools recomputed from carbon,
+ * - for each pool |pool - (its start + flows in - flows out)|, which also shows a gram that moved
+ *   between two pools without a flow, or a flow that moved nothing,
+ * - the difference between a pool kept by flows and the same pool from carbon or plants.
  */
 export function imbalance(account: Account, state: BedState, flows: Float64Array): number {
+  const { booked } = account;
   for (let flow = 0; flow < flowKinds.length; flow++) {
-    if (flowFrom[flow]! < 0) account.net += flows[flow]!;
-    if (flowTo[flow]! < 0) account.net -= flows[flow]!;
+    const from = flowFrom[flow]!;
+    const to = flowTo[flow]!;
+    const grams = flows[flow]!;
+    if (from < 0) account.net += grams;
+    else booked[from]! -= grams;
+    if (to < 0) account.net -= grams;
+    else booked[to]! += grams;
   }
-  return Math.max(
+  let largest = Math.max(
     Math.abs(nitrogenOnHand(state) - (account.start + account.net)),
     bookkeepingDifference(state),
   );
+  for (let pool = 0; pool < booked.length; pool++)
+    largest = Math.max(largest, Math.abs(state.nitrogen[pool]! - booked[pool]!));
+  return largest;
 }
 
 /** Depth still lying of a layer [mm]: dry matter left over a density that grows from laid to settled. */
@@ -95,8 +113,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     todayFlows.fill(0);
     const report = stepDay(input, state, todayFlows, index, lowerDepth);
     residual = Math.max(residual, imbalance(account, state, todayFlows));
-    for (let pool = 0; pool < pools.length; pool++)
-      poolDays[pool]![index] = state.nitrogen[pool]!;
+    for (let pool = 0; pool < pools.length; pool++) poolDays[pool]![index] = state.nitrogen[pool]!;
     for (let flow = 0; flow < flowKinds.length; flow++) flows[flow]![index] = todayFlows[flow]!;
 
     day.watered[index] = report.watered;

@@ -18,6 +18,8 @@ export interface CanopyDay {
   readonly transpiration: number;
   /** evaporation coefficient of the bed */
   readonly evaporation: number;
+  /** something grows here: only then is a bed kept moist */
+  readonly isPlanted: boolean;
   /** share of the ground shaded by leaves 0-1 */
   readonly canopy: number;
   /** share of the lower layer that roots reach 0-1 */
@@ -82,13 +84,16 @@ export function waterDay(
   c: Coefficients,
 ): WaterDay {
   const demand = plants.transpiration * referenceEvapotranspiration;
-  const share = adjustedDepletionShare(plants.depletionShare, demand);
+  const share = adjustedDepletionShare(
+    plants.depletionShare,
+    demand + plants.evaporation * referenceEvapotranspiration,
+  );
   const zone = sizes.topFull - sizes.topWilt + plants.reach * (sizes.lowerFull - sizes.lowerWilt);
   const depletionNow = (): number =>
     sizes.topFull - water.top + plants.reach * (sizes.lowerFull - water.lower);
   const readily = share * zone;
   const refill =
-    keptMoist && plants.transpiration > 0 && rain < 5 && depletionNow() > readily
+    keptMoist && plants.isPlanted && rain < 5 && depletionNow() > readily
       ? depletionNow() - readily / 2
       : 0;
   const watered = logged + refill;

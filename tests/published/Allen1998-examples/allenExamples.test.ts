@@ -31,6 +31,7 @@ const agree = (value: number, text: string | undefined): void =>
 const bareSoil: CanopyDay = {
   transpiration: 0,
   evaporation: 0,
+  isPlanted: false,
   canopy: 0,
   reach: 0,
   depletionShare: 0.5,
