@@ -183,13 +183,13 @@ function takeList(text: string, today: DayNumber): Taken<DayNumber[]> {
   );
   const cut = cutOut(text, pattern, ([, list = '', month = '', year = '']) => {
     const numbers = [...list.matchAll(/\d{1,2}/g)].map((digits) => Number(digits[0]));
-    const named = monthNumber(month);
+    const monthTyped = monthNumber(month);
     const typed = year === '' ? null : Number(year);
-    const first = dayInYear(numbers[0] ?? 0, named, typed, today, 'lately');
+    const first = dayInYear(numbers[0] ?? 0, monthTyped, typed, today, 'lately');
     if (first === null) return [];
     // one list is of one year: a day after today is then told, not taken for last year's
     const { year: inYear } = partsFromDay(first);
-    return numbers.map((number) => dayInYear(number, named, inYear, today, 'past'));
+    return numbers.map((number) => dayInYear(number, monthTyped, inYear, today, 'past'));
   });
   const days = cut?.found.filter((day) => day !== null) ?? [];
   if (!cut || days.length === 0 || days.length < cut.found.length) return null;

@@ -100,7 +100,7 @@ type Reader = (
   choice: YearChoice,
 ) => DayNumber | null | 'ambiguous';
 
-const year = '(?:,?\\s*(\\d{4}))?';
+const yearAfter = '(?:,?\\s*(\\d{4}))?';
 // 8/6 alone is a date only in a date field: elsewhere it is a fraction
 const wholeNumbers = /^(\d{1,2})[/.](\d{1,2})(?:[/.](\d{4}|\d{2}))?$/;
 const readNumbers: Reader = (match, today, choice) => {
@@ -119,12 +119,12 @@ const forms: readonly (readonly [RegExp, Reader])[] = [
     },
   ],
   [
-    new RegExp(`${before}\\b${nth}\\s+(?:of\\s+)?(${monthPattern})\\b${year}`, 'iu'),
+    new RegExp(`${before}\\b${nth}\\s+(?:of\\s+)?(${monthPattern})\\b${yearAfter}`, 'iu'),
     (match, today, choice) =>
       dayInYear(Number(match[1]), monthNumber(match[2] ?? ''), yearOf(match[3]), today, choice),
   ],
   [
-    new RegExp(`${before}\\b(${monthPattern})\\s+${nth}\\b(?!\\s*(?:/|\\.\\d))${year}`, 'iu'),
+    new RegExp(`${before}\\b(${monthPattern})\\s+${nth}\\b(?!\\s*(?:/|\\.\\d))${yearAfter}`, 'iu'),
     (match, today, choice) =>
       dayInYear(Number(match[2]), monthNumber(match[1] ?? ''), yearOf(match[3]), today, choice),
   ],
