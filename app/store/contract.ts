@@ -1,9 +1,10 @@
+import type { StoreApi } from 'zustand/vanilla';
 import type { DayNumber } from '../core/days';
 import type { Result } from '../core/result';
-import type { BedSeason } from '../core/season/input';
-import type { SeasonResult } from '../core/season/result';
-import type { BedVerdict, Caution, NitrogenState } from '../core/season/verdict';
+import type { BedAnswer } from '../core/season/bedAnswer';
+import type { Caution, NitrogenState } from '../core/season/verdict';
 import type { ParseFailure } from '../document/failures';
+import type { OwnGardenAnswers } from '../document/startGarden';
 import type {
   Amount,
   Application,
@@ -117,34 +118,7 @@ export interface FileSlice {
 
 // ------------------------------------------------------------------ starting
 
-export type ClimateAnswer =
-  | { readonly kind: 'station'; readonly stationId: string }
-  | {
-      readonly kind: 'typed';
-      readonly place: string;
-      readonly latitudeDegrees: number;
-      readonly minimumCelsius: readonly number[];
-      readonly maximumCelsius: readonly number[];
-      readonly rainMillimetres: readonly number[];
-      /** null: taken from the rain of the month by a documented rule */
-      readonly wetDays: readonly number[] | null;
-    };
-
-/** The five answers of the guided start (the names have usual values to start from). */
-export interface OwnGardenAnswers {
-  readonly gardenName: string;
-  readonly lawnAreaM2: number;
-  readonly container: { readonly name: string; readonly plural: string; readonly litres: number };
-  readonly bed: { readonly name: string; readonly areaM2: number };
-  readonly crop: {
-    readonly cropId: string;
-    /** YYYY-MM-DD */
-    readonly started: string;
-    readonly how: 'sown' | 'planted';
-  };
-  readonly climate: ClimateAnswer;
-  readonly shownUnits: 'metric' | 'us';
-}
+export type { ClimateAnswer, OwnGardenAnswers } from '../document/startGarden';
 
 // ------------------------------------------------------------------ mowings and layers
 
@@ -215,7 +189,7 @@ export type New<Thing extends { id: string }> = Thing extends unknown ? Omit<Thi
 export interface GardenActions {
   startSample(): Result<null, ParseFailure>;
   startOwn(answers: OwnGardenAnswers): Edited;
-  /** puts the first bed, crop ... of several own gardens apart: rename, place, dogs, well, today, season start */
+  /** name, place, latitude, dogs, well, today, season start */
   editGarden(changes: Partial<Omit<Garden['garden'], 'isSample'>>): Edited;
   editNormals(normals: Garden['weather']['normals']): Edited;
   /** brings the next seven real days of the bundled record and moves today by a week */
@@ -249,21 +223,27 @@ export interface GardenActions {
 
   addBed(bed: New<Bed>): Edited<string>;
   editBed(id: string, changes: Partial<New<Bed>>, gesture?: string): Edited;
+  /** its plantings, layers and events go with it, in the same step */
   deleteBed(id: string): Edited;
   addPlanting(planting: New<Planting>): Edited<string>;
   editPlanting(id: string, changes: Partial<New<Planting>>, gesture?: string): Edited;
+  /** its picks go with it */
   deletePlanting(id: string): Edited;
   addLawn(lawn: New<Lawn>): Edited<string>;
   editLawn(id: string, changes: Partial<New<Lawn>>, gesture?: string): Edited;
+  /** `in-use` while there are mowings of it */
   deleteLawn(id: string): Edited;
   addStock(stock: New<Stock>): Edited<string>;
   editStock(id: string, changes: Partial<New<Stock>>, gesture?: string): Edited;
+  /** `in-use` while layers came from it or mowings went to it */
   deleteStock(id: string): Edited;
   addMaterial(material: New<OwnMaterial>): Edited<string>;
   editMaterial(id: string, changes: Partial<New<OwnMaterial>>): Edited;
+  /** `in-use` while a stock or layer is of it */
   deleteMaterial(id: string): Edited;
   addContainer(container: New<Container>): Edited<string>;
   editContainer(id: string, changes: Partial<New<Container>>, gesture?: string): Edited;
+  /** `in-use` while an amount was typed in it */
   deleteContainer(id: string): Edited;
   /** "weigh one bag": answers how many mowings, layers and stocks typed in it now weigh something else */
   weighContainer(
@@ -274,16 +254,11 @@ export interface GardenActions {
 
 // ------------------------------------------------------------------ results
 
-/** A bed run at typical values. */
-export interface BedResults {
-  readonly bedId: string;
-  /** what the engine was given: areas, layers and plantings per m2, normals, soil */
-  readonly input: BedSeason;
-  readonly season: SeasonResult;
-  readonly verdict: BedVerdict;
-  /** bed-wide and per layer (`layerId`), strongest first */
-  readonly cautions: readonly Caution[];
-}
+/**
+ * A bed run at typical values: `input` (what the engine was given: areas, layers and plantings per
+ * m2, normals, soil), `season`, `verdict`, `cautions` (bed-wide and per layer, strongest first).
+ */
+export type BedResults = BedAnswer;
 
 export type WorkState = 'idle' | 'working' | 'ready' | 'failed';
 
@@ -300,7 +275,7 @@ export interface PreviewBed {
   readonly bedId: string;
   readonly before: BedResults;
   readonly after: BedResults;
-  /** of the proposed layers alone; stops already passed for this source and season are left out */
+  /** of the proposed layers alone; a stop that was passed for this source this season is a caution */
   readonly cautions: readonly Caution[];
   /** ids of the proposed layers in `after`, in the order of the draft's parts */
   readonly layerIds: readonly string[];
@@ -374,3 +349,5 @@ export interface ViewSlice {
 
 export interface MowingsState
   extends GardenSlice, FileSlice, ResultsSlice, ViewSlice, GardenActions {}
+
+export type MowingsStore = StoreApi<MowingsState>;

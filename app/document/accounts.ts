@@ -1,0 +1,92 @@
+import { layerInput } from './seasonInput';
+import { massOf, type Mass } from './layerMass';
+import { clippingsOf, materialById } from './materialValues';
+import type { Application, Garden, Mowing } from './schema';
+
+const bedOf = (garden: Garden, id: string) => {
+  const bed = garden.beds.find((one) => one.id === id);
+  if (!bed) throw new Error(`No bed ${id}`);
+  return bed;
+};
+
+/** Likely mass of a whole mowing, as it came off the mower. */
+export function mowingMass(
+  garden: Garden,
+  mowing: Mowing,
+): Mass & { readonly nitrogenGrams: number } {
+  const material = clippingsOf(garden, mowing);
+  const handling = { condition: 'just cut', wetness: mowing.wetness } as const;
+  const mass = massOf(garden, mowing.amount.quantity, material, handling, null);
+  return { ...mass, nitrogenGrams: mass.dryKilograms * 1000 * material.nitrogen };
+}
+
+const dryOfLayer = (garden: Garden, application: Application): number => {
+  const bed = bedOf(garden, application.bedId);
+  return layerInput(garden, bed, application).dryKgPerM2 * bed.areaM2;
+};
+
+/** Where a mowing went, by dry matter, which neither wetness nor wilting changes. */
+export interface MowingAccount {
+  readonly totalDryKilograms: number;
+  readonly laidDryKilograms: number;
+  /** what is left for the rest; below 0 when more was laid than was mown */
+  readonly leftDryKilograms: number;
+  /** of the whole, 0-1; below 0 when more was laid than was mown */
+  readonly leftShare: number;
+  readonly layers: readonly Application[];
+}
+
+export function mowingAccount(garden: Garden, mowing: Mowing): MowingAccount {
+  const totalDryKilograms = mowingMass(garden, mowing).dryKilograms;
+  const layers = garden.applications.filter(
+    ({ from }) => from.source === 'mowing' && from.mowingId === mowing.id,
+  );
+  const laidDryKilograms = layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
+  const leftDryKilograms = totalDryKilograms - laidDryKilograms;
+  return {
+    totalDryKilograms,
+    laidDryKilograms,
+    leftDryKilograms,
+    leftShare: totalDryKilograms > 0 ? leftDryKilograms / totalDryKilograms : 0,
+    layers,
+  };
+}
+
+/** What a heap or store was given and gave, by dry matter; rotting in the heap is not reckoned. */
+export interface StockAccount {
+  readonly startDryKilograms: number;
+  readonly addedDryKilograms: number;
+  readonly takenDryKilograms: number;
+  readonly leftDryKilograms: number;
+  /** mowings whose rest went there */
+  readonly mowings: readonly Mowing[];
+  readonly layers: readonly Application[];
+}
+
+export function stockAccount(garden: Garden, stockId: string): StockAccount {
+  const stock = garden.stock.find(({ id }) => id === stockId);
+  if (!stock) throw new Error(`No stock ${stockId}`);
+  const material = materialById(garden, stock.materialId);
+  const handling = { condition: 'just cut', wetness: 'dry' } as const;
+  const startDryKilograms = stock.amount
+    ? massOf(garden, stock.amount.quantity, material, handling, null).dryKilograms
+    : 0;
+  const mowings = garden.mowings.filter(
+    ({ rest }) => rest.to === 'heap' && rest.stockId === stockId,
+  );
+  const layers = garden.applications.filter(
+    ({ from, date }) => from.source === 'stock' && from.stockId === stockId && date >= stock.date,
+  );
+  const addedDryKilograms = mowings
+    .filter(({ date }) => date >= stock.date)
+    .reduce((sum, one) => sum + Math.max(0, mowingAccount(garden, one).leftDryKilograms), 0);
+  const takenDryKilograms = layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
+  return {
+    startDryKilograms,
+    addedDryKilograms,
+    takenDryKilograms,
+    leftDryKilograms: startDryKilograms + addedDryKilograms - takenDryKilograms,
+    mowings,
+    layers,
+  };
+}

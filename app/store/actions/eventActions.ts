@@ -1,0 +1,58 @@
+import { failure } from '../../core/result';
+import { stepNames } from '../../words/stepNames';
+import type { GardenActions } from '../contract';
+import { freshIds } from '../freshIds';
+import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './changing';
+
+type EventActions = Pick<
+  GardenActions,
+  'logEvent' | 'editEvent' | 'deleteEvent' | 'answerTreatment'
+>;
+
+/** Rain, watering, picks, tests, raking and digging; and what was put on a lawn or stock. */
+export function eventActions(tools: ActionTools): EventActions {
+  return {
+    logEvent: (event) => {
+      const open = openGarden(tools);
+      if (!open.ok) return open;
+      const id = freshIds('event', open.value.events)();
+      return editFor(
+        tools,
+        stepNames.logEvent(event.kind),
+        (garden) => {
+          garden.events.push({ ...event, id });
+        },
+        id,
+      );
+    },
+
+    editEvent: (event) => {
+      const found = thingOf(tools, 'events', event.id);
+      if (!found.ok) return found;
+      return tools.edit(stepNames.editEvent(event.kind), (garden) => {
+        garden.events = garden.events.map((one) => (one.id === event.id ? event : one));
+      });
+    },
+
+    deleteEvent: (id) => {
+      const found = thingOf(tools, 'events', id);
+      if (!found.ok) return found;
+      return tools.edit(stepNames.deleteEvent(found.value.thing.kind), (garden) => {
+        garden.events = garden.events.filter((one) => one.id !== id);
+      });
+    },
+
+    answerTreatment: (of, treatment) => {
+      const open = openGarden(tools);
+      if (!open.ok) return open;
+      const [list, id] =
+        'lawnId' in of ? (['lawns', of.lawnId] as const) : (['stock', of.stockId] as const);
+      const things: readonly { readonly id: string; readonly name: string }[] = open.value[list];
+      const thing = things.find((one) => one.id === id);
+      if (!thing) return failure({ kind: 'missing', what: list });
+      return tools.edit(stepNames.answerTreatment(thing.name), (garden) => {
+        changeIn(garden, list, id, { treatment });
+      });
+    },
+  };
+}

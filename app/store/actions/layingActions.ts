@@ -1,0 +1,77 @@
+import { failure, success } from '../../core/result';
+import { stepNames } from '../../words/stepNames';
+import type { Engine } from '../../worker/protocol';
+import { dayOf } from '../../core/days';
+import type { GardenActions, LayFailure, LayingDraft } from '../contract';
+import { applicationsOf, proposalOf, stopsOf, withPassedStops } from '../proposal';
+import { changeIn, openGarden, thingOf, type ActionTools } from './changing';
+
+type LayingActions = Pick<GardenActions, 'layIt' | 'editApplication' | 'deleteApplication'>;
+
+/** Laying, and changing what was laid. */
+export function layingActions(tools: ActionTools, engine: Engine): LayingActions {
+  const bedName = (bedId: string): string =>
+    tools.read().garden?.beds.find(({ id }) => id === bedId)?.name ?? '';
+
+  /** What stands against the drafts, as a failure; null when nothing does. */
+  const objection = async (drafts: readonly LayingDraft[]): Promise<LayFailure | null> => {
+    // A check that was overtaken by a newer one knows nothing; the person is still waiting for it.
+    for (;;) {
+      const { garden } = tools.read();
+      if (!garden) return { kind: 'no-garden' };
+      try {
+        const proposal = proposalOf(garden, drafts, dayOf(tools.today()));
+        if (typeof proposal === 'string') {
+          return { kind: 'broken', where: 'applications', what: proposal };
+        }
+        const settled = await engine.ask<'check'>({ ...proposal.question, kind: 'check' });
+        if (settled.state === 'superseded') continue;
+        if (settled.state === 'failed') return { kind: 'engine-failed', reason: settled.reason };
+        const beds = settled.answer.map((bed) => ({
+          ...bed,
+          cautions: withPassedStops(garden, proposal.applications, bed.cautions),
+        }));
+        const stops = stopsOf(drafts, beds);
+        return stops.length > 0 ? { kind: 'stops', stops } : null;
+      } catch (error) {
+        const reason = error instanceof Error ? error.message : String(error);
+        return { kind: 'engine-failed', reason };
+      }
+    }
+  };
+
+  return {
+    layIt: async (drafts, option) => {
+      if (option !== 'without cautions') {
+        const against = await objection(drafts);
+        if (against) return failure(against);
+      }
+      const open = openGarden(tools);
+      if (!open.ok) return open;
+      const applications = applicationsOf(open.value, drafts);
+      const names = [...new Set(drafts.map(({ bedId }) => bedId))].map(bedName);
+      const edited = tools.edit(stepNames.lay(names), (garden) => {
+        garden.applications.push(...applications);
+      });
+      if (!edited.ok) return edited;
+      tools.read().propose([]);
+      return success(applications.map(({ id }) => id));
+    },
+
+    editApplication: (id, changes) => {
+      const found = thingOf(tools, 'applications', id);
+      if (!found.ok) return found;
+      return tools.edit(stepNames.editLayer(bedName(found.value.thing.bedId)), (garden) => {
+        changeIn(garden, 'applications', id, changes);
+      });
+    },
+
+    deleteApplication: (id) => {
+      const found = thingOf(tools, 'applications', id);
+      if (!found.ok) return found;
+      return tools.edit(stepNames.deleteLayer(bedName(found.value.thing.bedId)), (garden) => {
+        garden.applications = garden.applications.filter((one) => one.id !== id);
+      });
+    },
+  };
+}

@@ -1,0 +1,176 @@
+import { failure } from '../../core/result';
+import type { Amount, Garden } from '../../document/schema';
+import { stepNames } from '../../words/stepNames';
+import type { Edited, GardenActions } from '../contract';
+import { freshIds } from '../freshIds';
+import { changeIn, editFor, openGarden, thingOf, type ActionTools, type ThingOf } from './changing';
+
+type Thing = 'Bed' | 'Planting' | 'Lawn' | 'Stock' | 'Material' | 'Container';
+type ThingActions = Pick<GardenActions, `${'add' | 'edit' | 'delete'}${Thing}` | 'weighContainer'>;
+
+type Kept = 'beds' | 'plantings' | 'lawns' | 'stock' | 'materials' | 'containers';
+const prefixes: Readonly<Record<Kept, string>> = {
+  beds: 'bed',
+  plantings: 'planting',
+  lawns: 'lawn',
+  stock: 'stock',
+  materials: 'own',
+  containers: 'container',
+};
+
+const isTypedIn =
+  (containerId: string) =>
+  ({ amount }: { readonly amount: Amount | null }): boolean =>
+    amount?.quantity.kind === 'containers' && amount.quantity.containerId === containerId;
+
+/** "3 mowings, 2 layers" for what still points at a thing; null when nothing does. */
+function usedBy(counts: Readonly<Record<string, number>>): string | null {
+  const parts = Object.entries(counts)
+    .filter(([, count]) => count > 0)
+    .map(
+      ([what, count]) => `${String(count)} ${what}${count === 1 || what === 'stock' ? '' : 's'}`,
+    );
+  return parts.length > 0 ? parts.join(', ') : null;
+}
+
+/** Beds, plantings, lawns, stock, materials, containers: added, changed, deleted. */
+export function thingActions(tools: ActionTools): ThingActions {
+  const nameOf = (garden: Garden, list: Kept, thing: ThingOf<Kept>): string => {
+    if ('name' in thing) return thing.name;
+    return garden.beds.find(({ id }) => id === thing.bedId)?.name ?? list;
+  };
+
+  const add = <List extends Kept>(list: List, thing: Omit<ThingOf<List>, 'id'>): Edited<string> => {
+    const open = openGarden(tools);
+    if (!open.ok) return open;
+    const id = freshIds(prefixes[list], open.value[list])();
+    const whole = { ...thing, id } as unknown as ThingOf<List>;
+    return editFor(
+      tools,
+      stepNames.add(nameOf(open.value, list, whole)),
+      (garden) => {
+        (garden[list] as ThingOf<List>[]).push(whole);
+      },
+      id,
+    );
+  };
+
+  const change = <List extends Kept>(
+    list: List,
+    id: string,
+    changes: Partial<Omit<ThingOf<List>, 'id'>>,
+    gesture?: string,
+  ): Edited => {
+    const found = thingOf(tools, list, id);
+    if (!found.ok) return found;
+    const name = nameOf(found.value.garden, list, found.value.thing);
+    const recipe = (garden: Garden): void =>
+      changeIn(garden, list, id, changes as Partial<ThingOf<List>>);
+    return editFor(tools, stepNames.change(name), recipe, null, gesture);
+  };
+
+  /** Deletes a thing that nothing points at, or with all that goes with it. */
+  const remove = <List extends Kept>(
+    list: List,
+    id: string,
+    inUse: (garden: Garden) => string | null,
+    alongWith: (garden: Garden) => void = () => undefined,
+  ): Edited => {
+    const found = thingOf(tools, list, id);
+    if (!found.ok) return found;
+    const by = inUse(found.value.garden);
+    if (by !== null) return failure({ kind: 'in-use', by });
+    const name = nameOf(found.value.garden, list, found.value.thing);
+    return tools.edit(stepNames.remove(name), (garden) => {
+      alongWith(garden);
+      const things = garden[list] as { id: string }[];
+      things.splice(
+        things.findIndex((one) => one.id === id),
+        1,
+      );
+    });
+  };
+  const nothing = (): null => null;
+
+  return {
+    addBed: (bed) => add('beds', bed),
+    editBed: (id, changes, gesture) => change('beds', id, changes, gesture),
+    deleteBed: (id) =>
+      remove('beds', id, nothing, (garden) => {
+        garden.plantings = garden.plantings.filter(({ bedId }) => bedId !== id);
+        garden.applications = garden.applications.filter(({ bedId }) => bedId !== id);
+        garden.events = garden.events.filter((event) => !('bedId' in event) || event.bedId !== id);
+      }),
+
+    addPlanting: (planting) => add('plantings', planting),
+    editPlanting: (id, changes, gesture) => change('plantings', id, changes, gesture),
+    deletePlanting: (id) =>
+      remove('plantings', id, nothing, (garden) => {
+        garden.events = garden.events.filter(
+          (event) => event.kind !== 'harvest' || event.plantingId !== id,
+        );
+      }),
+
+    addLawn: (lawn) => add('lawns', lawn),
+    editLawn: (id, changes, gesture) => change('lawns', id, changes, gesture),
+    deleteLawn: (id) =>
+      remove('lawns', id, ({ mowings }) =>
+        usedBy({ mowing: mowings.filter(({ lawnId }) => lawnId === id).length }),
+      ),
+
+    addStock: (stock) => add('stock', stock),
+    editStock: (id, changes, gesture) => change('stock', id, changes, gesture),
+    deleteStock: (id) =>
+      remove('stock', id, ({ mowings, applications }) =>
+        usedBy({
+          mowing: mowings.filter(({ rest }) => rest.to === 'heap' && rest.stockId === id).length,
+          layer: applications.filter(({ from }) => from.source === 'stock' && from.stockId === id)
+            .length,
+        }),
+      ),
+
+    addMaterial: (material) => add('materials', material),
+    editMaterial: (id, changes) => change('materials', id, changes),
+    deleteMaterial: (id) =>
+      remove('materials', id, ({ stock, applications }) =>
+        usedBy({
+          stock: stock.filter(({ materialId }) => materialId === id).length,
+          layer: applications.filter(
+            ({ from }) => from.source === 'elsewhere' && from.materialId === id,
+          ).length,
+        }),
+      ),
+
+    addContainer: (container) => add('containers', container),
+    editContainer: (id, changes, gesture) => change('containers', id, changes, gesture),
+    deleteContainer: (id) =>
+      remove('containers', id, ({ mowings, applications, stock }) =>
+        usedBy({
+          mowing: mowings.filter(isTypedIn(id)).length,
+          layer: applications.filter(isTypedIn(id)).length,
+          stock: stock.filter(isTypedIn(id)).length,
+        }),
+      ),
+
+    weighContainer: (id, weighed) => {
+      const found = thingOf(tools, 'containers', id);
+      if (!found.ok) return found;
+      const { mowings, applications, stock } = found.value.garden;
+      const counts = {
+        mowings: mowings.filter(isTypedIn(id)).length,
+        layers: applications.filter(isTypedIn(id)).length,
+        stocks: stock.filter(isTypedIn(id)).length,
+      };
+      const { name } = found.value.thing;
+      const label = stepNames.weigh(name, counts.mowings + counts.layers + counts.stocks);
+      return editFor(
+        tools,
+        label,
+        (garden) => {
+          changeIn(garden, 'containers', id, { weighed });
+        },
+        counts,
+      );
+    },
+  };
+}

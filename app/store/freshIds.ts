@@ -1,0 +1,13 @@
+/**
+ * Gives ids that no thing of a list has: "bed-4". They are opaque and never shown; counting on
+ * keeps a file's differences small.
+ */
+export function freshIds(prefix: string, taken: readonly { readonly id: string }[]): () => string {
+  const used = new Set(taken.map(({ id }) => id));
+  let number = used.size;
+  return () => {
+    do number++;
+    while (used.has(`${prefix}-${String(number)}`));
+    return `${prefix}-${String(number)}`;
+  };
+}

@@ -1,0 +1,79 @@
+import { createStore } from 'zustand/vanilla';
+import type { Host } from '../host/contract';
+import type { Engine } from '../worker/protocol';
+import { eventActions } from './actions/eventActions';
+import { layingActions } from './actions/layingActions';
+import { mowingActions } from './actions/mowingActions';
+import { startActions } from './actions/startActions';
+import { thingActions } from './actions/thingActions';
+import type { MowingsState, MowingsStore } from './contract';
+import { fileDoor } from './fileSlice';
+import { gardenDoor } from './gardenSlice';
+import { resultsDoor } from './resultsSlice';
+import type { Later } from './surroundings';
+import { localToday, todayTextOf } from './today';
+import { viewSlice } from './viewSlice';
+
+export interface StoreOptions {
+  readonly host: Host;
+  readonly engine: Engine;
+  /** text of the sample garden's file */
+  readonly sampleText: string;
+  readonly later?: Later;
+  readonly computerToday?: () => string;
+}
+
+const laterByClock: Later = (milliseconds, run) => {
+  const timer = setTimeout(run, milliseconds);
+  return () => clearTimeout(timer);
+};
+
+/**
+ * The store of one window: garden with its history, file, results, view. It reaches the world
+ * through the host and the engine alone. Call `start()` once it is shown.
+ */
+export function createMowingsStore({
+  host,
+  engine,
+  sampleText,
+  later = laterByClock,
+  computerToday = localToday,
+}: StoreOptions): MowingsStore {
+  const surroundings = { host, engine, later, computerToday };
+  let gardenChanged = (): void => undefined;
+  let resultsChanged = (): void => undefined;
+  const store = createStore<MowingsState>()((set, get) => {
+    const garden = gardenDoor(get, set);
+    const file = fileDoor(get, set, surroundings, garden);
+    const results = resultsDoor(get, set, surroundings);
+    gardenChanged = file.gardenChanged;
+    resultsChanged = results.changed;
+    const tools = {
+      read: get,
+      edit: garden.slice.edit,
+      today: () => todayTextOf(get(), computerToday),
+    };
+    return {
+      ...garden.slice,
+      ...file.slice,
+      ...results.slice,
+      ...viewSlice(get, set),
+      ...startActions(tools, file, sampleText),
+      ...mowingActions(tools),
+      ...layingActions(tools, engine),
+      ...eventActions(tools),
+      ...thingActions(tools),
+    };
+  });
+
+  store.subscribe((state, before) => {
+    const isOther = state.garden !== before.garden;
+    const hasDayTurned = todayTextOf(state, computerToday) !== todayTextOf(before, computerToday);
+    if (isOther || hasDayTurned) resultsChanged();
+    if (isOther) gardenChanged();
+    if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {
+      void host.describeWindow({ name: state.fileName, unsaved: state.unsaved });
+    }
+  });
+  return store;
+}

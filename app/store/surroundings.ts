@@ -1,0 +1,23 @@
+import type { Host } from '../host/contract';
+import type { Engine } from '../worker/protocol';
+
+/** Delays go through this, so that tests need not wait. Answers a function that calls it off. */
+export type Later = (milliseconds: number, run: () => void) => () => void;
+
+/** What the store reaches the world through. */
+export interface Surroundings {
+  readonly host: Host;
+  readonly engine: Engine;
+  readonly later: Later;
+  /** the computer's civil day before the host has answered, YYYY-MM-DD */
+  readonly computerToday: () => string;
+}
+
+/** Changes are kept outside the document when typing pauses, and no later than this after the first. */
+export const draftPauseMilliseconds = 1_000;
+export const draftLatestMilliseconds = 4_000;
+/** Pause in typing before the beds, and a proposal, are reckoned again. */
+export const resultsPauseMilliseconds = 40;
+export const proposalPauseMilliseconds = 200;
+/** How often the host is asked whether the day has turned. */
+export const todayEveryMilliseconds = 5 * 60_000;

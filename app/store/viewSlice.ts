@@ -1,0 +1,19 @@
+import type { Read, Write } from './gardenSlice';
+import type { ViewSlice } from './contract';
+
+/** What is open. In no file and in no history. */
+export function viewSlice(read: Read, write: Write): ViewSlice {
+  return {
+    place: 'this week',
+    openBedId: null,
+    dialog: null,
+    shownUnits: 'metric',
+    goTo: (place) => write({ place }),
+    openBed: (openBedId) => {
+      write({ openBedId });
+      if (openBedId !== null) read().wantHistory(openBedId);
+    },
+    showDialog: (dialog) => write({ dialog }),
+    setUnits: (shownUnits) => write({ shownUnits }),
+  };
+}

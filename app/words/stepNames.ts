@@ -1,0 +1,32 @@
+/** What the Edit menu says of a step that can be undone: "Undo: Lay on Gate bed". */
+export const stepNames = {
+  editGarden: () => 'Change the garden',
+  editNormals: () => 'Change the monthly weather',
+  goOnAWeek: () => 'Go on a week',
+  logMowing: (lawn: string) => `Log a mowing of ${lawn}`,
+  editMowing: (lawn: string) => `Change a mowing of ${lawn}`,
+  deleteMowing: (lawn: string) => `Delete a mowing of ${lawn}`,
+  restOf: (where: 'undecided' | 'lawn' | 'heap') =>
+    where === 'heap'
+      ? 'Put the rest on the heap'
+      : where === 'lawn'
+        ? 'Leave the rest on the lawn'
+        : 'Keep the rest in hand',
+  logBacklog: (mowings: number) =>
+    mowings === 1 ? 'Add 1 earlier mowing' : `Add ${String(mowings)} earlier mowings`,
+  lay: (beds: readonly string[]) =>
+    beds.length === 1 ? `Lay on ${beds[0] ?? ''}` : `Lay on ${String(beds.length)} beds`,
+  editLayer: (bed: string) => `Change a layer on ${bed}`,
+  deleteLayer: (bed: string) => `Delete a layer on ${bed}`,
+  answerTreatment: (source: string) => `Say what was put on ${source}`,
+  logEvent: (kind: string) => `Log: ${kind}`,
+  editEvent: (kind: string) => `Change: ${kind}`,
+  deleteEvent: (kind: string) => `Delete: ${kind}`,
+  add: (name: string) => `Add ${name}`,
+  change: (name: string) => `Change ${name}`,
+  remove: (name: string) => `Delete ${name}`,
+  weigh: (container: string, amounts: number) =>
+    amounts === 0
+      ? `Weigh one ${container}`
+      : `Weigh one ${container}, used ${amounts === 1 ? 'once' : `${String(amounts)} times`}`,
+} as const;

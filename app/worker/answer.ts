@@ -1,0 +1,33 @@
+import { assertNever } from '../core/result';
+import { answerBed, answerProposal } from '../core/season/bedAnswer';
+import { runSeason } from '../core/season/season';
+import { bedVerdict } from '../core/season/state';
+import type { NitrogenState } from '../core/season/verdict';
+import type { Answers, Question, QuestionKind, QuestionOf } from './protocol';
+
+function history({ weeks, limits }: QuestionOf<'history'>): Answers['history'] {
+  let previous: NitrogenState | null = null;
+  return weeks.map((input) => {
+    const verdict = bedVerdict(input, runSeason(input), input.today, limits, previous);
+    previous = verdict.state;
+    return { day: input.today, nitrogen: verdict.state, ratio: verdict.ratio };
+  });
+}
+
+/** Answers a question, in whatever thread. Throws on a broken promise of ours. */
+export function answer(question: Question): Answers[QuestionKind] {
+  switch (question.kind) {
+    case 'beds':
+      return question.beds.map((bed) => answerBed(bed, question.limits));
+    case 'proposal':
+    case 'check':
+      return question.beds.map((bed) => answerProposal(bed, question.limits));
+    case 'history':
+      return history(question);
+    default:
+      return assertNever(question);
+  }
+}
+
+export const reasonOf = (error: unknown): string =>
+  error instanceof Error ? error.message : String(error);
