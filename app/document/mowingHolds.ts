@@ -129,10 +129,15 @@ function sumOf(garden: Garden, mowing: Mowing, material: MaterialValues): Sum {
             { kind: 'row', name: 'water when weighed', row: water },
             { kind: 'row', name: 'fullness', row: fullness },
           ],
-          dry: (random) =>
+          // as wet as the one that was weighed: then the same water is in both
+          dry: (random, waterShare) =>
             litres *
             perLitre *
-            ((1 - drawShare(percentRow(water), random)) / typicalDryShare) *
+            ((1 -
+              (weighed.wetness === mowing.wetness
+                ? waterShare
+                : drawShare(percentRow(water), random))) /
+              typicalDryShare) *
             drawAmount(fullness, random),
         };
       }
@@ -187,10 +192,7 @@ export function mowingHolds(garden: Garden, mowing: Mowing): MowingHolding {
   return {
     freshKilograms: around(likely.freshKilograms, (draw) => draw.fresh),
     dryKilograms: around(likely.dryKilograms, (draw) => draw.dry),
-    nitrogenGrams: around(
-      likely.dryKilograms * 1000 * material.nitrogen,
-      (draw) => draw.nitrogen,
-    ),
+    nitrogenGrams: around(likely.dryKilograms * 1000 * material.nitrogen, (draw) => draw.nitrogen),
     formula: sum.formula,
     ingredients: [
       ...sum.ingredients,
