@@ -6,7 +6,9 @@ import type { Sides } from '../tests/pages/fixtures';
 const top = join(import.meta.dirname, '..');
 const installed = findBrowser();
 const isRoot = process.getuid?.() === 0;
-const overBothSides = { testMatch: /\.spec\.ts$/, testIgnore: /electron\.spec\.ts$/ };
+/** Specs run on both sides, except those that end in .bridge.spec.ts or name Electron itself. */
+const electronOnly = /electron\.spec\.ts$/;
+const bridgeOnly = /\.bridge\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),
@@ -40,8 +42,8 @@ export default defineConfig<Sides>({
     },
   },
   projects: [
-    { name: 'service', ...overBothSides, use: { side: 'service' } },
-    { name: 'bridge', ...overBothSides, use: { side: 'bridge' } },
-    { name: 'electron', testMatch: /electron\.spec\.ts$/ },
+    { name: 'service', testIgnore: [electronOnly, bridgeOnly], use: { side: 'service' } },
+    { name: 'bridge', testIgnore: electronOnly, use: { side: 'bridge' } },
+    { name: 'electron', testMatch: electronOnly },
   ],
 });

@@ -55,8 +55,12 @@ export function createDrafts(
   const own = `draft-${randomUUID()}.json`;
   let restored: string | null = null;
 
-  /** A run's number may be taken by another program after the machine was started anew. */
-  const isLeftBehind = (draft: Draft) => !isAlive(draft.run) || draft.savedAt < bootedAt();
+  /**
+   * Our own number on another file is an earlier run's, which has ended; so is any number once the
+   * machine was started anew, whoever has it now.
+   */
+  const isLeftBehind = (draft: Draft) =>
+    draft.run === run || !isAlive(draft.run) || draft.savedAt < bootedAt();
 
   async function all(): Promise<{ file: string; draft: Draft }[]> {
     const names = await readdir(dataFolder).catch(() => []);

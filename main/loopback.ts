@@ -11,6 +11,7 @@ import { stateFolder } from './stateFolder';
 
 /** JSON writes a line end or a quotation mark as two signs, rarer ones as six. */
 const bodyLimitBytes = 3 * textLimitBytes;
+const endlessBytes = 4 * bodyLimitBytes;
 const powerPath = '/host/';
 /** How long the end waits for requests that are being answered. */
 const patienceMilliseconds = 3000;
@@ -80,13 +81,11 @@ export async function startService(options: ServiceOptions): Promise<Service> {
       if (!mayAsk(request, origin, token))
         return void reply(403, refused('Only the window that the program opened may ask.'));
       const body = await bodyOf(request);
-      if (body === 'too-large') {
-        response.setHeader('connection', 'close');
+      if (body === 'too-large')
         return void reply(
           413,
           failure({ kind: 'too-large', name: '', limitBytes: textLimitBytes }),
         );
-      }
       if (body === 'not-json') return void reply(400, refused('The request is not JSON.'));
       return void reply(200, await handlers.answer(pathname.slice(powerPath.length), body.value));
     }
@@ -159,9 +158,13 @@ async function bodyOf(
   let bytes = 0;
   for await (const part of request as AsyncIterable<Buffer>) {
     bytes += part.length;
-    if (bytes > bodyLimitBytes) return 'too-large';
-    parts.push(part);
+    // An answer reaches the page only after it has sent everything, so what is too much is read and
+    // dropped; what has no end breaks the connection.
+    if (bytes > endlessBytes) throw new Error('a body without end');
+    if (bytes > bodyLimitBytes) parts.length = 0;
+    else parts.push(part);
   }
+  if (bytes > bodyLimitBytes) return 'too-large';
   try {
     return { value: JSON.parse(Buffer.concat(parts).toString('utf8')) as unknown };
   } catch {

@@ -1,0 +1,72 @@
+import type { MenuItemConstructorOptions } from 'electron';
+import { describe, expect, test, vi } from 'vitest';
+import { menuCommands, pushes } from '../../app/host/contract';
+import { start } from '../../main/electron';
+import { menuTemplate } from '../../main/menu';
+import { electronDouble } from './electronDouble';
+import { newFolder } from './folders';
+
+type Item = MenuItemConstructorOptions;
+const submenu = (item: Item): Item[] => (Array.isArray(item.submenu) ? item.submenu : []);
+const platforms = ['linux', 'win32', 'darwin'] as const;
+const everyItem = (menu: Item[]): Item[] =>
+  menu.flatMap((item) => [item, ...everyItem(submenu(item))]);
+/** What a click sends; an item that does something else has no click. */
+const click = (item: Item) => (item.click as (() => void) | undefined)?.();
+
+describe.each(platforms)('the menu on %s', (platform) => {
+  const menu = (send = vi.fn()) => menuTemplate(platform, 'Mowings', send);
+  const levels = [menu(), ...menu().map(submenu)];
+
+  test('every command of the contract stands in it once', () => {
+    const send = vi.fn();
+    for (const item of everyItem(menu(send))) click(item);
+    expect(send.mock.calls.flat().toSorted()).toEqual([...menuCommands].toSorted());
+  });
+
+  test('the usual order and keys', () => {
+    const shown = menu().map((top) => [
+      top.label ?? top.role,
+      ...submenu(top).flatMap((item) =>
+        item.type === 'separator'
+          ? []
+          : `${item.label ?? item.role} ${item.accelerator ?? ''}`.trim(),
+      ),
+    ]);
+    expect(shown).toMatchSnapshot();
+  });
+
+  test('an ellipsis stands only where more is asked', () => {
+    const asking = everyItem(menu()).filter((item) => item.label?.includes('...'));
+    expect(asking.map((item) => item.id)).toEqual(['open', 'save-as', 'print']);
+  });
+
+  test('no key is given twice', () => {
+    const keys = everyItem(menu()).flatMap((item) => String(item.accelerator ?? []) || []);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(keys.length).toBeGreaterThan(12);
+  });
+
+  test.skipIf(platform === 'darwin')('every item has an access key, one of its level', () => {
+    for (const level of levels) {
+      const items = level.filter((item) => item.type !== 'separator');
+      const accessKeys = items.map((item) => /&(\w)/.exec(item.label ?? '')?.[1]?.toLowerCase());
+      expect(accessKeys).not.toContain(undefined);
+      expect(new Set(accessKeys).size, String(accessKeys)).toBe(items.length);
+    }
+  });
+
+  test('nothing in it reloads the page or opens its tools', () => {
+    const roles = everyItem(menu()).map((item) => String(item.role).toLowerCase());
+    for (const role of ['reload', 'forcereload', 'toggledevtools'])
+      expect(roles).not.toContain(role);
+  });
+});
+
+test('a chosen command reaches the page', async () => {
+  const folder = newFolder();
+  const { electron, seen } = electronDouble({ documents: folder, userData: folder });
+  await start(electron, []);
+  click(everyItem(seen.menu).find((item) => item.id === 'undo')!);
+  expect(seen.sent).toEqual([[pushes.menu, 'undo']]);
+});

@@ -1,0 +1,1 @@
+self.onmessage = (event: MessageEvent<string>) => self.postMessage(`${event.data}!`);
