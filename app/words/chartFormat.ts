@@ -54,11 +54,17 @@ export function dayFull(day: DayNumber, units: Pick<ChartUnits, 'dayFirst'>): st
 
 const minus = (text: string): string => text.replace('-', '−');
 
-/** A value of an estimate in the shown unit, without it: at most two figures past the unit's first decimal. */
+/**
+ * A value of an estimate in the shown unit, without it: two figures at most, and no more decimals
+ * than the unit has. Whole numbers keep their tens and hundreds.
+ */
 export function amount(inside: number, unit: ShownUnit): string {
   const value = inside * unit.perInside;
-  const decimals = Math.abs(value) >= 10 ? Math.max(0, unit.decimals - 1) : unit.decimals;
-  const rounded = Number(value.toFixed(decimals));
+  const size = Math.abs(value);
+  const places = size > 0 ? 1 - Math.floor(Math.log10(size)) : unit.decimals;
+  const decimals = Math.max(0, Math.min(unit.decimals, places));
+  const step = 10 ** Math.max(0, -places);
+  const rounded = Number((value / step).toFixed(decimals)) * step;
   // a negative nothing reads as an error
   return minus((rounded === 0 ? 0 : rounded).toFixed(decimals));
 }

@@ -41,8 +41,8 @@ export const usChartUnits: ChartUnits = {
     decimals: 2,
   },
   nitrogenOnBed: { short: 'oz', long: 'ounces', perInside: ouncesPerGram, decimals: 1 },
-  depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 1 },
-  rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 1 },
+  depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2 },
+  rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2 },
   dayFirst: false,
 };
 

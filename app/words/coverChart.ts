@@ -20,7 +20,7 @@ export interface CoverFindingFacts {
 export function coverFinding(facts: CoverFindingFacts, units: ChartUnits): string {
   if (facts.layers === 0) return 'Nothing lies on this bed: the ground is bare.';
   const count = facts.layers === 1 ? 'one layer' : `${facts.layers} layers`;
-  return `${coverSentences[facts.state]}: ${count}, ${amountWithUnit(facts.totalDepth, units.depth)} in all, hiding ${percent(facts.hidden)} of the soil.`;
+  return `${coverSentences[facts.state]}: ${count}, ${amountWithUnit(facts.totalDepth, units.depth)} altogether, hiding ${percent(facts.hidden)} of the soil.`;
 }
 
 /** "laid today", "6 days old" */

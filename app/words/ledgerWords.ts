@@ -4,8 +4,8 @@ import type { CameIn, Holding, Moved, WentOut } from '../core/season/ledger';
 export const holdingWords: Readonly<Record<Holding, string>> = {
   'ready in the soil': 'ready in the soil',
   'in the cover': 'in the cover',
-  'rotting in the soil': 'in roots and dug-in stuff, rotting',
-  'in compost': 'in compost, to come slowly',
+  'rotting in the soil': 'rotting in the soil',
+  'in compost': 'in compost, still to come',
   'in young humus': 'in last year’s humus',
   'in the crop': 'in the plants',
   'in the soil itself': 'the soil’s own store, more or less than at the start',
@@ -16,7 +16,7 @@ export const cameInWords: Readonly<Record<CameIn, string>> = {
   'dug in': 'dug or hoed in',
   'compost and manure': 'compost and the like',
   rain: 'rain',
-  'fixed from the air': 'fixed from the air by beans and their kin',
+  'fixed from the air': 'fixed from the air',
 };
 
 export const wentOutWords: Readonly<Record<WentOut, string>> = {
@@ -32,7 +32,7 @@ export const movedWords: Readonly<Record<Moved, string>> = {
   'released by the soil': 'released by the soil',
   'released by last year’s humus': 'released by last year’s humus',
   'released by compost': 'released by compost',
-  'released by what was dug in': 'released by roots and dug-in stuff',
+  'released by what was dug in': 'released by roots and what was dug in',
   'washed in from the cover': 'washed from the cover into the soil',
   'held back by browns': 'taken from the soil by rotting browns, to come back later',
   'taken up by the crop': 'taken up by the plants',

@@ -27,6 +27,8 @@ export const seasonPanelWords = {
   state: 'State, as it was known on the day',
   plantings: 'In the ground',
   layers: 'Laid on or dug in',
+  noPlanting: 'nothing on these days',
+  noLayer: 'nothing on these days',
   rain: 'Rain and watering',
   imagined: 'imagined from here',
   today: 'today',
@@ -61,9 +63,8 @@ export interface SeasonFindingFacts {
   /** up to today, g/m2 */
   readonly couldUse: number;
   readonly got: number;
-  /** to the last day shown */
+  /** to the end of the season */
   readonly couldUseToEnd: number;
-  readonly lastDay: DayNumber;
   /** g/m2 by source up to today, without what was there at the start */
   readonly bySource: Readonly<Record<SupplySource, number>>;
 }
@@ -74,13 +75,9 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
   const sentences = [stateSentences[facts.verdict.state]];
   if (facts.verdict.state === 'short' && facts.verdict.turnsOn !== null)
     sentences[0] = `The crop goes short from about ${dayWord(facts.verdict.turnsOn, units)}.`;
-  if (facts.couldUse > 0.05)
+  if (facts.couldUseToEnd > 0.05)
     sentences.push(
-      `By ${dayWord(facts.today, units)} it could use ${grams(facts.couldUse)} and has got ${grams(facts.got)}; by ${dayWord(facts.lastDay, units)} it could use ${grams(facts.couldUseToEnd)}.`,
-    );
-  else if (facts.couldUseToEnd > 0.05)
-    sentences.push(
-      `By ${dayWord(facts.lastDay, units)} the crop could use ${grams(facts.couldUseToEnd)}.`,
+      `By ${dayWord(facts.today, units)} the plants could use ${grams(facts.couldUse)} and have got ${grams(facts.got)}; over the whole season they could use ${grams(facts.couldUseToEnd)}.`,
     );
   const given = (Object.entries(facts.bySource) as [SupplySource, number][])
     .filter(([, value]) => value > 0.05)

@@ -87,6 +87,12 @@ export function CoverChart(props: CoverChartProps) {
           {drawing.layers.map((shape) => (
             <g key={shape.lying.layer.id} className={`stuff-${shape.lying.layer.stuff}`}>
               <path d={shape.path} fill={`url(#${stuffWeaveId(id, shape.lying.layer.stuff)})`} />
+              {/* the more of it is gone, the more it looks like soil */}
+              <path
+                className="stuff-rotted"
+                d={shape.path}
+                fillOpacity={0.55 * (1 - shape.lying.left)}
+              />
               <path className="stuff-edge" d={shape.path} />
             </g>
           ))}

@@ -82,10 +82,13 @@ export interface CoverGeometry {
 }
 
 export const leastCoverWidth = 520;
-const drawnCover = 210;
+const drawnFull = 210;
+const drawnBare = 44;
 const drawnSoil = 56;
 const topMargin = 34;
+/** length of the ruler at least, and over bare soil [mm] */
 const leastScale = 60;
+const bareScale = 20;
 const labelGap = 38;
 
 // edges run a little uneven, as on a spade's cut, but never by more than half a layer
@@ -103,9 +106,12 @@ export function coverGeometry(
 ): CoverGeometry {
   const width = Math.max(leastCoverWidth, Math.round(containerWidth));
   const left = 52;
-  const right = left + Math.min(360, (width - left) * 0.42);
+  const right = left + Math.min(560, (width - left) * 0.46);
   const stacked = facts.lying.reduce((sum, layer) => sum + layer.depth, 0);
-  const pxPerMillimetre = drawnCover / Math.max(leastScale, stacked * 1.05);
+  const isBare = facts.lying.length === 0;
+  const drawnCover = isBare ? drawnBare : drawnFull;
+  const ruler = isBare ? bareScale : Math.max(leastScale, stacked * 1.05);
+  const pxPerMillimetre = drawnCover / ruler;
   const labelsNeed = Math.max(0, facts.lying.length * labelGap - drawnCover - drawnSoil);
   const surface = topMargin + drawnCover + labelsNeed / 2;
   const height = surface + drawnSoil + labelsNeed / 2;
@@ -134,7 +140,7 @@ export function coverGeometry(
   const middles = shapes.map((shape) => (shape.top + shape.bottom) / 2).toReversed();
   const places = spread(middles, labelGap, topMargin, height - labelGap / 2).toReversed();
 
-  const shown = scaleLinear().domain([0, Math.max(leastScale, stacked * 1.05) * unit.perInside]);
+  const shown = scaleLinear().domain([0, ruler * unit.perInside]);
   return {
     width,
     height,
@@ -145,7 +151,7 @@ export function coverGeometry(
     layers: shapes.map((shape, index) => ({ ...shape, labelY: places[index] ?? shape.top })),
     soil: between(() => height, edge(surface, 0, 1.6)),
     ticks: shown
-      .ticks(5)
+      .ticks(isBare ? 2 : 5)
       .map((value) => ({ value, y: surface - (value / unit.perInside) * pxPerMillimetre })),
     top: under,
   };

@@ -1,4 +1,5 @@
 import type { BedLedger, CameIn, Holding, WentOut } from '../../core/season/ledger';
+import { textWidth } from '../textWidth';
 import {
   cameInWords,
   holdingWords,
@@ -129,7 +130,9 @@ export function flowSides(ledger: BedLedger): {
 }
 
 export const leastFlowWidth = 760;
-const wordsWidth = 250;
+const leastRibbons = 260;
+/** a number and the air around it */
+const numberWidth = 52;
 const blockWidth = 12;
 const trunkHeight = 240;
 const slotLeast = 19;
@@ -141,18 +144,24 @@ const margin = 8;
  * went out and is on hand, joined by ribbons through one trunk. Heights are to scale.
  */
 export function flowDrawing(ledger: BedLedger, containerWidth: number): FlowDrawing {
-  const width = Math.max(leastFlowWidth, Math.round(containerWidth));
   const { into, outOf } = flowSides(ledger);
+  const wordsWidth = (sides: readonly Side[]) =>
+    sides.reduce((most, side) => Math.max(most, textWidth(side.words)), 0) + numberWidth;
+  const leftBlock = wordsWidth(into);
+  const width = Math.max(
+    leastFlowWidth,
+    leftBlock + leastRibbons + wordsWidth(outOf),
+    Math.round(containerWidth),
+  );
   const all = into.reduce((sum, side) => sum + side.gM2, 0);
   const pxPerGram = all > 0 ? trunkHeight / all : 0;
   const slot = (side: Side) => Math.max(slotLeast, side.gM2 * pxPerGram) + slotGap;
   const columnHeight = (sides: readonly Side[]) => sides.reduce((sum, side) => sum + slot(side), 0);
   const height = Math.max(trunkHeight, columnHeight(into), columnHeight(outOf)) + 2 * margin;
 
-  const leftBlock = wordsWidth;
-  const rightBlock = width - wordsWidth - blockWidth;
+  const rightBlock = width - wordsWidth(outOf) - blockWidth;
   const trunk = {
-    x: width / 2 - 17,
+    x: (leftBlock + rightBlock + blockWidth) / 2 - 17,
     width: 34,
     top: (height - trunkHeight) / 2,
     height: trunkHeight,

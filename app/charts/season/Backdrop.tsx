@@ -1,7 +1,7 @@
 import { seasonPanelWords } from '../../words/seasonChart';
 import type { CalendarStretch } from './calendar';
 import type { Stretch } from './geometry';
-import type { SeasonLayout } from './layout';
+import { dayRowLift, type SeasonLayout } from './layout';
 
 /** Behind everything: the months (weeks, days) as mown stripes, the imagined days hatched, and the calendar along the foot. */
 export function Backdrop(props: {
@@ -39,16 +39,18 @@ export function Backdrop(props: {
           )}
         </g>
       ))}
-      {props.imagined.map((stretch) => (
-        <rect
-          key={stretch.x}
-          x={stretch.x}
-          y={top}
-          width={stretch.width}
-          height={bottom - top}
-          fill={`url(#${props.weaves}-imagined)`}
-        />
-      ))}
+      {props.imagined.flatMap((stretch) =>
+        layout.panels.map((panel) => (
+          <rect
+            key={`${stretch.x} ${panel.top}`}
+            x={stretch.x}
+            y={panel.top}
+            width={stretch.width}
+            height={panel.bottom - panel.top}
+            fill={`url(#${props.weaves}-imagined)`}
+          />
+        )),
+      )}
     </g>
   );
 }
@@ -61,27 +63,25 @@ export function TodayLine(props: {
   readonly imagined: readonly Stretch[];
 }) {
   const { layout } = props;
-  const top = layout.supply.top - 28;
+  const row = layout.supply.top - dayRowLift;
   const from = props.imagined.at(-1);
+  const x = props.today === null ? 0 : layout.x(props.today + 0.5);
   return (
     <g>
       {props.today !== null && (
         <g>
           <path
             className="chart-today"
-            d={`M${layout.x(props.today + 0.5)} ${top + 4} V${layout.axis.top}`}
+            d={layout.panels.map((panel) => `M${x} ${panel.top} V${panel.bottom}`).join(' ')}
           />
-          <text
-            className="chart-label chart-label-today"
-            x={layout.x(props.today + 0.5) - 5}
-            y={top + 2}
-          >
+          <path className="chart-today" d={`M${x} ${row - 9} V${layout.supply.top}`} />
+          <text className="chart-label chart-label-today" x={x - 5} y={row}>
             {seasonPanelWords.today}
           </text>
         </g>
       )}
       {from && from.width > 60 && (
-        <text className="chart-label chart-label-imagined" x={from.x + 6} y={top + 2}>
+        <text className="chart-label chart-label-imagined" x={from.x + 6} y={row}>
           {seasonPanelWords.imagined}
         </text>
       )}

@@ -1,4 +1,12 @@
-import { type KeyboardEvent, type PointerEvent, useId, useMemo, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { DayNumber } from '../../core/days';
 import { supplySources } from '../../core/season/ledger';
 import { dayWord } from '../../words/chartFormat';
@@ -77,7 +85,7 @@ export function SeasonChart(props: SeasonChartProps) {
   const supply = supplyGeometry(series, layout, units.nitrogen);
   const nitrate = nitrateGeometry(series, layout, props);
   const imagined = imaginedStretches(result, series, layout);
-  const rain = rainBars(result, span, layout);
+  const rain = rainBars(result, span, layout, units.rain);
   const reading = readDay(props, series, day);
   const since = `since ${dayWord(from, units)}`;
 
@@ -93,7 +101,6 @@ export function SeasonChart(props: SeasonChartProps) {
       couldUse: season.demand[untilToday] ?? 0,
       got: season.got[untilToday] ?? 0,
       couldUseToEnd: season.demand.at(-1) ?? 0,
-      lastDay: whole.to,
       bySource: Object.fromEntries(
         supplySources.map((source) => [
           source,
@@ -127,6 +134,15 @@ export function SeasonChart(props: SeasonChartProps) {
     else return;
     event.preventDefault();
   };
+  // a drawing wider than its box follows the chosen day
+  const dayX = layout.x(day + 0.5);
+  useEffect(() => {
+    const view = box.current;
+    if (!view || view.scrollWidth <= view.clientWidth) return;
+    const edge = view.clientWidth / 5;
+    if (dayX < view.scrollLeft + edge || dayX > view.scrollLeft + view.clientWidth - edge)
+      view.scrollLeft = dayX - view.clientWidth / 2;
+  }, [dayX, width]);
   const onPointer = (event: PointerEvent<HTMLElement>) => {
     const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
     if (px >= layout.left && px <= layout.right) setDay(layout.dayAt(px));
@@ -231,16 +247,22 @@ export function SeasonChart(props: SeasonChartProps) {
               unit={units.nitrogen}
               band={props.cropBand}
             />
-            <StateStrip segments={stateSegments(props, span, layout)} layout={layout} />
-            <PlantingRows bars={plantingBars(props, span, layout)} layout={layout} />
-            <LayerStrip marks={layerMarks(props, span, layout)} layout={layout} />
-            <RainStrip bars={rain.bars} most={rain.most} layout={layout} unit={units.rain} />
             <TodayLine
               layout={layout}
               today={result.today >= from && result.today <= to ? result.today : null}
               imagined={imagined}
             />
-            <Crosshair reading={reading} layout={layout} supply={supply} nitrate={nitrate} />
+            <Crosshair
+              onToday={day === result.today}
+              reading={reading}
+              layout={layout}
+              supply={supply}
+              nitrate={nitrate}
+            />
+            <StateStrip segments={stateSegments(props, span, layout)} layout={layout} />
+            <PlantingRows bars={plantingBars(props, span, layout)} layout={layout} />
+            <LayerStrip marks={layerMarks(props, span, layout)} layout={layout} />
+            <RainStrip bars={rain.bars} top={rain.top} layout={layout} unit={units.rain} />
           </svg>
         </div>
       </div>

@@ -8,6 +8,8 @@ export function Crosshair(props: {
   readonly layout: SeasonLayout;
   readonly supply: SupplyGeometry;
   readonly nitrate: NitrateGeometry;
+  /** today has a line of its own */
+  readonly onToday: boolean;
 }) {
   const { reading, layout } = props;
   const evening = layout.x(reading.day + 1);
@@ -17,14 +19,22 @@ export function Crosshair(props: {
   ];
   return (
     <g>
-      <rect
-        className="chart-cross-day"
-        x={layout.x(reading.day)}
-        y={layout.supply.top}
-        width={Math.max(1, evening - layout.x(reading.day))}
-        height={layout.axis.top - layout.supply.top}
-      />
-      <path className="chart-cross" d={`M${evening} ${layout.supply.top} V${layout.axis.top}`} />
+      {layout.panels.map((panel) => (
+        <rect
+          key={panel.top}
+          className="chart-cross-day"
+          x={layout.x(reading.day)}
+          y={panel.top}
+          width={Math.max(1, evening - layout.x(reading.day))}
+          height={panel.bottom - panel.top}
+        />
+      ))}
+      {!props.onToday && (
+        <path
+          className="chart-cross"
+          d={layout.panels.map((panel) => `M${evening} ${panel.top} V${panel.bottom}`).join(' ')}
+        />
+      )}
       {dots.map((y, index) => (
         <circle key={index} className="chart-cross-dot" cx={evening} cy={y} r="4" />
       ))}

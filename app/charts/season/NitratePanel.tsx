@@ -4,6 +4,9 @@ import type { NitrateGeometry } from './geometry';
 import type { SeasonLayout } from './layout';
 import { PanelTitle, ValueAxis } from './PanelParts';
 
+const middle = (stretch: { readonly top: number; readonly bottom: number }): number =>
+  (stretch.top + stretch.bottom) / 2;
+
 /** What is ready in the top 30 cm, with the band that is enough for the crop and the laboratory's unit small at the right. */
 export function NitratePanel(props: {
   readonly geometry: NitrateGeometry;
@@ -19,7 +22,7 @@ export function NitratePanel(props: {
         layout={layout}
         panel={geometry.panel}
         words={seasonPanelWords.nitrate}
-        small={`${props.unit.short}; right: mg/kg, as a laboratory says it`}
+        small={`${props.unit.short}; at the right mg/kg`}
       />
       {enough && (
         <g>
@@ -34,8 +37,11 @@ export function NitratePanel(props: {
             className="chart-enough-edge"
             d={`M${layout.left} ${enough.top} H${layout.right} M${layout.left} ${enough.bottom} H${layout.right}`}
           />
-          <text className="chart-label chart-on-plot" x={layout.left + 6} y={enough.top - 5}>
-            {seasonPanelWords.enough}, {props.band?.lowMgPerKg}–{props.band?.highMgPerKg} mg/kg
+          <text className="chart-title-small" x={layout.right + 34} y={middle(enough) - 3}>
+            {seasonPanelWords.enough},
+          </text>
+          <text className="chart-title-small" x={layout.right + 34} y={middle(enough) + 11}>
+            {props.band?.lowMgPerKg}–{props.band?.highMgPerKg} mg/kg
           </text>
         </g>
       )}
@@ -57,7 +63,7 @@ export function NitratePanel(props: {
         <g key={test.x}>
           <path className="chart-test" d={`M${test.x} ${test.y - 6} l6 6 l-6 6 l-6 -6 Z`} />
           <text className="chart-label chart-on-plot" x={test.x + 10} y={test.y - 6}>
-            {seasonPanelWords.test} {Math.round(test.mgPerKg)}
+            {seasonPanelWords.test} {Math.round(test.mgPerKg)} mg/kg
           </text>
         </g>
       ))}

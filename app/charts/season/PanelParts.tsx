@@ -7,9 +7,11 @@ export function PanelTitle(props: {
   readonly panel: Panel;
   readonly words: string;
   readonly small?: string;
+  /** px above the panel */
+  readonly lift?: number;
 }) {
   return (
-    <text className="chart-title" x={props.layout.left} y={props.panel.top - 8}>
+    <text className="chart-title" x={props.layout.left} y={props.panel.top - (props.lift ?? 9)}>
       {props.words}
       {props.small !== undefined && (
         <tspan className="chart-title-small" dx="8">
@@ -30,7 +32,7 @@ export function ValueAxis(props: {
   return (
     <g>
       {ticks.map((tick) => (
-        <g key={tick.value}>
+        <g key={tick.y}>
           <path
             className={tick.value === 0 ? 'chart-base' : 'chart-grid'}
             d={`M${layout.left} ${tick.y} H${layout.right}`}

@@ -1,7 +1,17 @@
+import type { ReactNode } from 'react';
 import { amount, amountWithUnit, dayFull } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { dayKindWords, seasonLineWords } from '../../words/seasonChart';
 import type { DayReading } from './reading';
+
+function Value({ words, children }: { readonly words: string; readonly children: ReactNode }) {
+  return (
+    <div>
+      <dt>{words}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
 
 /** All values of the chosen day as words and numbers, above the drawing where they cover nothing. */
 export function Reading(props: { readonly reading: DayReading; readonly units: ChartUnits }) {
@@ -17,42 +27,25 @@ export function Reading(props: { readonly reading: DayReading; readonly units: C
         </span>
       </p>
       <dl>
-        <div>
-          <dt>{seasonLineWords.demand}</dt>
-          <dd>{grams(reading.demand)}</dd>
-        </div>
-        <div>
-          <dt>{seasonLineWords.got}</dt>
-          <dd>{grams(reading.got)}</dd>
-        </div>
+        <Value words={seasonLineWords.demand}>{grams(reading.demand)}</Value>
+        <Value words={seasonLineWords.got}>{grams(reading.got)}</Value>
+        <Value words="ready in the soil">
+          {grams(reading.readyTop)} <small>({Math.round(reading.nitrateMgPerKg)} mg/kg)</small>
+        </Value>
+        <Value words="rain">{amountWithUnit(reading.rain, units.rain)}</Value>
+        {reading.watered > 0 && (
+          <Value words="watered">{amountWithUnit(reading.watered, units.rain)}</Value>
+        )}
+      </dl>
+      <dl>
         {reading.bands
           .filter((band) => band.grams >= 0.05)
           .map((band) => (
-            <div key={band.name}>
-              <dt>{seasonLineWords[band.name]}</dt>
-              <dd>{grams(band.grams)}</dd>
-            </div>
+            <Value key={band.name} words={seasonLineWords[band.name]}>
+              {grams(band.grams)}
+            </Value>
           ))}
-        <div>
-          <dt>{seasonLineWords.gone}</dt>
-          <dd>{grams(reading.gone)}</dd>
-        </div>
-        <div>
-          <dt>ready in the soil</dt>
-          <dd>
-            {grams(reading.readyTop)} <small>({Math.round(reading.nitrateMgPerKg)} mg/kg)</small>
-          </dd>
-        </div>
-        <div>
-          <dt>rain</dt>
-          <dd>{amountWithUnit(reading.rain, units.rain)}</dd>
-        </div>
-        {reading.watered > 0 && (
-          <div>
-            <dt>watered</dt>
-            <dd>{amountWithUnit(reading.watered, units.rain)}</dd>
-          </div>
-        )}
+        <Value words={seasonLineWords.gone}>{grams(reading.gone)}</Value>
       </dl>
       <p className="chart-reading-happened">
         {reading.happened.length > 0 ? reading.happened.join('; ') : ' '}

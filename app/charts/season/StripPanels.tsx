@@ -1,9 +1,9 @@
-import { amount } from '../../words/chartFormat';
 import type { ShownUnit } from '../../words/chartUnits';
 import { classOfWord, nitrogenShapes } from '../../words/markShapes';
 import { seasonPanelWords } from '../../words/seasonChart';
 import type { SeasonLayout } from './layout';
 import { PanelTitle } from './PanelParts';
+import { labelRoom } from './strips';
 import type { LayerMark, PlantingBar, RainBar, StateSegment } from './strips';
 
 /** The state over past weeks: a run of one state is a bar that begins with its mark and word. */
@@ -35,7 +35,12 @@ export function StateStrip(props: {
               </g>
             )}
             {segment.wordFits && (
-              <text className="chart-label" x={segment.x + 24} y={top + 9} dy="0.35em">
+              <text
+                className="chart-label chart-on-plot"
+                x={segment.x + 24}
+                y={top + 9}
+                dy="0.35em"
+              >
                 {segment.state}
               </text>
             )}
@@ -57,6 +62,15 @@ export function PlantingRows(props: {
       {first && (
         <PanelTitle layout={props.layout} panel={first} words={seasonPanelWords.plantings} />
       )}
+      {first && props.bars.length === 0 && (
+        <text
+          className="chart-title-small chart-on-plot"
+          x={props.layout.left + 5}
+          y={first.top + 13}
+        >
+          {seasonPanelWords.noPlanting}
+        </text>
+      )}
       {props.bars.map((bar) => (
         <g key={bar.id}>
           <path
@@ -64,7 +78,7 @@ export function PlantingRows(props: {
             d={`M${bar.x} ${bar.bottom - 4} H${bar.x + bar.width}`}
           />
           <text
-            className="chart-label chart-label-strong"
+            className="chart-label chart-label-strong chart-on-plot"
             x={bar.x + 5}
             y={bar.top + 9}
             dy="0.35em"
@@ -78,7 +92,12 @@ export function PlantingRows(props: {
                 d={`M${mark.x} ${mark.word === null && mark.stage !== 'start' ? bar.bottom - 10 : bar.top} V${bar.bottom}`}
               />
               {mark.word !== null && (
-                <text className="chart-label" x={mark.x + 4} y={bar.top + 9} dy="0.35em">
+                <text
+                  className="chart-label chart-on-plot"
+                  x={mark.x + 4}
+                  y={bar.top + 9}
+                  dy="0.35em"
+                >
                   {mark.word}
                 </text>
               )}
@@ -96,16 +115,21 @@ export function LayerStrip(props: {
   readonly layout: SeasonLayout;
 }) {
   const { layout } = props;
-  const base = props.marks[0]?.bottom ?? layout.layers.bottom;
+  const base = props.marks[0]?.bottom ?? layout.layers.bottom - labelRoom;
   return (
     <g className="chart-panel">
       <PanelTitle
         layout={layout}
         panel={layout.layers}
         words={seasonPanelWords.layers}
-        small="the taller, the deeper"
+        small="up: laid; down: dug or hoed in"
       />
       <path className="chart-base" d={`M${layout.left} ${base} H${layout.right}`} />
+      {props.marks.length === 0 && (
+        <text className="chart-title-small chart-on-plot" x={layout.left + 5} y={base - 8}>
+          {seasonPanelWords.noLayer}
+        </text>
+      )}
       {props.marks.map((mark) => (
         <g key={mark.layer.id}>
           <rect
@@ -113,10 +137,10 @@ export function LayerStrip(props: {
             x={mark.x - mark.width / 2}
             y={mark.layer.inSoil === true ? mark.bottom : mark.top}
             width={mark.width}
-            height={mark.layer.inSoil === true ? 6 : mark.bottom - mark.top}
+            height={mark.layer.inSoil === true ? 8 : mark.bottom - mark.top}
           />
           {mark.label !== null && (
-            <text className="chart-number chart-number-middle" x={mark.x} y={mark.bottom + 13}>
+            <text className="chart-number chart-number-middle" x={mark.x} y={mark.bottom + 22}>
               {mark.label}
             </text>
           )}
@@ -129,7 +153,8 @@ export function LayerStrip(props: {
 /** Rain as bars, watering on top of it with its own edge; hollow where the weather is imagined. */
 export function RainStrip(props: {
   readonly bars: readonly RainBar[];
-  readonly most: number;
+  /** end of the scale, in the shown unit */
+  readonly top: number;
   readonly layout: SeasonLayout;
   readonly unit: ShownUnit;
 }) {
@@ -146,7 +171,7 @@ export function RainStrip(props: {
       <path className="chart-grid" d={`M${layout.left} ${top} H${layout.right}`} />
       <path className="chart-base" d={`M${layout.left} ${bottom} H${layout.right}`} />
       <text className="chart-number chart-number-left" x={layout.left - 7} y={top} dy="0.35em">
-        {amount(props.most, props.unit)}
+        {props.top}
       </text>
       <text className="chart-number chart-number-left" x={layout.left - 7} y={bottom} dy="0.35em">
         0

@@ -4,7 +4,7 @@ import { seasonLineWords, seasonPanelWords } from '../../words/seasonChart';
 import { weaveId } from '../weaves/Weaves';
 import type { BandName } from './series';
 import type { EndLabel, SupplyGeometry } from './geometry';
-import type { SeasonLayout } from './layout';
+import { type SeasonLayout, supplyTitleLift } from './layout';
 import { PanelTitle, ValueAxis } from './PanelParts';
 
 const isBand = (name: EndLabel['name']): name is BandName =>
@@ -54,6 +54,7 @@ export function SupplyPanel(props: {
         layout={layout}
         panel={geometry.panel}
         words={seasonPanelWords.supply}
+        lift={supplyTitleLift}
         small={`${unit.short} of bed, added up ${props.since}`}
       />
       {geometry.bands.map((band) => (
@@ -64,7 +65,7 @@ export function SupplyPanel(props: {
       ))}
       <path d={geometry.gone} className="chart-gone-veil" />
       <path d={geometry.gone} fill={`url(#${weaves}-gone)`} />
-      <path className="chart-gone-edge" d={geometry.goneEdge} />
+      <path className="chart-usable" d={geometry.usable} />
       <ValueAxis layout={layout} panel={geometry.panel} ticks={geometry.ticks} />
       <path className="chart-casing" d={geometry.got} />
       <path className="chart-line chart-line-got" d={geometry.got} />

@@ -43,7 +43,7 @@ export function calendarStretches(
             ? monthShort(month)
             : monthShort(month).slice(0, 1)
         : zoom === 'month'
-          ? dayShort(start, units)
+          ? dayShort(Math.max(start, span.from), units)
           : dayOfMonth === 1 || start === span.from
             ? dayShort(start, units)
             : String(dayOfMonth);

@@ -21,7 +21,7 @@ export interface BandShape {
   readonly path: string;
   /** its upper edge alone */
   readonly edge: string;
-  /** lower and upper edge in g/m2, for whoever wants the numbers behind the picture */
+  /** lower and upper edge in g/m2 above nought; what is gone has sunk below it */
   readonly low: Float64Array;
   readonly high: Float64Array;
 }
@@ -38,10 +38,13 @@ export interface EndLabel {
 export interface SupplyGeometry {
   readonly panel: Panel;
   readonly y: (grams: number) => number;
+  /** below nought the value is what is gone, told without a minus */
   readonly ticks: readonly AxisTick[];
   readonly bands: readonly BandShape[];
+  /** all that has sunk below nought */
   readonly gone: string;
-  readonly goneEdge: string;
+  /** the upper edge of all bands: what was there to be used, or still is */
+  readonly usable: string;
   readonly demand: string;
   readonly got: string;
   readonly labels: readonly EndLabel[];
@@ -66,18 +69,16 @@ export interface Stretch {
 
 const labelGap = 17;
 /** a band thinner than this on the last evening is named in the reading and the table only */
-const leastLabelled = 0.05;
+const leastGrams = 0.05;
+const leastShare = 0.01;
 
 const topOf = (...series: readonly Float64Array[]): number =>
   series.reduce((top, values) => values.reduce((most, value) => Math.max(most, value), top), 0);
 
-function axis(panel: Panel, most: number, unit: ShownUnit, count: number) {
+function axis(panel: Panel, least: number, most: number, unit: ShownUnit, count: number) {
   // ticks are round in the unit a person reads, places are in g/m2
-  const shown = scaleLinear()
-    .domain([0, most * unit.perInside])
-    .nice(count);
-  const top = (shown.domain()[1] ?? 1) / unit.perInside;
-  const y = scaleLinear().domain([0, top]).range([panel.bottom, panel.top]);
+  const shown = scaleLinear().domain([least * unit.perInside, most * unit.perInside]);
+  const y = scaleLinear().domain([least, most]).range([panel.bottom, panel.top]);
   const ticks = shown.ticks(count).map((value) => ({ value, y: y(value / unit.perInside) }));
   return { y: (grams: number) => y(grams), ticks };
 }
@@ -88,16 +89,23 @@ const lineOver = (layout: SeasonLayout, from: number, y: (index: number) => numb
     .y((_value, index) => y(index))
     .curve(curveLinear);
 
-/** The upper panel: bands by source stacked on each other, losses hatched from the top down, and the crop's lines. */
+/**
+ * The upper panel. Bands by source stand on each other; as nitrogen is lost or held back the whole
+ * stack sinks below nought by as much, so that its upper edge is what the crop could draw on and
+ * stands against the line of what it could use. The oldest nitrogen, at the bottom, sinks first.
+ */
 export function supplyGeometry(
   series: SeasonSeries,
   layout: SeasonLayout,
   unit: ShownUnit,
 ): SupplyGeometry {
   const panel = layout.supply;
-  const { y, ticks } = axis(panel, Math.max(1, topOf(series.supply, series.demand)), unit, 5);
-  const edges = Array.from({ length: series.supply.length }, (_value, index) => index);
   const at = (values: Float64Array, index: number): number => values[index] ?? 0;
+  const sunk = series.gone.map((grams) => -grams);
+  const usable = series.supply.map((grams, index) => grams + at(sunk, index));
+  const most = Math.max(1, topOf(usable, series.demand, series.got));
+  const { y, ticks } = axis(panel, -topOf(series.gone) * 1.04, most * 1.04, unit, 6);
+  const edges = Array.from({ length: series.supply.length }, (_value, index) => index);
   const draw = (values: Float64Array): string =>
     lineOver(layout, series.span.from, (index) => y(at(values, index)))(edges) ?? '';
   const between = (low: Float64Array, high: Float64Array): string =>
@@ -106,16 +114,16 @@ export function supplyGeometry(
       .y0((index) => y(at(low, index)))
       .y1((index) => y(at(high, index)))(edges) ?? '';
 
-  let low = new Float64Array(series.supply.length);
+  let low = sunk;
   const bands = series.bands.map((band): BandShape => {
     const under = low;
     const high = band.grams.map((grams, index) => grams + at(under, index));
     low = high;
     return { name: band.name, path: between(under, high), edge: draw(high), low: under, high };
   });
-  const net = series.supply.map((grams, index) => grams - at(series.gone, index));
 
   const last = series.supply.length - 1;
+  const leastLabelled = Math.max(leastGrams, at(series.supply, last) * leastShare);
   const unplaced: Omit<EndLabel, 'y'>[] = [];
   for (const band of bands) {
     const grams = at(band.high, last) - at(band.low, last);
@@ -128,8 +136,7 @@ export function supplyGeometry(
     unplaced.push({ name: 'got', at: y(at(series.got, last)), grams: at(series.got, last) });
   }
   const gone = at(series.gone, last);
-  if (gone >= leastLabelled)
-    unplaced.push({ name: 'gone', at: y(at(series.supply, last) - gone / 4), grams: gone });
+  if (gone >= leastLabelled) unplaced.push({ name: 'gone', at: y(-gone / 2), grams: gone });
   const sorted = unplaced.toSorted((a, b) => a.at - b.at);
   const places = spread(
     sorted.map((label) => label.at),
@@ -140,10 +147,10 @@ export function supplyGeometry(
   return {
     panel,
     y,
-    ticks,
+    ticks: ticks.map((tick) => ({ ...tick, value: Math.abs(tick.value) })),
     bands,
-    gone: between(net, series.supply),
-    goneEdge: draw(net),
+    gone: between(sunk, new Float64Array(sunk.length)),
+    usable: draw(usable),
     demand: draw(series.demand),
     got: draw(series.got),
     labels: sorted.map((label, index) => ({ ...label, y: places[index] ?? label.at })),
@@ -167,11 +174,9 @@ export function nitrateGeometry(
     data.cropBand ? grams(data.cropBand.highMgPerKg) : 0,
     ...shownTests.map((test) => grams(test.mgPerKg)),
   );
-  const { y, ticks } = axis(panel, most, data.units.nitrogen, 3);
-  const bottomGrams = 0;
-  const topGrams = (ticks.at(-1)?.value ?? 0) / data.units.nitrogen.perInside;
+  const { y, ticks } = axis(panel, 0, most * 1.12, data.units.nitrogen, 3);
   const labTicks = scaleLinear()
-    .domain([bottomGrams, topGrams / grams(1)])
+    .domain([0, (most * 1.12) / grams(1)])
     .ticks(3)
     .map((value) => ({ value, y: y(grams(value)) }));
   const edges = Array.from(series.readyTop);

@@ -21,26 +21,32 @@ export interface SeasonLayout {
   readonly plantings: readonly Panel[];
   readonly rain: Panel;
   readonly axis: Panel;
+  /** all but the axis, from the top down */
+  readonly panels: readonly Panel[];
   /** left edge of a day in px; the right edge is x(day + 1) */
   readonly x: (day: DayNumber) => number;
   /** the day under a px, kept within the span */
   readonly dayAt: (px: number) => DayNumber;
 }
 
-export const leastWidth = 640;
+export const leastWidth = 600;
 const marginLeft = 48;
-const marginRight = 182;
+const marginRight = 204;
 /** room above each panel for its title */
-const titleHeight = 26;
+const titleHeight = 34;
+/** between the first panel and its title stands a row for today and the imagined days */
+export const supplyTitleLift = 30;
+/** the row's baseline above the panel */
+export const dayRowLift = 8;
 
 const heights = {
-  head: 22,
-  supply: 230,
+  head: 14,
+  supply: 240,
   nitrate: 104,
-  state: 26,
-  layers: 40,
+  state: 24,
+  layers: 58,
   planting: 26,
-  rain: 44,
+  rain: 52,
   axis: 30,
 } as const;
 
@@ -58,8 +64,8 @@ export function seasonLayout(
     y = top + height;
     return { top, bottom: y };
   };
-  const supply = panel(heights.supply);
-  const nitrate = panel(heights.nitrate, titleHeight + 8);
+  const supply = panel(heights.supply, titleHeight + 8);
+  const nitrate = panel(heights.nitrate);
   const state = panel(heights.state);
   const plantings = Array.from({ length: Math.max(1, plantingCount) }, (_value, index) =>
     panel(heights.planting, index === 0 ? titleHeight : 2),
@@ -84,6 +90,7 @@ export function seasonLayout(
     plantings,
     rain,
     axis,
+    panels: [supply, nitrate, state, ...plantings, layers, rain],
     x: (day) => scale(day),
     dayAt: (px) => Math.max(span.from, Math.min(span.to, Math.floor(scale.invert(px)))),
   };

@@ -4,11 +4,10 @@ import { dayKinds } from '../../core/season/input';
 import type { SeasonResult } from '../../core/season/result';
 import type { NitrogenState } from '../../core/season/verdict';
 import { dayShort } from '../../words/chartFormat';
+import type { ShownUnit } from '../../words/chartUnits';
+import { textWidth } from '../textWidth';
 import type { DaySpan, LayerOnChart, SeasonChartData } from './data';
 import type { SeasonLayout } from './layout';
-
-/** A generous width of small text, so that words are left out rather than run into each other. */
-export const textWidth = (text: string): number => text.length * 6.9;
 
 export interface StateSegment {
   readonly state: NitrogenState;
@@ -74,23 +73,25 @@ export interface LayerMark {
   readonly label: string | null;
 }
 
-const deepestDrawn = 60;
-const labelRoom = 14;
+/** below the line of the layers: bars of what went into the soil, and dates [px] */
+export const labelRoom = 24;
+/** a strip of thin layers only is not blown up past this [mm] */
+const leastDeepest = 20;
 
-/** Layings as bars on their day, as tall as they were deep (to 60 mm; deeper ones are cut there and the words say how deep). */
+/** Layings as bars on their day, as tall as they were deep; the deepest in view fills the strip. */
 export function layerMarks(
   data: Pick<SeasonChartData, 'layers' | 'units'>,
   span: DaySpan,
   layout: SeasonLayout,
 ): readonly LayerMark[] {
   const bottom = layout.layers.bottom - labelRoom;
+  const shown = data.layers.filter((layer) => layer.day >= span.from && layer.day <= span.to);
+  const deepest = shown.reduce((most, layer) => Math.max(most, layer.laidDepth), leastDeepest);
   const height = scaleLinear()
-    .domain([0, deepestDrawn])
-    .range([3, bottom - layout.layers.top])
-    .clamp(true);
+    .domain([0, deepest])
+    .range([0, bottom - layout.layers.top]);
   let free = -Infinity;
-  return data.layers
-    .filter((layer) => layer.day >= span.from && layer.day <= span.to)
+  return shown
     .toSorted((a, b) => a.day - b.day)
     .map((layer) => {
       const x = layout.x(layer.day + 0.5);
@@ -152,7 +153,7 @@ export function plantingBars(
     const to = Math.min(end, span.to + 1);
     if (to <= from) return [];
     const bar = { x: layout.x(from), width: layout.x(to) - layout.x(from) };
-    let free = bar.x + 6 + textWidth(planting.name);
+    let free = bar.x + 10 + textWidth(planting.name, true);
     const days: readonly (readonly [Stage, DayNumber | null])[] = [
       ['start', run.startDay],
       ['flower', planting.flowerDay],
@@ -181,12 +182,13 @@ export interface RainBar {
   readonly kind: 'measured' | 'filled' | 'imagined';
 }
 
-/** Rain and watering of each day with any; the scale is the wettest day of the view. */
+/** Rain and watering of each day with any; the scale ends at a round number at or past the wettest day of the view. */
 export function rainBars(
   result: SeasonResult,
   span: DaySpan,
   layout: SeasonLayout,
-): { readonly bars: readonly RainBar[]; readonly most: number } {
+  unit: ShownUnit,
+): { readonly bars: readonly RainBar[]; readonly top: number } {
   const days = Array.from({ length: span.to - span.from + 1 }, (_value, index) => {
     const at = span.from - result.firstDay + index;
     return {
@@ -196,13 +198,18 @@ export function rainBars(
       kind: dayKinds[result.kind[at] ?? 0] ?? 'measured',
     };
   });
-  const most = days.reduce((top, day) => Math.max(top, day.rain + day.watered), 10);
+  const most = days.reduce((wettest, day) => Math.max(wettest, day.rain + day.watered), 10);
+  const top =
+    scaleLinear()
+      .domain([0, most * unit.perInside])
+      .nice(2)
+      .domain()[1] ?? 1;
   const height = scaleLinear()
-    .domain([0, most])
+    .domain([0, top / unit.perInside])
     .range([0, layout.rain.bottom - layout.rain.top]);
   const width = Math.max(1, layout.x(1) - layout.x(0) - 0.6);
   return {
-    most,
+    top,
     bars: days
       .filter((day) => day.rain + day.watered > 0)
       .map((day) => ({

@@ -46,7 +46,7 @@ export function Weaves({ prefix }: { readonly prefix: string }) {
             width={size}
             height={size}
             patternUnits="userSpaceOnUse"
-            className={`weave source-${name.replaceAll(' ', '-')}`}
+            className={`weave${name === 'start' ? ' weave-inked' : ''} source-${name.replaceAll(' ', '-')}`}
           >
             <rect className="weave-ground" width={size} height={size} />
             <g className="weave-figure">{figure}</g>

@@ -262,13 +262,16 @@ function exampleBed(input: {
       })),
       units: metricChartUnits,
     },
-    cover: input.laid.map((laid, index) => ({
-      id: `layer-${index}`,
-      name: laid.what,
-      stuff: stuffOf[laid.what],
-      day: dayOf(laid.date),
-      laidDepth: laid.depth,
-    })),
+    cover: input.laid
+      .map((laid, index) => ({ ...laid, id: `layer-${index}` }))
+      .filter((laid) => laid.placement === undefined)
+      .map((laid) => ({
+        id: laid.id,
+        name: laid.what,
+        stuff: stuffOf[laid.what],
+        day: dayOf(laid.date),
+        laidDepth: laid.depth,
+      })),
   };
 }
 
