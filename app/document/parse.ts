@@ -86,14 +86,15 @@ function tooMany(document: Record<string, unknown>): string | null {
   for (let next = waiting.pop(); next; next = waiting.pop()) {
     const { name, value } = next;
     if (typeof value !== 'object' || value === null) continue;
-    const entries = Array.isArray(value)
-      ? value.length
-      : Object.keys(value as Record<string, unknown>).length;
-    values += entries;
-    if (entries > longestList || values > mostValues) return name;
-    for (const [key, item] of Object.entries(value)) {
+    const isList = Array.isArray(value);
+    const entries: unknown[] = isList ? value : Object.values(value);
+    values += entries.length;
+    if (entries.length > longestList || values > mostValues) return name;
+    const keys = isList ? null : Object.keys(value);
+    for (let at = 0; at < entries.length; at++) {
+      const item = entries[at];
       if (typeof item === 'object' && item !== null) {
-        waiting.push({ name: Array.isArray(value) ? name : key, value: item });
+        waiting.push({ name: keys?.[at] ?? name, value: item });
       }
     }
   }

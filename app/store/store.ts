@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import { sampleText } from '../document/sampleGarden';
 import type { Host } from '../host/contract';
 import type { Engine } from '../worker/protocol';
 import { eventActions } from './actions/eventActions';
@@ -17,8 +18,8 @@ import { viewSlice } from './viewSlice';
 export interface StoreOptions {
   readonly host: Host;
   readonly engine: Engine;
-  /** text of the sample garden's file */
-  readonly sampleText: string;
+  /** text of the sample garden's file, if not the one that comes with the program */
+  readonly sample?: string;
   readonly later?: Later;
   readonly computerToday?: () => string;
 }
@@ -35,7 +36,7 @@ const laterByClock: Later = (milliseconds, run) => {
 export function createMowingsStore({
   host,
   engine,
-  sampleText,
+  sample = sampleText,
   later = laterByClock,
   computerToday = localToday,
 }: StoreOptions): MowingsStore {
@@ -58,7 +59,7 @@ export function createMowingsStore({
       ...file.slice,
       ...results.slice,
       ...viewSlice(get, set),
-      ...startActions(tools, file, sampleText),
+      ...startActions(tools, file, sample),
       ...mowingActions(tools),
       ...layingActions(tools, engine),
       ...eventActions(tools),
