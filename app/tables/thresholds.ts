@@ -8,13 +8,15 @@ import {
   type NumberId,
   numberIds,
   type RowId,
+  type ThresholdBasis,
   type ThresholdRow,
 } from '../core/season/limits';
-import type { Weight } from '../core/season/verdict';
+import type { Caution, Weight } from '../core/season/verdict';
 import { bedRows } from './thresholds/bedRows';
 import { layerRows } from './thresholds/layerRows';
 import { sourceRows } from './thresholds/sourceRows';
 import { stateRows } from './thresholds/stateRows';
+import { shortSource, type SourceKey } from './sources';
 
 /** The one table behind states and cautions: every line with its number, basis and remedy. */
 export const thresholdRows: readonly ThresholdRow[] = [
@@ -66,3 +68,19 @@ export const limits: Limits = {
   numbers: keyed(numberIds, numberOf),
   facts: keyed(factIds, weightOf),
 };
+
+/** Where the line of a caution comes from, how it stands, and what to do instead. */
+export function basisOf(caution: Pick<Caution, 'row' | 'weight'>): ThresholdBasis {
+  const row = thresholdRow(caution.row);
+  const basis =
+    row[caution.weight] ?? row.number ?? row.fact ?? row.caution ?? row.note ?? row.stop;
+  if (!basis) throw new Error(`Threshold row ${row.id} has nothing to stand on`);
+  return {
+    // Cells are made by functions that take no other key than one of the source table.
+    source: shortSource(basis.source as SourceKey),
+    place: basis.place,
+    standing: basis.standing,
+    judged: basis.judged,
+    instead: row.instead,
+  };
+}

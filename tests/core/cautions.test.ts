@@ -396,16 +396,18 @@ describe('tied up', () => {
     [dugTakes]: between(perDay, today - 28, today + 10),
     [dugGives]: between(0.02, today + 11, clearing),
   });
-  test('more than 1 g held back by what was dug in, until it gives more than it takes', () => {
-    // 39 days of tie-up, 18 days of release within the four weeks ahead
-    const line = (1 + 18 * 0.02) / 39;
+  test('more than 1 g taken by what was dug in and not given back, until it is', () => {
+    // 29 days of tie-up to today, ten more to come; 0.02 g a day given back afterwards
+    const line = 1 / 29;
     const found = ofBed({ result: { flows: flows(line * 1.01) } }).find(
       (caution) => caution.kind === 'tied up',
     );
     expect(found?.weight).toBe('caution');
-    // a week that takes on its first day and gives on the six others gives more than it takes
-    expect(found?.date).toBe(today + 9);
+    expect(found?.date).toBe(today + 10 + Math.ceil((39 * line * 1.01 - 1) / 0.02));
     expect(said(ofBed({ result: { flows: flows(line * 0.99) } }), 'tied up')).toBe('none');
+    // with nothing planted and nothing planned nobody minds
+    const empty: Case = { plantings: [], result: { flows: flows(line * 1.01) } };
+    expect(said(ofBed(empty), 'tied up')).toBe('none');
   });
   test('of a layer that is to be dug in, by the two runs', () => {
     const layer = makeLayer({ placement: 'dug', materialClass: 'mature', isGreens: false });

@@ -426,6 +426,15 @@ describe('room left for greens', () => {
     expect(bedVerdict(bed, result, today, limits).room).toBeCloseTo(5, 9);
   });
 
+  test('of compost only what a season frees counts as laid', () => {
+    const bed = makeBed({
+      layers: [
+        makeLayer({ nitrogen: 60, materialClass: 'slow', mineralShare: 0.03, slowShare: 0.05 }),
+      ],
+    });
+    expect(laidThisSeason(bed, today)).toBeCloseTo(4.8, 9);
+  });
+
   test('layers of last season do not count as laid', () => {
     const bed = makeBed({
       seasonStarts: [dayIn(4, 1)],

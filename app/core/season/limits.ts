@@ -1,4 +1,4 @@
-import type { Cited } from '../reference';
+import type { Cited, Standing } from '../reference';
 import type { Weight } from './verdict';
 
 /** Lines that are weighed: a number and the weights it reaches as it grows. */
@@ -88,6 +88,10 @@ export const numberIds = [
   'dry layer',
   'glass days',
   'seed head days',
+  'hot day',
+  'hot night',
+  'cold night',
+  'weather days',
   'salad days',
   'manure splashed',
   'manure off the ground',
@@ -222,6 +226,16 @@ export interface ThresholdRow {
         readonly weight: Weight;
       })
     | null;
+  readonly instead: InsteadKey;
+}
+
+/** Where a caution's line comes from and what to do instead, in plain data for `app/words`. */
+export interface ThresholdBasis {
+  /** author and year, as shown in a line */
+  readonly source: string;
+  readonly place: string;
+  readonly standing: Standing;
+  readonly judged: boolean;
   readonly instead: InsteadKey;
 }
 

@@ -80,10 +80,23 @@ export const released = (result: SeasonResult, fromDay: DayNumber, toDay: DayNum
 export const tiedUp = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
   sumFlows(result, tieUpFlows, fromDay, toDay);
 
-/** What was dug in takes from 0-30 cm, less what it gives, between two days [g/m2 of bed]. */
-export const dugTieUp = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
-  sumFlows(result, dugTieUpFlows, fromDay, toDay) -
-  sumFlows(result, dugReleaseFlows, fromDay, toDay);
+/**
+ * Nitrogen that rotting in the soil has taken out of 0-30 cm and not given back yet, by day [g/m2
+ * of bed]. A release pays back what is owed and nothing in advance.
+ */
+export function nitrogenOwed(result: SeasonResult): Float64Array {
+  const owed = new Float64Array(result.days);
+  let sum = 0;
+  for (let index = 0; index < result.days; index += 1) {
+    const day = result.firstDay + index;
+    sum = Math.max(
+      0,
+      sum + sumFlows(result, dugTieUpFlows, day, day) - sumFlows(result, dugReleaseFlows, day, day),
+    );
+    owed[index] = sum;
+  }
+  return owed;
+}
 
 /** Mineral nitrogen of 0-30 cm and of what roots reach or will reach below, on the evening of a day. */
 export const mineralInReach = (result: SeasonResult, day: DayNumber): number =>

@@ -21,15 +21,20 @@ const total = (
 ): number => accounts.reduce((sum, account) => sum + of(account), 0);
 
 /**
- * Total N of what feeds (greens, compost, manure, meals) laid or dug in this season up to a day
- * [g/m2 of bed]. Browns and wood are left out: little of theirs is ever ready within the season.
+ * What feeds, laid or dug in this season up to a day, g N/m2 of bed: total N of greens, and of
+ * compost, manure and meals the share that a season frees. Browns and wood are left out: little of
+ * theirs is ready within the season.
  */
 export function laidThisSeason(input: BedSeason, today: DayNumber): number {
   const from = seasonFirstDay(input, today);
-  return input.layers
-    .filter((layer) => layer.day >= from && layer.day <= today)
-    .filter((layer) => layer.materialClass === 'green' || layer.materialClass === 'slow')
-    .reduce((sum, layer) => sum + layer.nitrogen, 0);
+  let laid = 0;
+  for (const layer of input.layers) {
+    if (layer.day < from || layer.day > today) continue;
+    if (layer.materialClass === 'green') laid += layer.nitrogen;
+    if (layer.materialClass === 'slow')
+      laid += layer.nitrogen * Math.min(1, layer.mineralShare + layer.slowShare);
+  }
+  return laid;
 }
 
 /** Highest nitrate round the first flower of the fruit crop with the largest need [mg/kg]; null without one. */

@@ -46,7 +46,7 @@ export interface BedVerdict {
   readonly strongly: boolean;
   /** fruit: highest nitrate forecast round first flower [mg/kg]; else null */
   readonly flowerNitrate: number | null;
-  /** total N of greens, compost, manure and meals laid this season [g per m2 of bed] */
+  /** total N of greens laid this season, with what compost and the like free of theirs [g per m2 of bed] */
   readonly laidThisSeason: number;
 }
 

@@ -1,6 +1,11 @@
 import type { ThresholdRow } from '../../core/season/limits';
 import { fact, line, number, ours, practice } from './cell';
 
+const weather = [
+  'CommonPractice',
+  'botanic garden and extension columns: 90-95 F by day, under 55 or over 72-75 F at night',
+  'reported',
+] as const;
 const hand = 'a share of the crop’s clock stands in for a height';
 
 /** A bed as it stands: hungry, holding back, losing; plants, soil and weather. */
@@ -220,5 +225,22 @@ export const bedRows: readonly ThresholdRow[] = [
     'note',
     ['Definition', 'the planting’s own dates', 'definition'],
     'clear or date',
+  ),
+  number(
+    'hot day',
+    'Days hotter than this keep fruit from setting',
+    32,
+    'deg C',
+    weather,
+    'nothing',
+  ),
+  number('hot night', 'Nights warmer than this keep fruit from setting', 24, 'deg C', weather),
+  number('cold night', 'Nights colder than this keep fruit from setting', 13, 'deg C', weather),
+  number(
+    'weather days',
+    'Such days in a fortnight that are worth naming',
+    3,
+    'days',
+    ours('judgement'),
   ),
 ];

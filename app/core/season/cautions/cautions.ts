@@ -25,6 +25,14 @@ export type {
   TreatmentFacts,
 } from './facts';
 
+/** Names what grows there, for the sentence. */
+const named = (cautions: readonly Caution[], facts: CautionFacts): readonly Caution[] =>
+  cautions.map((caution) => {
+    const { plantingId } = caution.detail;
+    const crop = facts.plantings[String(plantingId)]?.cropName;
+    return crop === undefined ? caution : { ...caution, detail: { ...caution.detail, crop } };
+  });
+
 /**
  * Cautions of layers about to be laid, strongest first. The bed is run twice, without and with them.
  *
@@ -45,7 +53,7 @@ export function layerCautions(
   const [first] = layers;
   if (!first) return [];
   const laid = layers.find((layer) => layer.placement === 'laid');
-  return strongestFirst([
+  const found = strongestFirst([
     ...depthCautions(after, layers, limits),
     ...(laid ? allCoverCaution(after, laid.day, limits) : []),
     ...tooSoonCautions(before, layers, limits),
@@ -67,6 +75,7 @@ export function layerCautions(
     ...saladCautions(after, layers, limits),
     ...validityCautions(layers, limits),
   ]);
+  return named(found, facts);
 }
 
 /** Weeks for which what was wrong with a layer's seeds or runners is still worth doing something about. */
@@ -111,7 +120,7 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
       (caution.kind !== 'runners' && caution.kind !== 'seed heads') ||
       fresh.some((layer) => layer.id === caution.layerId),
   );
-  return strongestFirst([
+  const found = strongestFirst([
     ...depthCautions(run, ofSeason, limits),
     ...allCoverCaution(run, today, limits),
     ...roomOfBed(run, limits),
@@ -130,4 +139,5 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
     ...plantingCautions(run, limits),
     ...validityCautions(ofSeason, limits),
   ]);
+  return named(found, facts);
 }

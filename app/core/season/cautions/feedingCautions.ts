@@ -1,7 +1,7 @@
 import type { DayNumber } from '../../days';
 import { type Limits, weigh } from '../limits';
 import { plantingAccounts } from '../plantingAccount';
-import { dugTieUp, lastDayOf, mineralInReach, sumDays } from '../seasonAccount';
+import { at, lastDayOf, mineralInReach, nitrogenOwed, sumDays } from '../seasonAccount';
 import type { Caution } from '../verdict';
 import type { CautionFacts, Run } from './facts';
 import { factCaution, makeCaution } from './makeCaution';
@@ -30,34 +30,37 @@ function shortCaution(run: Run, limits: Limits): Caution[] {
   ];
 }
 
-/** First day from which what was dug in gives back more than it takes, judged by the week. */
-function tiedUpUntil(run: Run): DayNumber | null {
-  const last = lastDayOf(run.result);
-  for (let day = run.input.today + 1; day + 6 <= last; day += 1)
-    if (dugTieUp(run.result, day, day + 6) <= 0) return day;
+/** First day after `from` on which a series is no longer above a line; null when it stays above it. */
+function lastsUntil(
+  series: ArrayLike<number>,
+  run: Run,
+  from: DayNumber,
+  line: number,
+): DayNumber | null {
+  for (let day = from + 1; day <= lastDayOf(run.result); day += 1)
+    if (at(series, run.result, day) <= line) return day;
   return null;
 }
 
 /**
- * What was dug or hoed in holds nitrogen back from a crop. Counted from four weeks ago to four
- * weeks ahead: on a poor soil there is little left to take, and yet it is the rotting that took it.
+ * What was dug or hoed in has taken nitrogen from the soil and not given it back yet, while a crop
+ * stands or comes within weeks.
  */
 function tiedUpCaution(run: Run, limits: Limits): Caution[] {
   const { input, result } = run;
-  const span = limits.numbers['short look-ahead'];
-  const held = dugTieUp(result, input.today - span, input.today + span);
+  const owed = nitrogenOwed(result);
+  const held = at(owed, result, input.today);
   const weighed = weigh(held, limits.lines['tied up']);
   if (!weighed) return [];
   const start = nextStart(run, input.today);
-  const concerns = run.verdict.ratio !== null || (start !== null && start <= input.today + span);
-  const until = tiedUpUntil(run);
-  if (!concerns || until === input.today + 1) return [];
+  const ahead = limits.numbers['short look-ahead'];
+  if (run.verdict.ratio === null && (start === null || start > input.today + ahead)) return [];
   return [
     makeCaution('tied up', weighed.weight, 'tied up', {
       number: held,
       threshold: weighed.threshold,
       unit: 'g/m2',
-      date: until,
+      date: lastsUntil(owed, run, input.today, limits.lines['tied up'].caution),
     }),
   ];
 }
@@ -169,20 +172,23 @@ export function layerTieUpCautions(
       (planting.clearingDay === null || planting.clearingDay > dug.day),
   );
   if (!hasCrop) return [];
-  const held =
-    dugTieUp(after.result, dug.day, dug.day + span) -
-    dugTieUp(before.result, dug.day, dug.day + span);
+  const without = nitrogenOwed(before.result);
+  const more = nitrogenOwed(after.result).map((owed, index) => owed - (without[index] ?? 0));
+  let held = 0;
+  let peak = dug.day;
+  for (let day = dug.day; day <= Math.min(dug.day + span, lastDayOf(after.result)); day += 1)
+    if (at(more, after.result, day) > held) {
+      held = at(more, after.result, day);
+      peak = day;
+    }
   const weighed = weigh(held, limits.lines['tied up']);
   if (!weighed) return [];
-  let until: DayNumber | null = null;
-  for (let day = dug.day + 1; day + 6 <= lastDayOf(after.result) && until === null; day += 1)
-    if (dugTieUp(after.result, day, day + 6) <= 0) until = day;
   return [
     makeCaution('tied up', weighed.weight, 'tied up', {
       number: held,
       threshold: weighed.threshold,
       unit: 'g/m2',
-      date: until,
+      date: lastsUntil(more, after, peak, limits.lines['tied up'].caution),
       layerId: dug.id,
     }),
   ];

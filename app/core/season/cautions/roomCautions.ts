@@ -1,4 +1,5 @@
 import type { DayNumber } from '../../days';
+import { flowerWeather } from '../flowerWeather';
 import { classLines, type ClassLines } from '../excessLines';
 import type { LayerInput } from '../input';
 import { type Limits, type Lines, weigh, type Weighed } from '../limits';
@@ -224,5 +225,9 @@ export function roomOfBed(run: Run, limits: Limits): Caution[] {
   const { verdict, input } = run;
   if (verdict.ratio === null) return seasonTotalCaution(verdict, limits, null, true);
   if (verdict.room === null) return [];
-  return ratioCaution(verdict, linesOn(run, input.today, limits, 'room'), limits, null);
+  const sets = verdict.excessClass === 'fruit' || verdict.excessClass === 'flower';
+  const weather = sets ? flowerWeather(run.result, input.today, limits) : {};
+  return ratioCaution(verdict, linesOn(run, input.today, limits, 'room'), limits, null).map(
+    (caution) => ({ ...caution, detail: { ...caution.detail, ...weather } }),
+  );
 }
