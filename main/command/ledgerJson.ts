@@ -13,7 +13,8 @@ import type { SeasonResult } from '../../app/core/season/result';
 import type { Garden } from '../../app/document/schema';
 import { cautionWords } from '../../app/words/cautions';
 import { cropOf } from '../../app/tables/crops';
-import { thresholdRow } from '../../app/tables/thresholds';
+import { unitsOf } from '../../app/amounts/unitSystem';
+import { basisOf, thresholdRow } from '../../app/tables/thresholds';
 import type { BedRun } from './bedRuns';
 
 /** Nitrogen over the bed's edge each day, summed by where it came from or went to. */
@@ -101,7 +102,7 @@ export function bedAsJson(garden: Garden, run: BedRun): object {
       room: verdict.room,
     },
     cautions: run.cautions.map((caution) => {
-      const words = cautionWords(caution, garden.garden.shownUnits);
+      const words = cautionWords(caution, basisOf(caution), unitsOf(garden.garden.shownUnits));
       return {
         kind: caution.kind,
         weight: caution.weight,

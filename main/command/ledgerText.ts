@@ -6,6 +6,8 @@ import { accountAmount, amount, dayFull, dayShort } from '../../app/words/chartF
 import { chartUnits } from '../../app/words/chartUnits';
 import { balanceWords, cameInWords, holdingWords, wentOutWords } from '../../app/words/ledgerWords';
 import { coverStateWords, nitrogenStateWords } from '../../app/words/states';
+import { unitsOf } from '../../app/amounts/unitSystem';
+import { basisOf } from '../../app/tables/thresholds';
 import type { BedRun } from './bedRuns';
 
 const width = 62;
@@ -30,7 +32,7 @@ export function bedAsText(garden: Garden, run: BedRun): string {
       .filter(({ gM2 }) => Math.abs(gM2) > 1e-9)
       .map(({ key, gM2 }) => column(words[key], grams(gM2)));
 
-  const state = nitrogenStateWords(verdict.state);
+  const state = nitrogenStateWords(verdict.state, verdict.strongly);
   const ratio =
     verdict.ratio === null
       ? ''
@@ -58,7 +60,7 @@ export function bedAsText(garden: Garden, run: BedRun): string {
   ];
   if (run.cautions.length === 0) out.push(heading('No reason found to hold anything back.'));
   for (const caution of run.cautions) {
-    const words = cautionWords(caution, garden.garden.shownUnits);
+    const words = cautionWords(caution, basisOf(caution), unitsOf(garden.garden.shownUnits));
     out.push(heading(`${caution.weight}: ${words.says}`));
     if (words.instead) out.push(`      Instead: ${words.instead}`);
     out.push(`      From: ${words.source}`);

@@ -1,0 +1,55 @@
+import type { InsteadKey } from '../core/season/limits';
+import type { Caution } from '../core/season/verdict';
+
+const sentences: Readonly<Record<InsteadKey, string>> = {
+  'stop greens':
+    'No more greens here this season; straw, leaves or crisp clippings if it lies bare.',
+  'rake and carry':
+    'Rake the last layer off and carry it to a hungry bed; browns only from now on, a hungry crop in the gaps.',
+  'split the layer': 'Spread it thinner over more ground, or let it wilt first.',
+  'loosen or thin': 'Loosen it, or carry some to a bed that lies bare.',
+  'let it dry': 'Wait till the last layer is dry and half gone, or lay browns between.',
+  'other bed': 'Lay it on a hungrier bed, leave it on the lawn, or heap it with browns.',
+  wait: 'Wait; meanwhile it can lie on another bed or dry for later.',
+  'straw on legumes':
+    'Cover them with straw, leaves or crisp clippings; keep the greens for a hungry bed.',
+  feed: 'Lay or hoe in a thin layer of greens, and look again in a week.',
+  'water first': 'Water first, then cover.',
+  'wait for the soil': 'Leave the ground open to the sun till it is warm, then cover.',
+  'sow or cover':
+    'Sow something that takes it up, such as a cover crop; browns keep rain from driving it down.',
+  'browns only': 'Browns only from now on, and a hungry neighbour in the gaps.',
+  'keep off stems': 'Leave a hand’s breadth bare round each stem, and the row open over seed.',
+  'pull back':
+    'Pull the cover back from the plants till it dries; look under a board in the evening.',
+  'air the glass': 'Open the glass, or use crisp clippings.',
+  'uncover at night': 'Rake the cover aside for clear nights, or cover the plants themselves.',
+  'crisp or hot heap': 'Dry it crisp first, or put it in the middle of a hot heap.',
+  'leave on the lawn': 'Leave it lying on the lawn: not the heap, not the town’s bin.',
+  'answer the question': 'Look at the label or ask who treated it, and write down what they say.',
+  'pot test':
+    'Sow beans in three pots with half of it and three without; cupped leaves after 3-4 weeks say no.',
+  'wait for the date': 'Wait for the date, or use it where nothing is eaten.',
+  'compost it': 'Put it on the heap.',
+  'test first': 'Have the soil tested first.',
+  'clear or date': 'Clear it, or set its dates and share right.',
+  'weigh or test': 'A laboratory’s figures for it would help.',
+  'pick late': 'No more greens before picking; pick leaves late in the day.',
+  'leave out': 'Keep it off the beds.',
+  nothing: '',
+};
+
+/** What to do instead, in one line; '' where there is nothing to say. */
+export function insteadWords(
+  caution: Pick<Caution, 'kind' | 'weight' | 'layerId' | 'row'>,
+  instead: InsteadKey,
+): string {
+  // The same lines hold for a layer in the hand and for a bed that has had it.
+  if (caution.layerId === null && (caution.kind === 'room' || caution.kind === 'season total'))
+    return sentences[
+      caution.weight === 'note' || caution.kind === 'season total'
+        ? 'stop greens'
+        : 'rake and carry'
+    ];
+  return sentences[instead];
+}

@@ -1,0 +1,39 @@
+import type { Weight } from '../core/season/verdict';
+
+/** What hangs on no number, for plans, prints and the page on safety. */
+export const safetyLines: readonly { readonly weight: Weight; readonly says: string }[] = [
+  {
+    weight: 'stop',
+    says: 'Never give clippings to horses, cattle or goats: grass that heats can kill them.',
+  },
+  {
+    weight: 'stop',
+    says: 'Never give stock prunings of yew, oleander, rhododendron, laburnum or box.',
+  },
+  {
+    weight: 'stop',
+    says: 'Where dogs go: no cocoa hulls, mouldy compost, blood, bone or feather meal, slug bait.',
+  },
+  {
+    weight: 'stop',
+    says: 'Poison ivy, hogweed, ragwort mown in: neither mulch it nor burn it.',
+  },
+  {
+    weight: 'caution',
+    says: 'Keep heaps and dry cover away from buildings, barbecues and exhausts.',
+  },
+  {
+    weight: 'caution',
+    says: 'Keep feeding back from a well, a stream or a slope; ask how wide the local strip is.',
+  },
+  { weight: 'caution', says: 'Dust and mould: damp it and wear a mask.' },
+  { weight: 'caution', says: 'A soaked bag weighs about 15 kg (33 lb): lift it in halves.' },
+  { weight: 'note', says: 'Neighbours: smell, flies, and where their spray drifts.' },
+  { weight: 'note', says: 'Deep winter cover shelters voles: keep it off stems.' },
+];
+
+/** Stands at the foot of plans and prints. */
+export const footLines: readonly string[] = [
+  'All figures are estimates. The label, a soil laboratory, the extension service, a doctor, a vet and the poisons line come first.',
+  'Ask locally: may the lawn be fed, how far from water, may one burn or water now, where does green waste go?',
+];
