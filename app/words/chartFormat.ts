@@ -59,12 +59,10 @@ const minus = (text: string): string => text.replace('-', '−');
  * than the unit has. Whole numbers keep their tens and hundreds.
  */
 export function amount(inside: number, unit: ShownUnit): string {
-  const value = inside * unit.perInside;
-  const size = Math.abs(value);
-  const places = size > 0 ? 1 - Math.floor(Math.log10(size)) : unit.decimals;
+  const value = Number((inside * unit.perInside).toPrecision(2));
+  const places = value === 0 ? unit.decimals : 1 - Math.floor(Math.log10(Math.abs(value)));
   const decimals = Math.max(0, Math.min(unit.decimals, places));
-  const step = 10 ** Math.max(0, -places);
-  const rounded = Number((value / step).toFixed(decimals)) * step;
+  const rounded = Number(value.toFixed(decimals));
   // a negative nothing reads as an error
   return minus((rounded === 0 ? 0 : rounded).toFixed(decimals));
 }

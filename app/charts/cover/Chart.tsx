@@ -1,6 +1,7 @@
 import { useId, useRef, useState } from 'react';
 import { amountWithUnit, dayWord, percent } from '../../words/chartFormat';
 import { ageWords, coverFinding, leftWords } from '../../words/coverChart';
+import { Scroller } from '../Scroller';
 import { useWidth } from '../useWidth';
 import type { CoverChartData } from './data';
 import { coverFacts, coverGeometry } from './geometry';
@@ -54,13 +55,10 @@ export function CoverChart(props: CoverChartProps) {
           </button>
         </div>
       )}
-      {/* a box that scrolls sideways when narrow must be reachable by key */}
-      <div
-        ref={box}
+      <Scroller
+        box={box}
         className="chart-scroll"
-        role="group"
-        aria-label={`Drawing of the cover on ${props.bedName}`}
-        tabIndex={0}
+        label={`Drawing of the cover on ${props.bedName}`}
       >
         <svg
           className="chart-drawing"
@@ -125,7 +123,7 @@ export function CoverChart(props: CoverChartProps) {
               : `soil under ${amountWithUnit(facts.totalDepth, units.depth)} of cover`}
           </text>
         </svg>
-      </div>
+      </Scroller>
       {listShown && <LayersTable id={`${id}-list`} facts={facts} units={units} />}
     </figure>
   );

@@ -1,6 +1,7 @@
 import { amount, dayWord, percent } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { ageWords } from '../../words/coverChart';
+import { Scroller } from '../Scroller';
 import type { CoverFacts } from './geometry';
 
 /** The layers of a bed as a list, the youngest first, those that have vanished at the end. */
@@ -13,13 +14,7 @@ export function LayersTable(props: {
   const unit = units.depth.long;
   const rows = [...facts.lying.toReversed(), ...facts.vanished.toReversed()];
   return (
-    <div
-      id={props.id}
-      className="chart-table"
-      role="region"
-      aria-label="Layers of this bed"
-      tabIndex={0}
-    >
+    <Scroller id={props.id} className="chart-table" label="Layers of this bed">
       <table>
         <caption>Layers from the top down; depths in {unit}.</caption>
         <thead>
@@ -47,6 +42,6 @@ export function LayersTable(props: {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scroller>
   );
 }

@@ -2,6 +2,7 @@ import { useId, useRef } from 'react';
 import type { BedLedger } from '../../core/season/ledger';
 import { amount, amountWithUnit, dayWord } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
+import { Scroller } from '../Scroller';
 import { useWidth } from '../useWidth';
 import { Weaves, weaveId } from '../weaves/Weaves';
 import { type FlowEnd, flowDrawing, type RibbonKind } from './geometry';
@@ -59,12 +60,10 @@ export function LedgerChart(props: LedgerChartProps) {
           gone out.
         </p>
       </figcaption>
-      <div
-        ref={box}
+      <Scroller
+        box={box}
         className="chart-scroll"
-        role="group"
-        aria-label={`Drawing of the ledger of ${props.bedName}; the table below has its numbers`}
-        tabIndex={0}
+        label={`Drawing of the ledger of ${props.bedName}; the table below has its numbers`}
       >
         <svg
           className="chart-drawing"
@@ -118,7 +117,7 @@ export function LedgerChart(props: LedgerChartProps) {
             {props.bedName}
           </text>
         </svg>
-      </div>
+      </Scroller>
       <LedgerTable ledger={ledger} areaM2={props.areaM2} units={units} />
     </figure>
   );

@@ -81,7 +81,7 @@ export function LedgerTable(props: {
         </caption>
         <thead>
           <tr>
-            <td />
+            <th scope="col">nitrogen</th>
             <th scope="col">{units.nitrogen.short}</th>
             <th scope="col">{units.nitrogenOnBed.short} on the bed</th>
           </tr>
@@ -98,7 +98,7 @@ export function LedgerTable(props: {
         <caption>Moved within the bed in that time; counted in no sum above.</caption>
         <thead>
           <tr>
-            <td />
+            <th scope="col">nitrogen</th>
             <th scope="col">{units.nitrogen.short}</th>
             <th scope="col">{units.nitrogenOnBed.short} on the bed</th>
           </tr>

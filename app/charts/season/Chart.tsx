@@ -142,7 +142,7 @@ export function SeasonChart(props: SeasonChartProps) {
     const edge = view.clientWidth / 5;
     if (dayX < view.scrollLeft + edge || dayX > view.scrollLeft + view.clientWidth - edge)
       view.scrollLeft = dayX - view.clientWidth / 2;
-  }, [dayX, width]);
+  }, [dayX]);
   const onPointer = (event: PointerEvent<HTMLElement>) => {
     const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
     if (px >= layout.left && px <= layout.right) setDay(layout.dayAt(px));

@@ -1,6 +1,7 @@
 import { amount, dayShort } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { seasonLineWords } from '../../words/seasonChart';
+import { Scroller } from '../Scroller';
 import type { DayReading } from './reading';
 
 /** The numbers of the drawing, one row a week. */
@@ -16,7 +17,7 @@ export function WeeksTable(props: {
   const grams = (value: number) => amount(value, units.nitrogen);
   const caption = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.`;
   return (
-    <div id={props.id} className="chart-table" role="region" aria-label={caption} tabIndex={0}>
+    <Scroller id={props.id} className="chart-table" label={caption}>
       <table>
         <caption>{caption}</caption>
         <thead>
@@ -62,6 +63,6 @@ export function WeeksTable(props: {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scroller>
   );
 }

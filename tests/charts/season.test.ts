@@ -1,0 +1,383 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { calendarStretches } from '../../app/charts/season/calendar';
+import { type SeasonChartData, spanOf } from '../../app/charts/season/data';
+import {
+  imaginedStretches,
+  nitrateGeometry,
+  supplyGeometry,
+} from '../../app/charts/season/geometry';
+import { seasonLayout } from '../../app/charts/season/layout';
+import { readDay, stateOn, weeklyReadings } from '../../app/charts/season/reading';
+import { seasonSeries } from '../../app/charts/season/series';
+import { layerMarks, plantingBars, rainBars, stateSegments } from '../../app/charts/season/strips';
+import { dayOf } from '../../app/core/days';
+import { flowKinds, pools } from '../../app/core/season/flows';
+import { bedLedger, supplySources } from '../../app/core/season/ledger';
+import type { PlantingResult, SeasonResult } from '../../app/core/season/result';
+import { metricChartUnits, usChartUnits } from '../../app/words/chartUnits';
+import { seasonFromFlows } from './seasonFromFlows';
+
+const days = 60;
+const firstDay = dayOf('2013-04-20');
+const grams = fc.double({ min: 0, max: 3, noNaN: true });
+const anySeason = fc
+  .tuple(
+    fc.array(grams, { minLength: pools.length, maxLength: pools.length }),
+    fc.array(grams, { minLength: flowKinds.length * 7, maxLength: flowKinds.length * 7 }),
+  )
+  .map(([start, amounts]) =>
+    seasonFromFlows(
+      Object.fromEntries(
+        pools.map((pool, index) => [pool, start[index] ?? 0]),
+      ) as SeasonResult['start'],
+      days,
+      (flow, day) => amounts[(flow * 7 + day * 5) % amounts.length] ?? 0,
+      { firstDay, today: firstDay + 30 },
+    ),
+  );
+const anySpan = fc
+  .tuple(fc.nat(days - 1), fc.nat(days - 1))
+  .map(([a, b]) => ({ from: firstDay + Math.min(a, b), to: firstDay + Math.max(a, b) }));
+
+const planting = (changes: Partial<PlantingResult> = {}): PlantingResult => ({
+  id: 'p1',
+  startDay: firstDay + 20,
+  clearingDay: firstDay + 50,
+  demand: 0,
+  uptake: 0,
+  luxury: 0,
+  fixed: 0,
+  demandMet: 0,
+  harvested: 0,
+  removed: 0,
+  left: 0,
+  dailyNeed: new Float64Array(days),
+  dailyUptake: new Float64Array(days),
+  dailyFixed: new Float64Array(days),
+  progress: new Float64Array(days),
+  rootDepth: new Float64Array(days),
+  ...changes,
+});
+
+const chart = (result: SeasonResult, changes: Partial<SeasonChartData> = {}): SeasonChartData => ({
+  result,
+  verdict: { state: 'about right', turnsOn: null },
+  cropBand: { lowMgPerKg: 20, highMgPerKg: 25, source: 'a test' },
+  bulkDensityKgPerL: 1.3,
+  plantings: [],
+  layers: [],
+  units: metricChartUnits,
+  ...changes,
+});
+
+const quiet = (changes: Partial<SeasonResult> = {}): SeasonResult =>
+  seasonFromFlows(
+    Object.fromEntries(pools.map((pool) => [pool, 0])) as SeasonResult['start'],
+    days,
+    () => 0,
+    { firstDay, today: firstDay + 30, ...changes },
+  );
+
+describe('law: bands add up', () => {
+  test('a band is as thick as the flows of its source since the first day shown, and the stack has no gaps', () => {
+    fc.assert(
+      fc.property(anySeason, anySpan, (result, span) => {
+        const series = seasonSeries(result, span, 1.3);
+        const layout = seasonLayout(900, span, 1);
+        const { bands } = supplyGeometry(series, layout, metricChartUnits.nitrogen);
+        const edges = span.to - span.from + 2;
+        for (let edge = 0; edge < edges; edge += 1) {
+          let under = -(series.gone[edge] ?? 0);
+          for (const band of bands) {
+            expect(band.low[edge]).toBeCloseTo(under, 9);
+            under = band.high[edge] ?? 0;
+          }
+          expect(under).toBeCloseTo((series.supply[edge] ?? 0) - (series.gone[edge] ?? 0), 9);
+        }
+      }),
+      { numRuns: 100, seed: 5 },
+    );
+  });
+
+  test('what stands above nought is what was taken up plus what is still ready', () => {
+    fc.assert(
+      fc.property(anySeason, anySpan, (result, span) => {
+        const series = seasonSeries(result, span, 1.3);
+        const last = span.to - span.from + 1;
+        const ready =
+          (result.pools.mineralTop[span.to - firstDay] ?? 0) +
+          (result.pools.mineralLower[span.to - firstDay] ?? 0);
+        const usable = (series.supply[last] ?? 0) - (series.gone[last] ?? 0);
+        expect(usable).toBeCloseTo((series.got[last] ?? 0) + ready, 8);
+      }),
+      { numRuns: 100, seed: 6 },
+    );
+  });
+
+  test('the bands of the whole run and its ledger tell the same grams', () => {
+    fc.assert(
+      fc.property(anySeason, (result) => {
+        const to = firstDay + days - 1;
+        const series = seasonSeries(result, { from: firstDay, to }, 1.3);
+        const ledger = bedLedger(result, firstDay, to);
+        const band = (name: string) =>
+          series.bands.find((candidate) => candidate.name === name)?.grams.at(-1) ?? 0;
+        const moved = (key: string) =>
+          ledger.moved.find((line) => line.key === key)?.gM2 ?? Number.NaN;
+        const cameIn = (key: string) =>
+          ledger.cameIn.find((line) => line.key === key)?.gM2 ?? Number.NaN;
+        expect(band('soil')).toBeCloseTo(moved('released by the soil'), 8);
+        expect(band('rain')).toBeCloseTo(cameIn('rain'), 8);
+        expect(band('air')).toBeCloseTo(cameIn('fixed from the air'), 8);
+        expect(series.got.at(-1)).toBeCloseTo(
+          moved('taken up by the crop') + cameIn('fixed from the air'),
+          8,
+        );
+      }),
+      { numRuns: 50, seed: 8 },
+    );
+  });
+
+  test('days outside the run are refused', () => {
+    expect(() => seasonSeries(quiet(), { from: firstDay - 1, to: firstDay }, 1.3)).toThrow(
+      RangeError,
+    );
+  });
+});
+
+describe('positions are dates', () => {
+  const span = { from: firstDay, to: firstDay + days - 1 };
+  const layout = seasonLayout(900, span, 1);
+
+  test('a day is one sixtieth of the plot, and the pixel in its middle is that day', () => {
+    const wide = (layout.right - layout.left) / days;
+    for (let day = span.from; day <= span.to; day += 1) {
+      expect(layout.x(day)).toBeCloseTo(layout.left + (day - span.from) * wide, 9);
+      expect(layout.dayAt(layout.x(day) + wide / 2)).toBe(day);
+    }
+    expect(layout.dayAt(-500)).toBe(span.from);
+    expect(layout.dayAt(5000)).toBe(span.to);
+  });
+
+  test('the path of what it could use begins at the first morning and ends at the last evening', () => {
+    const series = seasonSeries(quiet(), span, 1.3);
+    const { demand } = supplyGeometry(series, layout, metricChartUnits.nitrogen);
+    const xs = [...demand.matchAll(/[ML](-?[\d.]+),/g)].map((match) => Number(match[1]));
+    expect(xs).toHaveLength(days + 1);
+    expect(xs[0]).toBeCloseTo(layout.left, 3);
+    expect(xs.at(-1)).toBeCloseTo(layout.right, 3);
+  });
+
+  test('layers, tests, stages and rain stand on their days', () => {
+    const rain = new Float64Array(days);
+    rain[10] = 20;
+    rain[11] = 5;
+    const result = quiet({ rain, plantings: [planting()] });
+    const data = chart(result, {
+      layers: [
+        { id: 'a', name: 'Clippings', day: firstDay + 3, laidDepth: 8 },
+        { id: 'b', name: 'Straw', day: firstDay + 40, laidDepth: 40 },
+        { id: 'c', name: 'Leaves', day: firstDay + 400, laidDepth: 40 },
+      ],
+      tests: [{ day: firstDay + 5, mgPerKg: 12 }],
+      plantings: [
+        {
+          id: 'p1',
+          name: 'Beans',
+          sown: true,
+          flowerDay: firstDay + 35,
+          firstHarvestDay: firstDay + 45,
+        },
+      ],
+    });
+    const marks = layerMarks(data, span, layout);
+    expect(marks.map((mark) => layout.dayAt(mark.x) - firstDay)).toEqual([3, 40]);
+    const heights = marks.map((mark) => mark.bottom - mark.top);
+    expect((heights[1] ?? 0) / (heights[0] ?? 1)).toBeCloseTo(5, 9);
+
+    const series = seasonSeries(result, span, 1.3);
+    expect(
+      nitrateGeometry(series, layout, data).tests.map((mark) => layout.dayAt(mark.x) - firstDay),
+    ).toEqual([5]);
+
+    const [bar] = plantingBars(data, span, layout);
+    expect(bar?.x).toBeCloseTo(layout.x(firstDay + 20), 9);
+    expect((bar?.x ?? 0) + (bar?.width ?? 0)).toBeCloseTo(layout.x(firstDay + 50), 9);
+    expect(bar?.marks.map((mark) => [mark.stage, mark.day - firstDay])).toEqual([
+      ['start', 20],
+      ['flower', 35],
+      ['pick', 45],
+      ['cleared', 50],
+    ]);
+
+    const { bars } = rainBars(result, span, layout, metricChartUnits.rain);
+    expect(bars.map((one) => one.day - firstDay)).toEqual([10, 11]);
+    expect((bars[0]?.rain ?? 0) / (bars[1]?.rain ?? 1)).toBeCloseTo(4, 9);
+  });
+
+  test('imagined days are one stretch from the day after today', () => {
+    const kind = new Uint8Array(days).fill(2, 31);
+    kind[4] = 1;
+    const result = quiet({ kind });
+    const series = seasonSeries(result, span, 1.3);
+    expect(imaginedStretches(result, series, layout)).toEqual([
+      {
+        x: layout.x(firstDay + 31),
+        width: layout.x(firstDay + 60) - layout.x(firstDay + 31),
+      },
+    ]);
+  });
+
+  test('months, weeks and days tile the view without gap or overlap', () => {
+    for (const zoom of ['season', 'month', 'fortnight'] as const) {
+      const shown = spanOf(zoom, firstDay + 30, span);
+      const stretches = calendarStretches(zoom, shown, metricChartUnits, 8);
+      expect(stretches[0]?.from).toBe(shown.from);
+      expect(stretches.at(-1)?.to).toBe(shown.to);
+      stretches.forEach((stretch, index) => {
+        if (index > 0) expect(stretch.from).toBe((stretches[index - 1]?.to ?? 0) + 1);
+      });
+    }
+    expect(
+      calendarStretches('season', span, metricChartUnits, 8).map((stretch) => stretch.label),
+    ).toEqual(['April', 'May', 'June']);
+  });
+});
+
+describe('zoom', () => {
+  const whole = { from: firstDay, to: firstDay + days - 1 };
+
+  test('shows 31 or 14 days around a day, moved to stay inside the season', () => {
+    for (let day = whole.from; day <= whole.to; day += 1) {
+      for (const [zoom, length] of [
+        ['month', 31],
+        ['fortnight', 14],
+      ] as const) {
+        const shown = spanOf(zoom, day, whole);
+        expect(shown.to - shown.from + 1).toBe(length);
+        expect(shown.from).toBeGreaterThanOrEqual(whole.from);
+        expect(shown.to).toBeLessThanOrEqual(whole.to);
+        expect(day >= shown.from && day <= shown.to).toBe(true);
+      }
+    }
+    expect(spanOf('season', whole.from, whole)).toEqual(whole);
+  });
+});
+
+describe('nitrogen ready in the top 30 cm', () => {
+  test('20 mg/kg at 1.3 kg/L is 7.8 g/m2 (cautions, on bulk density): both scales put it on one line', () => {
+    const span = { from: firstDay, to: firstDay + days - 1 };
+    const layout = seasonLayout(900, span, 1);
+    const result = quiet();
+    const series = seasonSeries(result, span, 1.3);
+    const geometry = nitrateGeometry(series, layout, chart(result));
+    expect(geometry.enough?.bottom).toBeCloseTo(geometry.y(7.8), 9);
+    const lab = geometry.labTicks.find((tick) => tick.value === 20);
+    expect(lab?.y).toBeCloseTo(geometry.y(7.8), 9);
+    expect(
+      seasonSeries({ ...result, start: { ...result.start, mineralTop: 7.8 } }, span, 1.3)
+        .nitrateMgPerKg[0],
+    ).toBeCloseTo(20, 9);
+  });
+
+  test('ticks are round in the unit that is read', () => {
+    const span = { from: firstDay, to: firstDay + days - 1 };
+    const layout = seasonLayout(900, span, 1);
+    const geometry = nitrateGeometry(
+      seasonSeries(quiet(), span, 1.3),
+      layout,
+      chart(quiet(), { units: usChartUnits }),
+    );
+    for (const tick of geometry.ticks) {
+      expect((tick.value * 10) % 1).toBeCloseTo(0, 6);
+      expect(tick.y).toBeCloseTo(geometry.y(tick.value / usChartUnits.nitrogen.perInside), 9);
+    }
+  });
+});
+
+describe('state on a day', () => {
+  const result = quiet();
+  const data = chart(result, {
+    verdict: { state: 'short', turnsOn: null },
+    history: [
+      { day: firstDay + 2, state: 'nothing planted' },
+      { day: firstDay + 9, state: 'about right' },
+      { day: firstDay + 16, state: 'about right' },
+      { day: firstDay + 23, state: 'short' },
+    ],
+  });
+
+  test('is what was last known then, and nothing of days to come', () => {
+    expect(stateOn(data, firstDay)).toBeNull();
+    expect(stateOn(data, firstDay + 8)).toBe('nothing planted');
+    expect(stateOn(data, firstDay + 22)).toBe('about right');
+    expect(stateOn(data, firstDay + 30)).toBe('short');
+    expect(stateOn(data, firstDay + 31)).toBeNull();
+  });
+
+  test('is drawn as runs of one state, the last one up to today', () => {
+    const span = { from: firstDay, to: firstDay + days - 1 };
+    const layout = seasonLayout(900, span, 1);
+    const runs = stateSegments(data, span, layout);
+    expect(runs.map((run) => [run.state, run.from - firstDay, run.to - firstDay])).toEqual([
+      ['nothing planted', 2, 8],
+      ['about right', 9, 22],
+      ['short', 23, 30],
+    ]);
+    for (const run of runs) {
+      for (let day = run.from; day <= run.to; day += 1) expect(stateOn(data, day)).toBe(run.state);
+      expect(run.x).toBeCloseTo(layout.x(run.from), 9);
+    }
+  });
+});
+
+describe('the table has the numbers of the drawing', () => {
+  test('weekly rows end on the last day, add the rain of their days, and read what the chart reads', () => {
+    fc.assert(
+      fc.property(anySeason, anySpan, (season, span) => {
+        const result = {
+          ...season,
+          rain: Float64Array.from({ length: days }, (_value, day) => (day * 7) % 11),
+        };
+        const data = chart(result);
+        const series = seasonSeries(result, span, 1.3);
+        const rows = weeklyReadings(data, series);
+        expect(rows.at(-1)?.day).toBe(span.to);
+        let rain = 0;
+        for (let day = span.from; day <= span.to; day += 1)
+          rain += result.rain[day - firstDay] ?? 0;
+        expect(rows.reduce((sum, row) => sum + row.rain, 0)).toBeCloseTo(rain, 9);
+        for (const row of rows) {
+          const read = readDay(data, series, row.day);
+          expect(row.demand).toBe(read.demand);
+          expect(row.supply).toBe(read.supply);
+          const sources = row.bands.filter((band) => band.name !== 'start');
+          expect(sources.map((band) => band.name)).toEqual([...supplySources]);
+          expect(row.bands.reduce((sum, band) => sum + band.grams, 0)).toBeCloseTo(row.supply, 9);
+        }
+      }),
+      { numRuns: 50, seed: 9 },
+    );
+  });
+
+  test('what happened in a week is told once, in order', () => {
+    const result = quiet({ plantings: [planting()] });
+    const data = chart(result, {
+      layers: [{ id: 'a', name: 'Clippings', day: firstDay + 21, laidDepth: 8 }],
+      plantings: [
+        { id: 'p1', name: 'Beans', sown: true, flowerDay: null, firstHarvestDay: firstDay + 45 },
+      ],
+    });
+    const span = { from: firstDay, to: firstDay + days - 1 };
+    const told = weeklyReadings(data, seasonSeries(result, span, 1.3)).flatMap(
+      (row) => row.happened,
+    );
+    expect(told).toEqual([
+      'Beans: sown',
+      'Clippings, 8 mm laid',
+      'Beans: first pick',
+      'Beans: cleared',
+    ]);
+  });
+});
