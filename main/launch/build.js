@@ -57,5 +57,10 @@ async function swapIn(fresh, place) {
 process.env['NODE_ENV'] = 'production';
 const named = process.argv.slice(2).filter((word) => word === 'app' || word === 'main');
 await mkdir(join(top, '.build'), { recursive: true });
-for (const part of named.length > 0 ? named : /** @type {const} */ (['app', 'main']))
-  await buildPart(part);
+try {
+  for (const part of named.length > 0 ? named : /** @type {const} */ (['app', 'main']))
+    await buildPart(part);
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}
