@@ -1,0 +1,45 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { formatName, schemaVersion } from '../../app/document/schema';
+import { parseGarden } from '../../app/document/parse';
+import { serializeGarden } from '../../app/document/serialize';
+
+const folder = join(import.meta.dirname, '../documents');
+const frozen = readdirSync(folder).filter((name) => /^v\d+\.json$/.test(name));
+const read = (name: string): string => readFileSync(join(folder, name), 'utf8');
+
+/** Frozen gardens, one for each version of the file. They are never edited: a person may have one. */
+describe('a garden of any version opens', () => {
+  test('there is a frozen garden for every version so far', () => {
+    const wanted = Array.from(
+      { length: schemaVersion },
+      (_unused, at) => `v${String(at + 1)}.json`,
+    );
+    expect([...frozen].sort()).toEqual(wanted.sort());
+  });
+  test.each(frozen)('%s', (name) => {
+    const result = parseGarden(read(name));
+    expect(result).toMatchObject({ ok: true, value: { format: formatName, schemaVersion } });
+  });
+});
+
+test('version 1 keeps everything that was in it, to the byte', () => {
+  const result = parseGarden(read('v1.json'));
+  if (!result.ok) throw new Error('refused');
+  const garden = result.value;
+  expect(garden.garden.name).toBe('Behind the barn');
+  expect(garden.mowings.map(({ amount }) => amount.text)).toEqual([
+    '2 1/2 bags',
+    'about 120 m2, 2 cm off',
+  ]);
+  expect(garden.events.map(({ kind }) => kind).sort()).toEqual([
+    'dig cover in',
+    'harvest',
+    'rain gauge',
+    'rake off',
+    'soil test',
+    'water',
+  ]);
+  if (schemaVersion === 1) expect(serializeGarden(garden)).toBe(read('v1.json'));
+});
