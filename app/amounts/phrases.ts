@@ -63,7 +63,7 @@ class Reader {
   }
 
   private isThing(index: number): boolean {
-    const kind = this.tokens[skip(this.tokens, index, 'of', 'filler')]?.is;
+    const kind = this.tokens[skip(this.tokens, index, 'of', 'filler', 'article')]?.is;
     return kind === 'unit' || kind === 'container' || kind === 'lawn';
   }
 

@@ -126,12 +126,14 @@ function candidates(
       ];
     case 'two-amounts':
       return [
+        text.replace(/(\d) (?=\d{3}(?!\d))/g, '$1'),
+        text.replace(/^(\d+) (?=\d)/, '$1 x '),
         text.replace(/,(?=\s)/g, ' +'),
         text.replace(/^(.*\d\s*\p{L}+)\s+(?=\d)/u, '$1 + '),
         ...text.replace(/\boff\b/gi, '').split(/,\s/),
       ];
     case 'mixed-dimensions':
-      return [text.split(/\s*(?:[+*/]|\band\b|\bplus\b)\s*/)[0] ?? null];
+      return [text.split(/\s*(?:[+*/]|\s-\s|\band\b|\bplus\b)\s*/)[0] ?? null];
     case 'vague':
       return [
         text.replace(
@@ -140,7 +142,11 @@ function candidates(
         ),
       ];
     case 'strange-character':
-      return [text.replaceAll(refusal.character, ''), text.replaceAll(refusal.character, ' ')];
+      return [
+        text.replaceAll(refusal.character, ''),
+        text.replaceAll(refusal.character, ' '),
+        counted(number),
+      ];
     case 'ambiguous-date':
     case 'unknown-day':
       return context.today === undefined
