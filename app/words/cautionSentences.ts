@@ -24,6 +24,10 @@ interface Figures {
   readonly degrees: (celsius: number) => string;
   /** what grows there, or words for it */
   readonly crop: string;
+  /** one of two verbs or pronouns, by whether the crop's name is a plural */
+  readonly byCrop: (one: string, many: string) => string;
+  /** the lawn, the stock or the place it came from */
+  readonly source: string;
   readonly dayOf: (day: number) => string;
 }
 
@@ -36,6 +40,8 @@ function figuresOf(caution: Caution, units: UnitSet): Figures {
   const style = dayStyle(units.system);
   const dayOf = (day: number): string => dayWord(day, style);
   const text = (key: string): string => String(caution.detail[key] ?? '');
+  const crop = text('crop') === '' ? 'what grows there' : text('crop').toLowerCase();
+  const isPlural = crop.endsWith('s') && crop !== 'asparagus';
   return {
     caution,
     units,
@@ -48,7 +54,9 @@ function figuresOf(caution: Caution, units: UnitSet): Figures {
     nitrogen: inUnit(units.nitrogenPerArea),
     rain: inUnit(units.rain),
     degrees: inUnit(units.temperature),
-    crop: text('crop') === '' ? 'what grows there' : text('crop').toLowerCase(),
+    crop,
+    byCrop: (one, many) => (isPlural ? many : one),
+    source: text('source') === '' ? 'this material' : text('source'),
     dayOf,
   };
 }
@@ -98,10 +106,10 @@ function enough({ caution, number, threshold, value }: Figures): string {
     : `It has ${before} times what it can use already; this makes it ${twoFigures(number)}.`;
 }
 
-function legume({ number, value, crop, nitrogen }: Figures): string {
+function legume({ number, value, crop, byCrop, nitrogen }: Figures): string {
   if (value('welcome') === 1)
-    return `A first thin layer is welcome. It costs ${crop} ${percent(number)} of what they would fix from the air.`;
-  return `It costs ${crop} ${percent(number)} of what they would fix from the air: ${nitrogen(value('fixedAfter'))} in place of ${nitrogen(value('fixedBefore'))}.`;
+    return `A first thin layer is welcome. It costs ${crop} ${percent(number)} of what ${byCrop('it', 'they')} would fix from the air.`;
+  return `It costs ${crop} ${percent(number)} of what ${byCrop('it', 'they')} would fix from the air: ${nitrogen(value('fixedAfter'))} in place of ${nitrogen(value('fixedBefore'))}.`;
 }
 
 function short({ number, nitrogen, day, value }: Figures): string {
@@ -117,40 +125,41 @@ function washingOut({ caution, number, threshold, nitrogen, day, rain, value }: 
   return `${nitrogen(number)} lies ready and nothing grows there; over ${nitrogen(threshold)} goes to the rain.`;
 }
 
-function seedlings({ caution, crop, day }: Figures): string {
+function seedlings({ caution, crop, byCrop, day }: Figures): string {
   if (caution.row === 'cover over seedlings')
-    return `${large(crop)} is not a hand high yet: a cover smothers it.${day === '' ? '' : ` About ${day} it is.`}`;
+    return `${large(crop)} ${byCrop('is', 'are')} not a hand high yet: a cover smothers ${byCrop('it', 'them')}.${day === '' ? '' : ` Look again about ${day}.`}`;
   return day === ''
-    ? `${large(crop)} is still small: a cover on the stems rots them.`
-    : `${large(crop)} is sown on ${day}: a cover would lie on the seed.`;
+    ? `${large(crop)} ${byCrop('is', 'are')} still small: a cover on the stems rots them.`
+    : `Seed of ${crop} goes in on ${day}: a cover would lie on it.`;
 }
 
-function treated({ caution, text, number, threshold, day }: Figures): string {
-  const source = large(text('source'));
+function treated({ caution, source: name, number, threshold, day }: Figures): string {
+  const source = large(name);
+  const from = day === '' ? '' : ` From ${day} on.`;
   switch (caution.row) {
     case 'not asked':
       return `${source}: has anything been put on it, such as weedkiller, feed-and-weed, moss or grub killer?`;
     case 'label forbids':
       return `${source} was treated, and the label forbids mulch.`;
     case 'label interval':
-      return `${source} was treated ${plainDays(number)} before this was cut; its label asks ${String(threshold)}. From ${day} on.`;
+      return `${source} was treated ${plainDays(number)} before this was cut; its label asks ${String(threshold)}.${from}`;
     case 'label silent':
       if (caution.unit === 'mowings')
         return `${source} was treated: ${String(number)} of ${String(threshold)} mowings since are logged.`;
       return caution.unit === 'days'
-        ? `${source} was treated ${plainDays(number)} before this was cut; a silent label asks for ${String(threshold)}. From ${day} on.`
+        ? `${source} was treated ${plainDays(number)} before this was cut; a silent label asks for ${String(threshold)}.${from}`
         : `${source} was treated, and the day is not known.`;
     case 'label silent sensitive':
       return `${source} was treated this season: a trace can deform what grows here.`;
     case 'unknown lawn':
     case 'unknown lawn flowers':
-      return `Nobody knows what was put on ${text('source')}.`;
+      return `Nobody knows what was put on ${name}.`;
     case 'unknown source sensitive':
       return `${source} may carry weedkiller, and a trace can deform what grows here.`;
     case 'treated source':
       return `${source} was treated.`;
     default:
-      return `Nobody knows what was put on ${text('source')}: test it first.`;
+      return `Nobody knows what was put on ${name}: test it first.`;
   }
 }
 
@@ -166,10 +175,10 @@ const hazardSentences: Readonly<Record<string, string>> = {
   'bought in': 'was brought in: look for jumping worms',
 };
 
-function safety({ caution, text }: Figures): string {
+function safety({ caution, text, source }: Figures): string {
   if (caution.row === 'own well')
     return 'What washes out here may reach your well: infants should not drink over 10 mg/L of nitrate-N.';
-  const what = text('material') || text('source') || 'it';
+  const what = text('material') || source;
   return `${large(what)} ${hazardSentences[caution.row] ?? 'is better kept off'}.`;
 }
 
@@ -189,10 +198,10 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
     `What rots in the soil has taken ${nitrogen(number)} from it and gives it back ${day === '' ? 'after this season' : `by about ${day}`}.`,
   'washing out': washingOut,
   seedlings,
-  'cold soil': ({ crop, degrees, number, threshold, day }) =>
-    `The soil has ${degrees(number)} and ${crop} wants ${degrees(threshold)}${day === '' ? '' : `, about ${day}`}: a cover keeps it cold.`,
-  'seed fly': ({ crop, number }) =>
-    `Fresh greens in cold wet soil ${plainDays(number)} before ${crop} is sown draw the seed fly.`,
+  'cold soil': ({ crop, byCrop, degrees, number, threshold, day }) =>
+    `The soil has ${degrees(number)} and ${crop} ${byCrop('wants', 'want')} ${degrees(threshold)}${day === '' ? '' : `, about ${day}`}: a cover keeps it cold.`,
+  'seed fly': ({ crop, byCrop, number }) =>
+    `Fresh greens in cold wet soil ${plainDays(number)} before ${crop} ${byCrop('is', 'are')} sown draw the seed fly.`,
   slugs: ({ rain, number, degrees, value }) =>
     `Slug weather: ${rain(number)} of rain in a week and nights of ${degrees(value('nightCelsius'))}.`,
   'dry soil': ({ number, units }) =>
@@ -201,27 +210,27 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
     `Fresh greens under glass give off ammonia that scorches leaves, till about ${day}.`,
   frost: ({ crop, day }) =>
     `Till the last frost, about ${day}, a cover makes clear nights colder for ${crop}.`,
-  runners: ({ text }) => `${large(text('source'))} has creeping grass: cut pieces root on a bed.`,
-  'seed heads': ({ text, day }) =>
-    `${large(text('source'))} had seed heads${day === '' ? '' : ` on ${day}`}: look again before laying.`,
+  runners: ({ source }) => `${large(source)} has creeping grass: cut pieces root on a bed.`,
+  'seed heads': ({ source, day }) =>
+    `${large(source)} had seed heads${day === '' ? '' : ` on ${day}`}: look again before laying.`,
   'compost phosphorus': ({ depth, number, threshold }) =>
     `${depth(number)} of compost this season: past ${depth(threshold)} phosphorus builds up unseen.`,
   'treated lawn': treated,
   'treated source': treated,
-  'raw manure': ({ crop, number, threshold, caution, value, dayOf }) =>
-    `${large(crop)} is picked ${plainDays(number)} after raw manure; ${String(threshold)} are asked ${
+  'raw manure': ({ crop, byCrop, number, threshold, caution, value, dayOf }) =>
+    `${large(crop)} ${byCrop('is', 'are')} picked ${plainDays(number)} after raw manure; ${String(threshold)} are asked ${
       caution.row === 'manure splashed' ? 'where food touches soil' : 'for what hangs clear'
     }. Pick from ${dayOf(value('pickFrom'))} on.`,
-  fouled: ({ text }) =>
-    `${large(text('source'))} is fouled by dogs, cats or geese: not where food is eaten raw.`,
-  'salad nitrate': ({ caution, crop, number, threshold }) =>
+  fouled: ({ source }) =>
+    `${large(source)} is fouled by dogs, cats or geese: not where food is eaten raw.`,
+  'salad nitrate': ({ caution, crop, byCrop, number, threshold }) =>
     caution.row === 'leaf nitrate'
       ? `${twoFigures(number)} mg/kg under ${crop}: past ${twoFigures(threshold)} it only gathers in the leaves.`
-      : `${large(crop)} is cleared in ${plainDays(number)}: greens now only put nitrate in its leaves.`,
+      : `${large(crop)} ${byCrop('is', 'are')} cleared in ${plainDays(number)}: greens now only put nitrate in the leaves.`,
   'share over one': ({ number }) =>
     `Plantings claim ${percent(number)} of the bed, more than there is.`,
-  overdue: ({ crop, day }) =>
-    `${large(crop)} was to end about ${day} and needs nothing more. Is it still standing?`,
+  overdue: ({ crop, byCrop, day }) =>
+    `${large(crop)} ${byCrop('was', 'were')} to end about ${day} and ${byCrop('needs', 'need')} nothing more. Still standing?`,
   'outside validity': ({ number, threshold }) =>
     `Carbon to nitrogen is ${twoFigures(number)}; the sums of rotting were tested ${number < threshold ? 'from' : 'up to'} ${twoFigures(threshold)}.`,
   safety,

@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { metricUnits, usUnits } from '../../app/amounts/unitSystem';
+import { dayFromParts } from '../../app/core/days';
+import {
+  type BedVerdict,
+  coverStates,
+  nitrogenStates,
+  type NitrogenState,
+} from '../../app/core/season/verdict';
+import {
+  coverSentence,
+  coverStateMeaning,
+  nitrogenStateMeaning,
+  nitrogenStateWords,
+  stateSentence,
+  weightMeaning,
+} from '../../app/words/states';
+
+const today = dayFromParts(2013, 6, 15);
+
+const verdict = (changes: Partial<BedVerdict> = {}): BedVerdict => ({
+  state: 'about right',
+  coverState: 'good',
+  ratio: 0.9,
+  need: 10,
+  inCrop: 1,
+  inReach: 2,
+  expectedRelease: 6,
+  expectedTieUp: 0,
+  nitrateMgPerKg: 22.4,
+  turnsOn: null,
+  forecastMet: 0.9,
+  openShare: 0.8,
+  dryFirst: false,
+  wasShortOn: null,
+  room: 5,
+  excessClass: 'fruit',
+  overFedLine: 1.3,
+  strongly: false,
+  flowerNitrate: null,
+  laidThisSeason: 20,
+  ...changes,
+});
+const says = (changes: Partial<BedVerdict>, units = metricUnits): string =>
+  stateSentence(verdict(changes), units, { today });
+
+describe('the state of a bed in one line', () => {
+  test('each state', () => {
+    expect(says({ state: 'over-fed', ratio: 1.42 })).toBe(
+      'In hand and to come: 1.4 times what the crop can use. Past 1.3, it grows leaf first, and fruit comes late.',
+    );
+    expect(says({ state: 'enough to the end', ratio: 1.23 })).toBe(
+      'In hand and to come: 1.2 times what the crop can use. No more greens this season.',
+    );
+    expect(says({ state: 'enough for now', turnsOn: dayFromParts(2013, 7, 4) })).toBe(
+      'The soil holds all the crop can take up (22 mg/kg). Look again on 4 July.',
+    );
+    expect(says({ state: 'short', turnsOn: dayFromParts(2013, 7, 4), forecastMet: 0.16 })).toBe(
+      'Hungry from 4 July: it gets 16 % of what it could still use.',
+    );
+    expect(says({})).toBe('In hand and to come: 0.9 times what the crop can use.');
+    expect(says({ state: 'nothing planted', ratio: null })).toBe(
+      'Nothing planted. 2 g/m2 is ready in the soil.',
+    );
+  });
+
+  test('dry and earlier hunger are said beside it', () => {
+    expect(says({ state: 'short', turnsOn: today + 1, dryFirst: true })).toMatch(
+      /^Hungry from tomorrow.*water first\.$/,
+    );
+    expect(says({ wasShortOn: dayFromParts(2013, 5, 21) })).toMatch(/It was short from 21 May\.$/);
+  });
+
+  test('flowers are spoken of mildly, and the weather is named when it explains the same', () => {
+    expect(says({ state: 'over-fed', excessClass: 'flower', ratio: 1.5 })).toMatch(
+      /it is more than the flowers can use\.$/,
+    );
+    const hot = { hotDays: 4, hotNights: 0, coldNights: 0, dryDays: 0 };
+    const sentence = stateSentence(verdict({ state: 'over-fed' }), usUnits, {
+      today,
+      weather: hot,
+    });
+    expect(sentence).toMatch(/heat over 90 °F/);
+  });
+
+  test('in US units and days', () => {
+    expect(says({ state: 'enough for now', turnsOn: dayFromParts(2013, 7, 4) }, usUnits)).toMatch(
+      /on July 4\.$/,
+    );
+    expect(says({ state: 'nothing planted' }, usUnits)).toMatch(/lb\/1,000 sq ft/);
+  });
+
+  test('strongly is a word of its own', () => {
+    expect(nitrogenStateWords('over-fed', true)).toBe('strongly over-fed');
+    expect(nitrogenStateWords('short', true)).toBe('short');
+  });
+});
+
+describe('ground', () => {
+  const fed: readonly NitrogenState[] = ['over-fed', 'enough to the end', 'enough for now'];
+  test.each(fed)('%s and bare leads to browns, never to nothing', (state) => {
+    expect(coverSentence({ coverState: 'bare', state, room: 0, excessClass: 'fruit' })).toMatch(
+      /straw, leaves or crisp clippings/,
+    );
+  });
+  test('a hungry bare bed is fed and covered; a growing cover crop is left alone', () => {
+    const bare = { coverState: 'bare', room: 9, excessClass: 'fruit' } as const;
+    expect(coverSentence({ ...bare, state: 'short' })).toMatch(/greens/);
+    expect(coverSentence({ ...bare, state: 'enough to the end', excessClass: 'cover' })).toMatch(
+      /close over it/,
+    );
+  });
+});
+
+test('every word of the guide has a meaning', () => {
+  for (const state of nitrogenStates) expect(nitrogenStateMeaning(state)).toMatch(/\.$/);
+  for (const state of coverStates) expect(coverStateMeaning(state)).toMatch(/\.$/);
+  for (const weight of ['note', 'caution', 'stop'] as const)
+    expect(weightMeaning(weight)).toMatch(/\.$/);
+});
