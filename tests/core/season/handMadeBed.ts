@@ -91,7 +91,7 @@ export function bareBed(over: Partial<BedSeason> = {}): BedSeason {
     weather: normalYear(newYorkNormals, firstDay, lastDay - firstDay + 1),
     normals: newYorkNormals,
     soil: {
-      fieldCapacity: 0.27,
+      fieldCapacity: 0.25,
       wiltingPoint: 0.12,
       bulkDensityKgPerL: 1.3,
       organicMatterPercent: 3,
