@@ -1,11 +1,48 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { behaviour } from './command/behaviour';
+import { exitCodes } from './command/exitCodes';
+import { ledger, type Voice } from './command/ledger';
+
+const voiceOfTerminal: Voice = {
+  answer: (text) => void process.stdout.write(text),
+  complain: (sentence) => console.error(sentence),
+};
+
 /**
- * The command line: `ledger` and `behaviour`, run by main/launch/runCommand.js.
+ * The command line, run by main/launch/runCommand.js: the same sums as the window, nothing but the
+ * answer on stdout, one sentence on stderr for each kind of failure.
  *
- * @param words   what was typed, the command first
- * @param folder  the caller's folder, against which file names are resolved
- * @returns the exit code
+ * @param words what was typed, the command first
+ * @param folder the caller's folder, against which file names are resolved
+ * @returns the exit code, see `exitCodes`
  */
-export async function runCommand(words: readonly string[], _folder: string): Promise<number> {
-  console.error(`"${words[0] ?? ''}" is not built yet.`);
-  return 1;
+export async function runCommand(
+  words: readonly string[],
+  folder: string,
+  voice: Voice = voiceOfTerminal,
+): Promise<number> {
+  // built to .build/main/command.js, two folders below the program's own
+  const program = dirname(dirname(import.meta.dirname));
+  const [command, ...rest] = words;
+  try {
+    switch (command) {
+      case 'ledger': {
+        const { productName, version } = JSON.parse(
+          readFileSync(join(program, 'package.json'), 'utf8'),
+        ) as { productName: string; version: string };
+        return ledger(rest, folder, program, { name: productName, version }, voice);
+      }
+      case 'behaviour':
+        return behaviour(program, voice);
+      default:
+        voice.complain(`"${command ?? ''}" is not a command here. There is: ledger.`);
+        return exitCodes.usage;
+    }
+  } catch (error) {
+    voice.complain(
+      `Something in the program went wrong, not in your garden: ${error instanceof Error ? error.message : String(error)}`,
+    );
+    return exitCodes.broken;
+  }
 }

@@ -10,12 +10,12 @@ import {
 } from '../../app/core/season/flows';
 import { dayKinds } from '../../app/core/season/input';
 import type { SeasonResult } from '../../app/core/season/result';
-import type { Garden } from '../../app/document/schema';
+import { unitsOf } from '../../app/amounts/unitSystem';
+import type { BedAnswer } from '../../app/core/season/bedAnswer';
+import type { Bed, Garden } from '../../app/document/schema';
 import { cautionWords } from '../../app/words/cautions';
 import { cropOf } from '../../app/tables/crops';
-import { unitsOf } from '../../app/amounts/unitSystem';
 import { basisOf, thresholdRow } from '../../app/tables/thresholds';
-import type { BedRun } from './bedRuns';
 
 /** Nitrogen over the bed's edge each day, summed by where it came from or went to. */
 function acrossEdge(result: SeasonResult, place: Source | Sink): number[] {
@@ -38,8 +38,9 @@ function dayColumns(result: SeasonResult): Record<string, unknown> {
 }
 
 /** The whole answer about one bed; keys are documented in DEVELOPERS.md and checked by a test. */
-export function bedAsJson(garden: Garden, run: BedRun): object {
-  const { bed, input, result, verdict } = run;
+export function bedAsJson(garden: Garden, bed: Bed, answer: BedAnswer): object {
+  const { input, season: result, verdict } = answer;
+  const units = unitsOf(garden.garden.shownUnits);
   const today = result.today - result.firstDay;
   return {
     id: bed.id,
@@ -101,7 +102,7 @@ export function bedAsJson(garden: Garden, run: BedRun): object {
       turnsOn: verdict.turnsOn === null ? null : textFromDay(verdict.turnsOn),
       room: verdict.room,
     },
-    cautions: run.cautions.map((caution) => {
+    cautions: answer.cautions.map((caution) => {
       const words = cautionWords(caution, basisOf(caution), unitsOf(garden.garden.shownUnits));
       return {
         kind: caution.kind,
@@ -114,7 +115,7 @@ export function bedAsJson(garden: Garden, run: BedRun): object {
         says: words.says,
         source: words.source,
         instead: words.instead,
-        rule: thresholdRow(caution.row).id,
+        rule: caution.row,
       };
     }),
   };

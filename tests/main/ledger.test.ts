@@ -1,0 +1,191 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { pools, sinks, sources } from '../../app/core/season/flows';
+import { ledger, ledgerWishes } from '../../main/command/ledger';
+import { behaviour } from '../../main/command/behaviour';
+
+const program = join(import.meta.dirname, '../..');
+const sampleText = readFileSync(join(program, 'assets/gardens/sample.mowings'), 'utf8');
+const about = { name: 'Mowings', version: '0.0.0-test' };
+
+function say(words: readonly string[], folder = program) {
+  const said = { answers: '', complaints: [] as string[] };
+  const code = ledger(words, folder, program, about, {
+    answer: (text) => void (said.answers += text),
+    complain: (sentence) => void said.complaints.push(sentence),
+  });
+  return { code, ...said };
+}
+
+interface BedJson {
+  readonly [key: string]: unknown;
+  readonly name: string;
+  readonly residual: number;
+  readonly start: Record<string, number>;
+  readonly days: Record<string, (number | string)[]>;
+  readonly flows: { from: string; to: string; why: string; gM2: number }[];
+  readonly plantings: Record<string, unknown>[];
+  readonly cautions: Record<string, unknown>[];
+}
+
+describe('ledger --json, as documented in DEVELOPERS.md', () => {
+  const answer = JSON.parse(say(['--json']).answers) as {
+    program: object;
+    garden: string;
+    today: string;
+    beds: BedJson[];
+  };
+  const documented = readFileSync(join(program, 'DEVELOPERS.md'), 'utf8');
+
+  test('top keys and every bed’s keys are the documented ones', () => {
+    expect(Object.keys(answer)).toEqual(['program', 'garden', 'today', 'beds']);
+    expect(answer.program).toEqual(about);
+    expect([answer.garden, answer.today]).toEqual(['Sorrel Lane', '2013-06-15']);
+    expect(answer.beds).toHaveLength(9);
+    for (const bed of answer.beds) {
+      expect(Object.keys(bed)).toEqual([
+        'id',
+        'name',
+        'areaM2',
+        'state',
+        'coverState',
+        'ratio',
+        'residual',
+        'start',
+        'days',
+        'insideFlows',
+        'flows',
+        'plantings',
+        'layers',
+        'verdict',
+        'cautions',
+      ]);
+      for (const key of Object.keys(bed)) expect(documented).toContain(`\`${key}\``);
+    }
+  });
+
+  test('days are parallel: date, kind, one column per pool and per place outside', () => {
+    for (const { days } of answer.beds) {
+      expect(Object.keys(days)).toEqual(['date', 'kind', ...pools, ...sources, ...sinks]);
+      const lengths = new Set(Object.values(days).map((column) => column.length));
+      expect(lengths.size).toBe(1);
+      expect(days['date']!.at(-1)).toBe('2013-12-31');
+      const at = days['date']!.indexOf('2013-06-15');
+      expect(days['kind']![at]).toBe('measured');
+      expect(days['kind']![at + 1]).toBe('imagined');
+    }
+  });
+
+  test('a reader can draw the balance up anew from the columns, every day', () => {
+    for (const { name, days, start, residual } of answer.beds) {
+      expect(residual).toBeLessThan(1e-9);
+      const column = (key: string): number[] => days[key] as number[];
+      let expected = pools.reduce((sum, pool) => sum + start[pool]!, 0);
+      column('crop').forEach((_, day) => {
+        for (const place of sources) expected += column(place)[day]!;
+        for (const place of sinks) expected -= column(place)[day]!;
+        const held = pools.reduce((sum, pool) => sum + column(pool)[day]!, 0);
+        expect(Math.abs(held - expected), `${name} day ${day}`).toBeLessThan(1e-9);
+      });
+    }
+  });
+
+  test('flows of the season are the columns summed', () => {
+    for (const { days, flows } of answer.beds)
+      for (const place of sinks) {
+        const summed = (days[place] as number[]).reduce((sum, grams) => sum + grams, 0);
+        const listed = flows
+          .filter(({ to }) => to === place)
+          .reduce((sum, { gM2 }) => sum + gM2, 0);
+        expect(summed).toBeCloseTo(listed, 9);
+      }
+  });
+
+  test('plantings and cautions carry what was promised', () => {
+    for (const bed of answer.beds) {
+      for (const planting of bed.plantings)
+        for (const key of ['demand', 'uptake', 'fixed', 'demandMet', 'removed', 'left'])
+          expect(typeof planting[key]).toBe('number');
+      for (const caution of bed.cautions) {
+        expect(['note', 'caution', 'stop']).toContain(caution['weight']);
+        for (const key of ['kind', 'number', 'threshold', 'source', 'instead', 'says'])
+          expect(caution).toHaveProperty(key);
+        expect(String(caution['source']).length).toBeGreaterThan(10);
+      }
+    }
+    const gate = answer.beds.find(({ name }) => name === 'Gate bed')!;
+    expect(gate['state']).toBe('over-fed');
+    expect(gate.cautions.some(({ weight }) => weight === 'stop')).toBe(true);
+  });
+});
+
+describe('ledger for reading', () => {
+  test('one bed by name, whatever the letters’ size', () => {
+    const { code, answers, complaints } = say(['--bed', 'gate BED']);
+    expect(code).toBe(0);
+    expect(complaints).toEqual([]);
+    expect(answers).toContain('Gate bed: strongly over-fed');
+    expect(answers).not.toContain('Far bed:');
+    expect(answers).toContain('Both sides agree');
+  });
+  test('a file is looked for in the caller’s folder', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'mowings-ledger-'));
+    writeFileSync(join(folder, 'mine.mowings'), sampleText.replace('Sorrel Lane', 'Dock End'));
+    expect(say(['mine.mowings'], folder).answers).toContain('Dock End');
+  });
+});
+
+describe('each failure: its code, one sentence, nothing on stdout', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'mowings-ledger-'));
+  const made = (name: string, text: string): string => {
+    writeFileSync(join(folder, name), text);
+    return name;
+  };
+  test.each([
+    ['no such file', ['nowhere.mowings'], 3],
+    ['a folder', ['.'], 3],
+    ['cut short', [made('short.mowings', sampleText.slice(0, 5000))], 4],
+    ['not a garden', [made('other.json', '{"a": 1}')], 4],
+    [
+      'newer',
+      [made('newer.mowings', sampleText.replace('"schemaVersion": 1', '"schemaVersion": 999'))],
+      4,
+    ],
+    ['no such bed', ['--bed', 'Moon bed'], 5],
+    ['an unknown option', ['--loud'], 2],
+    ['a bed without a name', ['--bed'], 2],
+    ['two files', ['a.mowings', 'b.mowings'], 2],
+  ])('%s', (_what, words, code) => {
+    const said = say(words, folder);
+    expect(said.code).toBe(code);
+    expect(said.answers).toBe('');
+    expect(said.complaints).toHaveLength(1);
+    expect(said.complaints[0]).toMatch(/^[^\n]{20,}$/);
+    expect(said.complaints[0]).not.toContain(folder);
+  });
+  test('options may come before and after the file', () => {
+    expect(ledgerWishes(['--json', 'a', '--bed', 'b'])).toEqual({
+      file: 'a',
+      json: true,
+      bed: 'b',
+    });
+    expect(ledgerWishes(['a', '--bed', 'b', '--json'])).toEqual({
+      file: 'a',
+      json: true,
+      bed: 'b',
+    });
+  });
+});
+
+test('the check gardens behave', () => {
+  let lines = '';
+  const code = behaviour(program, {
+    answer: (text) => void (lines += text),
+    complain: () => undefined,
+  });
+  expect(lines.trim().split('\n')).toHaveLength(9);
+  expect(lines).not.toContain('FAILS');
+  expect(code).toBe(0);
+});
