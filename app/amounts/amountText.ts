@@ -15,8 +15,12 @@ export function numberText(value: number, fractions: boolean): string {
       if (top === 0 || Math.abs(part * bottom - top) > 1e-9 * bottom * Math.max(1, value)) continue;
       return whole > 0 ? `${whole} ${top}/${bottom}` : `${top}/${bottom}`;
     }
-  return String(Number(value.toPrecision(6)));
+  return decimalText(value, 6);
 }
+
+/** A decimal without powers of ten: what is too small to be typed is nought. */
+export const decimalText = (value: number, figures: number): string =>
+  Math.abs(value) < 1e-6 ? '0' : String(Number(value.toPrecision(figures)));
 
 const withUnit = (inside: number, unit: ShownUnit): string =>
   `${numberText(toShown(inside, unit), unit.style === 'fraction')} ${unit.symbol}`;

@@ -1,6 +1,6 @@
 import { toShown, type ShownUnit } from '../core/shownUnit';
 import type { MeasureField, UnitSystem } from './amount';
-import { numberText } from './amountText';
+import { decimalText, numberText } from './amountText';
 import { unitsOf, type UnitSet } from './unitSystem';
 
 export type SingleMeasure = Exclude<MeasureField, 'water'>;
@@ -24,5 +24,5 @@ export function measureText(inside: number, measure: SingleMeasure, units: UnitS
   const shown = toShown(inside, unit);
   const fraction = unit.style === 'fraction' ? numberText(shown, true) : '';
   const isFraction = fraction.includes('/') || Number.isInteger(Number(fraction || 'none'));
-  return `${isFraction ? fraction : String(Number(shown.toPrecision(5)))} ${unit.symbol}`;
+  return `${isFraction ? fraction : decimalText(shown, 5)} ${unit.symbol}`;
 }

@@ -249,6 +249,23 @@ function datesIn(text: string, context: ReadingContext, today: DayNumber): Resul
 
 const mostEntries = 400;
 
+const amountWords = (words: string): string =>
+  words
+    .replace(/\s+/g, ' ')
+    .replace(/ ,/g, ',')
+    .replace(/^[ ,]+|[ ,]+$/g, '');
+
+function itemReads(
+  text: string,
+  field: AmountField,
+  context: ReadingContext,
+  today: DayNumber,
+): boolean {
+  const dated = datesIn(text, context, today);
+  if (!dated.ok || dated.value.days.some((day) => day > today)) return false;
+  return readAmount(amountWords(dated.value.words), field, context).ok;
+}
+
 function readItem(
   text: string,
   field: AmountField,
@@ -262,16 +279,14 @@ function readItem(
     return failure({ kind: 'future-day', text: dated.value.said ?? dayWords(textFromDay(late)) });
   if (dated.value.days.length > mostEntries)
     return failure({ kind: 'too-large', limit: `${mostEntries} entries` });
-  const words = dated.value.words
-    .replace(/\s+/g, ' ')
-    .replace(/ ,/g, ',')
-    .replace(/^[ ,]+|[ ,]+$/g, '');
+  const words = amountWords(dated.value.words);
   const reading = readAmount(words, field, context);
   if (!reading.ok) {
     // only the amount was at fault: what was said of the days stays in the suggestion
     const whole = text.replace(words, reading.error.suggestion).trim();
-    const isWhole = whole !== text.trim() && datesIn(whole, context, today).ok;
-    return isWhole ? failure({ ...reading.error, suggestion: whole }) : reading;
+    return itemReads(whole, field, context, today)
+      ? failure({ ...reading.error, suggestion: whole })
+      : reading;
   }
   const entries = dated.value.days.map((day) => ({
     day,

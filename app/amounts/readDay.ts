@@ -35,7 +35,7 @@ const weekdays = [
 export const monthPattern = months.join('|');
 export const weekdayPattern = weekdays.join('|');
 const longWeekdayPattern = 'monday|tuesday|wednesday|thursday|friday|saturday|sunday';
-const nth = '(\\d{1,2})(?:st|nd|rd|th)?';
+const nth = '(?<![\\d/.])(\\d{1,2})(?:st|nd|rd|th)?';
 const before = '(?:\\b(?:on|since|from)\\s+)?(?:the\\s+)?';
 
 const whole = (pattern: string): RegExp => new RegExp(`^(?:${pattern})$`);

@@ -166,7 +166,14 @@ const accepted: readonly Row[] = [
 ];
 
 describe('entries that are read', () => {
-  test.each(accepted)('%s (%s)', (text, field, meant, context = metricGarden) => {
+  test.each(
+    accepted.map(([text, field, meant, context = metricGarden]) => ({
+      text,
+      field,
+      meant,
+      context,
+    })),
+  )('$text ($field)', ({ text, field, meant, context }) => {
     const reading = readAmount(text, field, context);
     expect(reading).toMatchObject({ ok: true });
     if (!reading.ok) return;
@@ -344,7 +351,15 @@ const refused: readonly Wrong[] = [
 ];
 
 describe('entries that are refused with a likely value', () => {
-  test.each(refused)('%s (%s): %s', (text, field, kind, suggestion, context = metricGarden) => {
+  test.each(
+    refused.map(([text, field, kind, suggestion, context = metricGarden]) => ({
+      text,
+      field,
+      kind,
+      suggestion,
+      context,
+    })),
+  )('$text ($field): $kind', ({ text, field, kind, suggestion, context }) => {
     const reading = readAmount(text, field, context);
     expect(reading).toMatchObject({ ok: false, error: { kind, field, suggestion } });
     // the likely value can itself be read

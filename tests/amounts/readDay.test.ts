@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest';
+import { readDay } from '../../app/amounts/readDay';
+import { dayOf, textFromDay } from '../../app/core/days';
+
+/** A Saturday. */
+const today = dayOf('2013-06-15');
+
+describe('a date field', () => {
+  test.each([
+    ['2013-06-08', '2013-06-08'],
+    ['2013-6-8', '2013-06-08'],
+    ['8 June', '2013-06-08'],
+    ['8th of June', '2013-06-08'],
+    ['June 8', '2013-06-08'],
+    ['June 8th, 2012', '2012-06-08'],
+    ['8 jun 2014', '2014-06-08'],
+    ['1 Sept.', '2013-09-01'],
+    ['20 December', '2012-12-20'],
+    ['10 December', '2013-12-10'],
+    ['29 February', '2012-02-29'],
+    ['today', '2013-06-15'],
+    ['Yesterday', '2013-06-14'],
+    ['the day before yesterday', '2013-06-13'],
+    ['3 days ago', '2013-06-12'],
+    ['two weeks ago', '2013-06-01'],
+    ['a fortnight ago', '2013-06-01'],
+    ['Saturday', '2013-06-15'],
+    ['last Saturday', '2013-06-08'],
+    ['Monday', '2013-06-10'],
+    ['next Monday', '2013-06-17'],
+    ['25/6', '2013-06-25'],
+    ['6/25', '2013-06-25'],
+    ['7/7', '2013-07-07'],
+    ['25/6/2012', '2012-06-25'],
+    ['25.6.12', '2012-06-25'],
+  ])('%s', (text, day) => {
+    const reading = readDay(text, today);
+    expect(reading.ok ? textFromDay(reading.value) : reading.error).toBe(day);
+  });
+
+  test.each([
+    ['', 'empty', '2013-06-15'],
+    ['soon', 'not-a-day', '2013-06-15'],
+    ['8 June or so', 'not-a-day', '2013-06-15'],
+    ['8/6', 'ambiguous-date', '2013-06-08'],
+    ['31 June', 'unknown-day', '2012-06-30'],
+    ['2013-02-30', 'unknown-day', '2013-06-15'],
+    ['30 Feb', 'unknown-day', '2013-02-28'],
+  ])('%s is refused', (text, kind, suggestion) => {
+    expect(readDay(text, today)).toMatchObject({ ok: false, error: { kind, suggestion } });
+  });
+});
