@@ -13,11 +13,12 @@ export function bedQuestion(
 ): BedQuestion {
   const input = bedSeason(garden, bedId, today, { extraApplications });
   const before = today - 7;
-  const weekAgo = bedSeason(garden, bedId, before, { knownThen: true });
+  // in the first week of the run there is no last week of it
+  const weekAgo =
+    input.firstDay <= before ? bedSeason(garden, bedId, before, { knownThen: true }) : null;
   return {
     input,
-    // a week into a new season, or before the bed was known, there is no last week of this run
-    weekAgo: weekAgo.firstDay <= before && weekAgo.lastDay === input.lastDay ? weekAgo : null,
+    weekAgo: weekAgo?.lastDay === input.lastDay ? weekAgo : null,
     facts: cautionFacts(garden, bedId, today, extraApplications),
   };
 }

@@ -3,11 +3,13 @@ import type {
   CautionFacts,
   Hazard,
   LayerFacts,
+  OnHand,
   PlantingFacts,
   SourceFacts,
   TreatmentFacts,
 } from '../core/season/cautions/facts';
 import { cropOf } from '../tables/crops';
+import { mowingAccount, mowingMass } from './accounts';
 import { materialFrom, mowingOf } from './materialValues';
 import type { Application, Garden, Treatment } from './schema';
 
@@ -93,6 +95,38 @@ function lastSpringFrost(garden: Garden, today: DayNumber): DayNumber | null {
   return null;
 }
 
+/** Days after which clippings that nobody found a place for are no longer there to be laid. */
+const clippingsKeepDays = 7;
+
+/** Greens of the last days that are neither laid nor given to the lawn or the heap, freshest first. */
+function onHandOf(
+  garden: Garden,
+  today: DayNumber,
+  proposed: readonly Application[],
+): readonly OnHand[] {
+  const withProposed: Garden = {
+    ...garden,
+    applications: [...garden.applications, ...proposed],
+  };
+  return garden.mowings
+    .filter(({ date, rest }) => {
+      const age = today - dayOf(date);
+      return rest.to === 'undecided' && age >= 0 && age < clippingsKeepDays;
+    })
+    .sort((a, b) => dayOf(b.date) - dayOf(a.date))
+    .map((mowing) => {
+      const { litres, nitrogenGrams } = mowingMass(garden, mowing);
+      const left = Math.max(0, mowingAccount(withProposed, mowing).leftShare);
+      const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+      return {
+        name: lawn ? `clippings from ${lawn.name}` : 'clippings',
+        litres: litres * left,
+        nitrogenGrams: nitrogenGrams * left,
+      };
+    })
+    .filter(({ litres }) => litres > 0);
+}
+
 /** What cautions need to know of a bed beyond what the engine is given. */
 export function cautionFacts(
   garden: Garden,
@@ -122,6 +156,7 @@ export function cautionFacts(
     lastSpringFrost: lastSpringFrost(garden, today),
     ownWell: garden.garden.ownWell,
     dogs: garden.garden.dogs,
+    onHand: onHandOf(garden, today, extraApplications),
     layers: Object.fromEntries(layers),
     plantings: Object.fromEntries(plantings),
   };

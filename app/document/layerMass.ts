@@ -1,6 +1,15 @@
-import { dryMassPerCentimetre, moistureRow } from '../tables/lawns';
+import { likelyDryKilogramsPerLitre, likelyLot } from '../core/lawn/clippings';
+import type { LotInput, WeighedContainer } from '../core/lawn/lotInput';
+import { certaintyFactors, fullness } from '../tables/certainty';
+import {
+  depthDensityFactor,
+  dryMassPerCentimetre,
+  moistureRow,
+  outsideWater,
+} from '../tables/lawns';
+import type { Row } from '../tables/shapes';
 import type { MaterialValues } from './materialValues';
-import type { Container, Garden, Quantity, Wetness } from './schema';
+import type { Amount, Container, Garden, Quantity, Wetness } from './schema';
 
 export type Condition = 'just cut' | 'limp' | 'crisp';
 
@@ -18,12 +27,22 @@ export interface Handling {
   readonly wetness: Wetness;
 }
 
-/** Share of a fresh weight that is dry matter. Wetness and wilting change the weight, not the dry matter. */
-function dryShare(material: MaterialValues, { condition, wetness }: Handling): number {
-  const base = { ...material.row.moisturePercent, typical: material.moisture * 100 };
-  const row = { materialClass: material.row.materialClass, moisturePercent: base };
-  return 1 - moistureRow(row, condition, wetness).typical / 100;
-}
+/** Spread of a measured value around itself (assumed, as for a soil sample). */
+const measuredSpread = 0.1;
+
+/** The row, or what was measured in its place with a sample's spread. */
+const rowOrMeasured = (row: Row, value: number): Row =>
+  Math.abs(value - row.typical) <= 1e-9 * Math.abs(row.typical)
+    ? row
+    : {
+        ...row,
+        low: value * (1 - measuredSpread),
+        typical: value,
+        high: value * (1 + measuredSpread),
+        source: 'Assumed',
+        place: 'own value; spread of a sample assumed',
+        standing: 'measured',
+      };
 
 const isClippings = (material: MaterialValues): boolean => material.row.id.startsWith('grass-');
 
@@ -34,43 +53,76 @@ function weighedFor(container: Container, material: MaterialValues): boolean {
   return of === undefined ? isClippings(material) : of === material.id || of === material.row.id;
 }
 
-function weighedDryPerLitre(container: Container, material: MaterialValues): number | null {
-  const { weighed, litres } = container;
-  if (!weighed || !weighedFor(container, material)) return null;
-  return (
-    (weighed.kilograms / litres) *
-    dryShare(material, { condition: 'just cut', wetness: weighed.wetness })
-  );
-}
-
-const tableDryPerLitre = (material: MaterialValues): number =>
-  (material.densityKgPerM3 / 1000) * (1 - material.moisture);
-
 /**
- * Dry matter in a litre as it is handled [kg/L]: the weighed container's own, else for clippings
- * that of the container weighed last (the same grass in a bucket), else the table's density.
+ * The container whose weight gives the dry matter of a litre: the one counted in if it was weighed
+ * with this, else for clippings the one weighed last (the same grass in a bucket), else none.
  */
-export function dryKilogramsPerLitre(
+export function weighedContainerOf(
   garden: Pick<Garden, 'containers'>,
   material: MaterialValues,
-  container: Container | null,
-): number {
-  const own = container ? weighedDryPerLitre(container, material) : null;
-  if (own !== null) return own;
-  const [latest] = garden.containers
-    .filter((one) => weighedFor(one, material))
-    .sort((one, other) => ((one.weighed?.date ?? '') < (other.weighed?.date ?? '') ? 1 : -1));
-  const borrowed = latest && isClippings(material) ? weighedDryPerLitre(latest, material) : null;
-  return borrowed ?? tableDryPerLitre(material);
+  quantity: Quantity,
+): Container | null {
+  const weighed = garden.containers.filter((one) => weighedFor(one, material));
+  const own =
+    quantity.kind === 'containers'
+      ? weighed.find(({ id }) => id === quantity.containerId)
+      : undefined;
+  if (own) return own;
+  if (!isClippings(material)) return null;
+  const [latest] = [...weighed].sort((one, other) =>
+    (one.weighed?.date ?? '') < (other.weighed?.date ?? '') ? 1 : -1,
+  );
+  return latest ?? null;
+}
+
+/** Everything the sum of a lot needs, as rows: for its likely mass and for its ranges alike. */
+export function lotInputOf(
+  garden: Pick<Garden, 'containers'>,
+  { quantity, certainty }: Pick<Amount, 'quantity' | 'certainty'>,
+  material: MaterialValues,
+  { condition, wetness }: Handling,
+  bedAreaM2: number | null,
+): LotInput {
+  const { row } = material;
+  const moisturePercent = rowOrMeasured(row.moisturePercent, material.moisture * 100);
+  const container = weighedContainerOf(garden, material, quantity);
+  const weighed: WeighedContainer | null = container?.weighed
+    ? {
+        litres: container.litres,
+        kilograms: container.weighed.kilograms,
+        outsideWater: outsideWater[container.weighed.wetness],
+      }
+    : null;
+  const counted =
+    quantity.kind === 'containers'
+      ? garden.containers.find(({ id }) => id === quantity.containerId)
+      : undefined;
+  return {
+    quantity,
+    stuff: {
+      nitrogenPercent: rowOrMeasured(row.nitrogenPercent, material.nitrogen * 100),
+      carbonFraction: material.carbon,
+      moisturePercent,
+      densityKgPerM3: rowOrMeasured(row.densityKgPerM3, material.densityKgPerM3),
+    },
+    containerLitres: counted?.litres ?? null,
+    weighed,
+    moistureNowPercent: moistureRow(
+      { materialClass: row.materialClass, moisturePercent },
+      condition,
+      'dry',
+    ),
+    outsideWater: outsideWater[wetness],
+    certainty: certaintyFactors[certainty],
+    fullness,
+    dryMassPerCentimetre,
+    depthFactor: depthDensityFactor,
+    areaM2: bedAreaM2,
+  };
 }
 
 /**
- * Likely mass of an amount of a material.
- *
- * - containers and volumes: litres x dry matter per litre
- * - weight: less the water it holds in its condition and wetness
- * - area mown x height off x dry matter per cm
- * - depth: 1 mm on 1 m2 is 1 L
+ * Likely mass of an amount of a material (`likelyLot` has the sums).
  *
  * What is packed in a container spreads out on the bed, so no material but clippings lies denser
  * than the table says it is handled.
@@ -84,35 +136,13 @@ export function massOf(
   handling: Handling,
   bedAreaM2: number | null,
 ): Mass {
-  const container =
-    quantity.kind === 'containers'
-      ? (garden.containers.find(({ id }) => id === quantity.containerId) ?? null)
-      : null;
-  const perLitre = dryKilogramsPerLitre(garden, material, container);
-  const share = dryShare(material, handling);
-  const dryKilograms = ((): number => {
-    switch (quantity.kind) {
-      case 'volume':
-        return quantity.litres * perLitre;
-      case 'mass':
-        return quantity.kilograms * share;
-      case 'containers':
-        if (!container) throw new Error(`No container ${quantity.containerId}`);
-        return quantity.count * container.litres * perLitre;
-      case 'mown':
-        return (
-          (quantity.areaM2 * (quantity.heightMillimetres / 10) * dryMassPerCentimetre.typical) /
-          1000
-        );
-      case 'depth':
-        if (bedAreaM2 === null) throw new Error('A depth is of a bed');
-        return quantity.millimetres * bedAreaM2 * perLitre;
-    }
-  })();
-  const loose = isClippings(material) ? perLitre : Math.min(perLitre, tableDryPerLitre(material));
+  const input = lotInputOf(garden, { quantity, certainty: 'plain' }, material, handling, bedAreaM2);
+  const { dryKilograms, freshKilograms, litres } = likelyLot(input);
+  if (isClippings(material) || !input.weighed) return { dryKilograms, freshKilograms, litres };
+  const loose = likelyDryKilogramsPerLitre(input.stuff, null);
   return {
     dryKilograms,
-    freshKilograms: dryKilograms / share,
-    litres: loose > 0 ? dryKilograms / loose : 0,
+    freshKilograms,
+    litres: loose > 0 ? Math.max(litres, dryKilograms / loose) : litres,
   };
 }
