@@ -38,7 +38,7 @@ const bounds: Readonly<Record<string, readonly [number, number]>> = {
   'g N per m2': [0, 50],
   'kg fresh per m2': [0.05, 20],
   'g N per kg fresh': [0.5, 60],
-  'g C per g N': [3, 1000],
+  'g C per g N': [3, 1400],
   days: [0, 800],
   'deg C': [-10, 40],
   cm: [10, 250],

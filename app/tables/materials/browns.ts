@@ -200,4 +200,18 @@ export const browns = {
     mayCarryWeedkiller: false,
     note: 'Laid flat it goes by area, not by volume.',
   },
+  'cocoa-hulls': {
+    id: 'cocoa-hulls',
+    name: 'Cocoa bean hulls',
+    materialClass: 'mature',
+    isGreens: false,
+    isBrowns: false,
+    nitrogenPercent: nitrogen(2.3, 2.5, 3.0, 'TexasEarthKind', 'mixed', 'nitrogen of dry matter'),
+    carbonToNitrogen: carbonToNitrogen(15, 18, 22, 'Recalled', 'memory', 'no analysis found'),
+    moisturePercent: moisture(6, 8, 15, 'Recalled', 'memory', 'no analysis found'),
+    densityKgPerM3: density(150, 200, 473, 'Recalled', 'memory', 'no analysis found'),
+    settledDensityKgPerM3: settled(120, 190, 280),
+    mayCarryWeedkiller: false,
+    note: 'Poisonous to dogs.',
+  },
 } as const satisfies Record<string, MaterialRow>;
