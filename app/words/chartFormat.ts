@@ -1,5 +1,6 @@
 import { type DayNumber, partsFromDay, weekdayOf } from '../core/days';
-import type { ChartUnits, ShownUnit } from './chartUnits';
+import type { ChartUnit, ChartUnits } from './chartUnits';
+import { rulerFraction } from './figures';
 
 const monthNames = [
   'January',
@@ -58,7 +59,8 @@ const minus = (text: string): string => text.replace('-', '−');
  * A value of an estimate in the shown unit, without it: two figures at most, and no more decimals
  * than the unit has. Whole numbers keep their tens and hundreds.
  */
-export function amount(inside: number, unit: ShownUnit): string {
+export function amount(inside: number, unit: ChartUnit): string {
+  if (unit.onRuler) return rulerFraction(inside * unit.perInside);
   const value = Number((inside * unit.perInside).toPrecision(2));
   const places = value === 0 ? unit.decimals : 1 - Math.floor(Math.log10(Math.abs(value)));
   const decimals = Math.max(0, Math.min(unit.decimals, places));
@@ -67,15 +69,15 @@ export function amount(inside: number, unit: ShownUnit): string {
   return minus((rounded === 0 ? 0 : rounded).toFixed(decimals));
 }
 
-export const amountWithUnit = (inside: number, unit: ShownUnit): string =>
+export const amountWithUnit = (inside: number, unit: ChartUnit): string =>
   `${amount(inside, unit)} ${unit.short}`;
 
 /** As `amountWithUnit` for reading aloud. */
-export const amountSpoken = (inside: number, unit: ShownUnit): string =>
+export const amountSpoken = (inside: number, unit: ChartUnit): string =>
   `${amount(inside, unit)} ${unit.long}`;
 
 /** A column of an account: always the same decimals, one more than an estimate shows. */
-export function accountAmount(inside: number, unit: ShownUnit): string {
+export function accountAmount(inside: number, unit: ChartUnit): string {
   const decimals = unit.decimals + 1;
   const rounded = Number((inside * unit.perInside).toFixed(decimals));
   return minus((rounded === 0 ? 0 : rounded).toFixed(decimals));

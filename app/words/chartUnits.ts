@@ -1,23 +1,25 @@
 /** How one quantity is shown: inside unit x `perInside` = shown unit. */
-export interface ShownUnit {
+export interface ChartUnit {
   readonly short: string;
   /** spelled out, for screen readers and titles */
   readonly long: string;
   readonly perInside: number;
   /** shown values are a whole number of steps of 10^-decimals */
   readonly decimals: number;
+  /** words say halves, quarters, eighths, as on a ruler in inches; scales keep decimals */
+  readonly onRuler?: true;
 }
 
 /** What charts need to know of a person's units and dates: plain data, chosen by the caller. */
 export interface ChartUnits {
   /** from g N per m2 */
-  readonly nitrogen: ShownUnit;
+  readonly nitrogen: ChartUnit;
   /** from g N, on the whole bed */
-  readonly nitrogenOnBed: ShownUnit;
+  readonly nitrogenOnBed: ChartUnit;
   /** from mm of material */
-  readonly depth: ShownUnit;
+  readonly depth: ChartUnit;
   /** from mm of rain */
-  readonly rain: ShownUnit;
+  readonly rain: ChartUnit;
   readonly dayFirst: boolean;
 }
 
@@ -41,7 +43,7 @@ export const usChartUnits: ChartUnits = {
     decimals: 2,
   },
   nitrogenOnBed: { short: 'oz', long: 'ounces', perInside: ouncesPerGram, decimals: 1 },
-  depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2 },
+  depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2, onRuler: true },
   rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2 },
   dayFirst: false,
 };

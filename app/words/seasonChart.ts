@@ -23,6 +23,7 @@ export const seasonLineWords: Readonly<
 
 export const seasonPanelWords = {
   supply: 'What it can use, and what it gets',
+  belowNought: 'below 0: lost or held back',
   nitrate: 'Nitrogen ready in the top 30 cm of soil',
   state: 'State, as it was known on the day',
   plantings: 'In the ground',
@@ -75,9 +76,13 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
   const sentences = [stateSentences[facts.verdict.state]];
   if (facts.verdict.state === 'short' && facts.verdict.turnsOn !== null)
     sentences[0] = `The crop goes short from about ${dayWord(facts.verdict.turnsOn, units)}.`;
-  if (facts.couldUseToEnd > 0.05)
+  if (facts.couldUse > 0.05)
     sentences.push(
       `By ${dayWord(facts.today, units)} the plants could use ${grams(facts.couldUse)} and have got ${grams(facts.got)}; over the whole season they could use ${grams(facts.couldUseToEnd)}.`,
+    );
+  else if (facts.couldUseToEnd > 0.05)
+    sentences.push(
+      `Over the whole season the plants could use ${grams(facts.couldUseToEnd)}, nearly all of it still to come.`,
     );
   const given = (Object.entries(facts.bySource) as [SupplySource, number][])
     .filter(([, value]) => value > 0.05)

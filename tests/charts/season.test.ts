@@ -63,7 +63,7 @@ const planting = (changes: Partial<PlantingResult> = {}): PlantingResult => ({
 const chart = (result: SeasonResult, changes: Partial<SeasonChartData> = {}): SeasonChartData => ({
   result,
   verdict: { state: 'about right', turnsOn: null },
-  cropBand: { lowMgPerKg: 20, highMgPerKg: 25, source: 'a test' },
+  cropBand: { lowMgPerKg: 20, highMgPerKg: 25 },
   bulkDensityKgPerL: 1.3,
   plantings: [],
   layers: [],

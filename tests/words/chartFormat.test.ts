@@ -29,10 +29,10 @@ describe('amounts show two figures at most', () => {
     expect(amount(value, nitrogen)).toBe(text);
   });
 
-  test('depths are whole millimetres, inches have two decimals below one', () => {
+  test('depths are whole millimetres, or inches as on a ruler', () => {
     expect(amount(7.6, depth)).toBe('8');
-    expect(amount(7.6, usChartUnits.depth)).toBe('0.30');
-    expect(amount(53, usChartUnits.depth)).toBe('2.1');
+    expect(amount(7.6, usChartUnits.depth)).toBe('5/16');
+    expect(amount(53, usChartUnits.depth)).toBe('2 1/8');
   });
 
   test('4.88243 g/m2 is one pound on a thousand square feet (exact: 453.59237 g on 92.90304 m2)', () => {

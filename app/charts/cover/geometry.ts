@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import { area, curveBasis } from 'd3-shape';
-import type { ShownUnit } from '../../words/chartUnits';
+import type { ChartUnit } from '../../words/chartUnits';
 import { spread } from '../spread';
 import type { CoverChartData, CoverLayerShown } from './data';
 
@@ -102,7 +102,7 @@ const unevenness = (x: number, seed: number): number =>
 export function coverGeometry(
   facts: CoverFacts,
   containerWidth: number,
-  unit: ShownUnit,
+  unit: ChartUnit,
 ): CoverGeometry {
   const width = Math.max(leastCoverWidth, Math.round(containerWidth));
   const left = 52;

@@ -1,4 +1,4 @@
-import type { ShownUnit } from '../../words/chartUnits';
+import type { ChartUnit } from '../../words/chartUnits';
 import { seasonPanelWords } from '../../words/seasonChart';
 import type { NitrateGeometry } from './geometry';
 import type { SeasonLayout } from './layout';
@@ -11,7 +11,7 @@ const middle = (stretch: { readonly top: number; readonly bottom: number }): num
 export function NitratePanel(props: {
   readonly geometry: NitrateGeometry;
   readonly layout: SeasonLayout;
-  readonly unit: ShownUnit;
+  readonly unit: ChartUnit;
   readonly band: { readonly lowMgPerKg: number; readonly highMgPerKg: number } | null;
 }) {
   const { geometry, layout } = props;

@@ -32,7 +32,7 @@ export function Reading(props: { readonly reading: DayReading; readonly units: C
         <Value words="ready in the soil">
           {grams(reading.readyTop)} <small>({Math.round(reading.nitrateMgPerKg)} mg/kg)</small>
         </Value>
-        <Value words="rain">{amountWithUnit(reading.rain, units.rain)}</Value>
+        <Value words="rain that day">{amountWithUnit(reading.rain, units.rain)}</Value>
         {reading.watered > 0 && (
           <Value words="watered">{amountWithUnit(reading.watered, units.rain)}</Value>
         )}

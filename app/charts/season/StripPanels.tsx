@@ -1,4 +1,4 @@
-import type { ShownUnit } from '../../words/chartUnits';
+import type { ChartUnit } from '../../words/chartUnits';
 import { classOfWord, nitrogenShapes } from '../../words/markShapes';
 import { seasonPanelWords } from '../../words/seasonChart';
 import type { SeasonLayout } from './layout';
@@ -133,7 +133,7 @@ export function LayerStrip(props: {
       {props.marks.map((mark) => (
         <g key={mark.layer.id}>
           <rect
-            className={mark.layer.inSoil === true ? 'chart-layer chart-layer-in' : 'chart-layer'}
+            className={`chart-layer stuff-${mark.layer.stuff ?? 'other'}`}
             x={mark.x - mark.width / 2}
             y={mark.layer.inSoil === true ? mark.bottom : mark.top}
             width={mark.width}
@@ -156,7 +156,7 @@ export function RainStrip(props: {
   /** end of the scale, in the shown unit */
   readonly top: number;
   readonly layout: SeasonLayout;
-  readonly unit: ShownUnit;
+  readonly unit: ChartUnit;
 }) {
   const { layout } = props;
   const { top, bottom } = layout.rain;

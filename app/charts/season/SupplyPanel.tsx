@@ -1,5 +1,5 @@
 import { amount } from '../../words/chartFormat';
-import type { ShownUnit } from '../../words/chartUnits';
+import type { ChartUnit } from '../../words/chartUnits';
 import { seasonLineWords, seasonPanelWords } from '../../words/seasonChart';
 import { weaveId } from '../weaves/Weaves';
 import type { BandName } from './series';
@@ -42,7 +42,7 @@ export function SupplyPanel(props: {
   readonly geometry: SupplyGeometry;
   readonly layout: SeasonLayout;
   readonly weaves: string;
-  readonly unit: ShownUnit;
+  readonly unit: ChartUnit;
   /** "since 1 April" */
   readonly since: string;
 }) {
@@ -66,6 +66,15 @@ export function SupplyPanel(props: {
       <path d={geometry.gone} className="chart-gone-veil" />
       <path d={geometry.gone} fill={`url(#${weaves}-gone)`} />
       <path className="chart-usable" d={geometry.usable} />
+      {geometry.labels.some((label) => label.name === 'gone') && (
+        <text
+          className="chart-title-small chart-on-plot"
+          x={layout.left + 6}
+          y={geometry.panel.bottom - 6}
+        >
+          {seasonPanelWords.belowNought}
+        </text>
+      )}
       <ValueAxis layout={layout} panel={geometry.panel} ticks={geometry.ticks} />
       <path className="chart-casing" d={geometry.got} />
       <path className="chart-line chart-line-got" d={geometry.got} />

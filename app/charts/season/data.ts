@@ -1,6 +1,7 @@
 import type { DayNumber } from '../../core/days';
 import type { SeasonResult } from '../../core/season/result';
 import type { BedVerdict, NitrogenState } from '../../core/season/verdict';
+import type { Stuff } from '../cover/data';
 import type { ChartUnits } from '../../words/chartUnits';
 
 export interface PlantingOnChart {
@@ -22,6 +23,8 @@ export interface LayerOnChart {
   readonly laidDepth: number;
   /** hoed or dug in: no cover came of it */
   readonly inSoil?: boolean;
+  /** what it is drawn as */
+  readonly stuff?: Stuff;
 }
 
 /** Everything the season chart shows of one bed: plain data, no store. */
@@ -34,7 +37,6 @@ export interface SeasonChartData {
   readonly cropBand: {
     readonly lowMgPerKg: number;
     readonly highMgPerKg: number;
-    readonly source: string;
   } | null;
   readonly bulkDensityKgPerL: number;
   /** laboratory tests of 0-30 cm */

@@ -3,7 +3,7 @@ import { area, curveLinear, line } from 'd3-shape';
 import { dayKinds } from '../../core/season/input';
 import type { SeasonResult } from '../../core/season/result';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
-import type { ShownUnit } from '../../words/chartUnits';
+import type { ChartUnit } from '../../words/chartUnits';
 import { spread } from '../spread';
 import type { SeasonChartData } from './data';
 import type { Panel, SeasonLayout } from './layout';
@@ -75,7 +75,7 @@ const leastShare = 0.01;
 const topOf = (...series: readonly Float64Array[]): number =>
   series.reduce((top, values) => values.reduce((most, value) => Math.max(most, value), top), 0);
 
-function axis(panel: Panel, least: number, most: number, unit: ShownUnit, count: number) {
+function axis(panel: Panel, least: number, most: number, unit: ChartUnit, count: number) {
   // ticks are round in the unit a person reads, places are in g/m2
   const shown = scaleLinear().domain([least * unit.perInside, most * unit.perInside]);
   const y = scaleLinear().domain([least, most]).range([panel.bottom, panel.top]);
@@ -97,7 +97,7 @@ const lineOver = (layout: SeasonLayout, from: number, y: (index: number) => numb
 export function supplyGeometry(
   series: SeasonSeries,
   layout: SeasonLayout,
-  unit: ShownUnit,
+  unit: ChartUnit,
 ): SupplyGeometry {
   const panel = layout.supply;
   const at = (values: Float64Array, index: number): number => values[index] ?? 0;

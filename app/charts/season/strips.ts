@@ -4,7 +4,7 @@ import { dayKinds } from '../../core/season/input';
 import type { SeasonResult } from '../../core/season/result';
 import type { NitrogenState } from '../../core/season/verdict';
 import { dayShort } from '../../words/chartFormat';
-import type { ShownUnit } from '../../words/chartUnits';
+import type { ChartUnit } from '../../words/chartUnits';
 import { textWidth } from '../textWidth';
 import type { DaySpan, LayerOnChart, SeasonChartData } from './data';
 import type { SeasonLayout } from './layout';
@@ -187,7 +187,7 @@ export function rainBars(
   result: SeasonResult,
   span: DaySpan,
   layout: SeasonLayout,
-  unit: ShownUnit,
+  unit: ChartUnit,
 ): { readonly bars: readonly RainBar[]; readonly top: number } {
   const days = Array.from({ length: span.to - span.from + 1 }, (_value, index) => {
     const at = span.from - result.firstDay + index;
@@ -202,7 +202,7 @@ export function rainBars(
   const top =
     scaleLinear()
       .domain([0, most * unit.perInside])
-      .nice(2)
+      .nice(4)
       .domain()[1] ?? 1;
   const height = scaleLinear()
     .domain([0, top / unit.perInside])

@@ -50,7 +50,7 @@ const normals: MonthlyNormals = {
 
 const firstDay = dayOf('2013-01-01');
 const lastDay = dayOf('2013-12-31');
-export const today = dayOf('2013-06-15');
+const today = dayOf('2013-06-15');
 const spread = typicalWeatherSpread(40.8);
 const weather = seasonWeather(record, normals, firstDay, lastDay, today, 7, spread, false);
 
@@ -241,7 +241,6 @@ function exampleBed(input: {
         ? {
             lowMgPerKg: first.crop.enoughNitrateLow,
             highMgPerKg: first.crop.enoughNitrateHigh,
-            source: 'table',
           }
         : null,
       bulkDensityKgPerL: 1.3,
@@ -258,6 +257,7 @@ function exampleBed(input: {
         name: laid.what,
         day: dayOf(laid.date),
         laidDepth: laid.depth,
+        stuff: stuffOf[laid.what],
         inSoil: laid.placement !== undefined && laid.placement !== 'laid',
       })),
       units: metricChartUnits,

@@ -10,15 +10,18 @@ import { CoverMark, StateMark, WeightMark } from '../../../app/controls/marks/Ma
 import { bedLedger } from '../../../app/core/season/ledger';
 import { coverStates, nitrogenStates } from '../../../app/core/season/verdict';
 import { metricChartUnits, usChartUnits } from '../../../app/words/chartUnits';
-import { exampleBeds, today } from './exampleBeds';
+import { exampleBeds } from './exampleBeds';
+import { sampleBeds } from './sampleBeds';
 
-/* A page for looking at the drawings; it is part of no build. Address: ?theme=dark&units=us&bed=1 */
+/* A page for looking at the drawings; it is part of no build. Address: ?theme=dark&units=us&bed=1&garden=sample */
 const wanted = new URLSearchParams(location.search);
 const theme = wanted.get('theme');
 if (theme) document.documentElement.dataset['theme'] = theme;
 const units = wanted.get('units') === 'us' ? usChartUnits : metricChartUnits;
 const only = wanted.get('bed');
-const beds = exampleBeds().filter((_bed, index) => only === null || index === Number(only));
+const beds = (wanted.get('garden') === 'sample' ? sampleBeds() : exampleBeds()).filter(
+  (_bed, index) => only === null || index === Number(only),
+);
 
 function Gallery() {
   return (
@@ -58,7 +61,11 @@ function Gallery() {
             bedName={bed.name}
           />
           <LedgerChart
-            ledger={bedLedger(bed.season.result, bed.season.result.firstDay, today)}
+            ledger={bedLedger(
+              bed.season.result,
+              bed.season.result.firstDay,
+              bed.season.result.today,
+            )}
             bedName={bed.name}
             areaM2={bed.areaM2}
             units={units}
