@@ -1,6 +1,6 @@
 import { row } from './row';
 import type { Row } from './shapes';
-import { organicMatterLimit, saxtonRawls } from './soils/saxtonRawls';
+import { organicMatterLimit, saxtonRawls } from '../core/soil/pedotransfer';
 
 /** What the feel of a soil between the fingers says of it. */
 export interface SoilRow {

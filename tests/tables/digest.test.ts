@@ -4,7 +4,6 @@ import { cropRows, cropOf } from '../../app/tables/crops';
 import { carbonBounds, carbonKindOf, materialOf, materialRows } from '../../app/tables/materials';
 import type { CropRow, MaterialRow, Row } from '../../app/tables/shapes';
 import { soils, type TextureName } from '../../app/tables/soils';
-import { saxtonRawls } from '../../app/tables/soils/saxtonRawls';
 import digest from './digest.json';
 
 /**
@@ -100,34 +99,6 @@ describe('rows are the numbers that were read', () => {
       expect([fieldCapacity.low, fieldCapacity.high], texture).toEqual(capacity);
       expect([wiltingPoint.low, wiltingPoint.high], texture).toEqual(wilting);
     }
-  });
-});
-
-describe('Saxton and Rawls 2006', () => {
-  test.each(digest.saxtonRawls.map((line) => [String(line[0]), line] as const))(
-    '%s agrees with the printed class values (recalled) to their last digit',
-    (_, line) => {
-      const [, sand, clay, matter, wilting, capacity, saturation, density] = line as [
-        string,
-        ...number[],
-      ];
-      const soil = saxtonRawls({
-        sand: (sand ?? 0) / 100,
-        clay: (clay ?? 0) / 100,
-        organicMatterPercent: matter ?? 0,
-      });
-      expect(Math.round(soil.wiltingPoint * 100)).toBe(wilting);
-      expect(Math.round(soil.fieldCapacity * 100)).toBe(capacity);
-      expect(Math.round(soil.saturation * 100)).toBe(saturation);
-      expect(Math.abs(soil.bulkDensityKgPerL - (density ?? NaN))).toBeLessThan(0.0051);
-    },
-  );
-
-  test('the example of a public copy: sand 20 %, clay 20 %, organic matter 2.5 %', () => {
-    const soil = saxtonRawls({ sand: 0.2, clay: 0.2, organicMatterPercent: 2.5 });
-    expect(soil.wiltingPoint).toBeCloseTo(0.1365448, 6);
-    expect(soil.fieldCapacity).toBeCloseTo(0.3208775, 6);
-    expect(soil.saturation).toBeCloseTo(0.482125, 5);
   });
 });
 
