@@ -25,7 +25,7 @@ export const cautionWords = (
   units: UnitSet,
 ): CautionWords => ({
   says: cautionSentence(caution, units),
-  instead: insteadWords(caution, basis.instead),
+  instead: insteadWords(caution, basis.instead, units),
   source: sourceLine(basis),
 });
 

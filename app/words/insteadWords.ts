@@ -1,5 +1,7 @@
 import type { InsteadKey } from '../core/season/limits';
 import type { Caution } from '../core/season/verdict';
+import type { UnitSet } from '../amounts/unitSystem';
+import { estimateWithUnit } from './figures';
 
 const sentences: Readonly<Record<InsteadKey, string>> = {
   'stop greens':
@@ -41,9 +43,14 @@ const sentences: Readonly<Record<InsteadKey, string>> = {
 
 /** What to do instead, in one line; '' where there is nothing to say. */
 export function insteadWords(
-  caution: Pick<Caution, 'kind' | 'weight' | 'layerId' | 'row'>,
+  caution: Pick<Caution, 'kind' | 'weight' | 'layerId' | 'row' | 'detail'>,
   instead: InsteadKey,
+  units: UnitSet,
 ): string {
+  if (caution.detail['welcome'] === 1) return '';
+  const litres = Number(caution.detail['mendLitres'] ?? 0);
+  if (caution.kind === 'short' && litres > 0)
+    return `Lay or hoe in about ${estimateWithUnit(litres, units.volume)} of ${String(caution.detail['mendWith'])}, thin, and look again in a week.`;
   // The same lines hold for a layer in the hand and for a bed that has had it.
   if (caution.layerId === null && (caution.kind === 'room' || caution.kind === 'season total'))
     return sentences[

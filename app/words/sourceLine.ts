@@ -23,7 +23,7 @@ export function sourceLine(
   basis: Pick<ThresholdBasis, 'source' | 'place' | 'standing' | 'judged'>,
 ): string {
   const standing = startsLarge(standingWords[basis.standing]);
-  if (basis.standing === 'assumed') return `Our own judgement: ${basis.place}. ${standing}.`;
+  if (basis.standing === 'assumed') return `Our own judgement: ${basis.place}.`;
   if (basis.standing === 'definition')
     return `${startsLarge(basis.place)}: ${standing.toLowerCase()}.`;
   const own = basis.judged ? ' The line itself is our judgement.' : '';

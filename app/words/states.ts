@@ -60,7 +60,7 @@ export const excessHarm: Readonly<Record<ExcessClass, string>> = {
 export function otherCauses(weather: Partial<FlowerWeather>, units: UnitSet): string {
   const degrees = (celsius: number): string => estimateWithUnit(celsius, units.temperature);
   const causes = [
-    (weather.hotDays ?? 0) > 0 ? `heat over ${degrees(32)}` : '',
+    (weather.hotDays ?? 0) > 0 ? `heat over ${degrees(weather.hotAbove ?? 0)}` : '',
     (weather.hotNights ?? 0) > 0 ? 'hot nights' : '',
     (weather.coldNights ?? 0) > 0 ? 'cold nights' : '',
     (weather.dryDays ?? 0) > 0 ? 'dry roots' : '',
@@ -82,18 +82,21 @@ export interface StateSurroundings {
 export function stateSentence(
   verdict: BedVerdict,
   units: UnitSet,
-  { today, weather = { hotDays: 0, hotNights: 0, coldNights: 0, dryDays: 0 } }: StateSurroundings,
+  { today, weather }: StateSurroundings,
 ): string {
   const day = (one: number | null): string =>
     one === null ? '' : dayNear(one, today, dayStyle(units.system));
-  const past = `In hand and to come: ${times(verdict.ratio)} what the crop can use.`;
+  const isLegume = verdict.excessClass === 'legume';
+  const wanted = isLegume ? 'what it asks of the soil' : 'what the crop can use';
+  const past = `In hand and to come: ${times(verdict.ratio)} ${wanted}.`;
+  const later = verdict.wantsMoreLater ? ' Later on it will want more.' : '';
   const was = verdict.wasShortOn === null ? '' : ` It was short from ${day(verdict.wasShortOn)}.`;
   switch (verdict.state) {
     case 'over-fed': {
       const excess = verdict.excessClass ?? 'storage';
       const sets = excess === 'fruit' || excess === 'flower';
       return `${past} Past ${twoFigures(verdict.overFedLine ?? 0)}, ${excessHarm[excess]}.${
-        sets ? otherCauses(weather, units) : ''
+        sets && weather ? otherCauses(weather, units) : ''
       }`;
     }
     case 'enough to the end':
@@ -107,7 +110,7 @@ export function stateSentence(
         verdict.dryFirst ? ' The soil is dry: water first.' : ''
       }`;
     case 'about right':
-      return `${past}${was}`;
+      return `${past}${later}${was}`;
     case 'nothing planted':
       return `Nothing planted. ${estimateWithUnit(verdict.inReach, units.nitrogenPerArea)} is ready in the soil.`;
   }

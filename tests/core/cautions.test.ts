@@ -317,7 +317,7 @@ describe('greens on a bed with enough', () => {
   });
   test('just past the line of "enough" the stop is still a caution', () => {
     expect(enough(1.11, 1.4)).toBe('caution: greens on enough to the end');
-    expect(enough(1.16, 1.4)).toBe('stop: greens past enough');
+    expect(enough(1.13, 1.4)).toBe('stop: greens past enough');
   });
   test('browns are welcome', () => {
     const straw = makeLayer({ materialClass: 'mature', isGreens: false });
@@ -370,6 +370,14 @@ describe('legumes', () => {
     expect(said(fixed(0.5, { laidDepth: 8.1 }), 'legume')).toBe('caution: legume loss');
   });
 
+  test('a cover crop has no use for a first layer', () => {
+    const clover = makePlanting({ sown: true }, { excessClass: 'cover', legume: legumeInput });
+    const made = (daily: number): Case => ({ plantings: [clover], uptake: 0.04, fixed: daily });
+    expect(said(ofLayer(makeLayer(), made(0.06), made(0.03)), 'legume')).toBe(
+      'caution: legume loss',
+    );
+  });
+
   test('no nodules, nothing to lose', () => {
     const none = makePlanting(
       { nodulesSeen: false },
@@ -389,6 +397,18 @@ describe('short', () => {
     expect(found?.number).toBeCloseTo(0.07 * (clearing - today), 6);
     expect(said(hungry(0.086), 'short')).toBe('none');
   });
+  test('names what is on hand: one thin layer at most, no more than there is room for', () => {
+    const made: Case = { uptake: 0.03, result: { pools: { mineralTop: all(1) } } };
+    const mends = (litres: number, nitrogenGrams: number): unknown =>
+      ofBed(made, { onHand: [{ name: 'clippings', litres, nitrogenGrams }] }).find(
+        (caution) => caution.kind === 'short',
+      )?.detail['mendLitres'];
+    expect(mends(135, 230)).toBe(8 * 6);
+    expect(mends(20, 34)).toBe(20);
+    // very rich: the room of the bed decides
+    const room = runOf(made).verdict.room ?? NaN;
+    expect(mends(135, 13_500)).toBeCloseTo((room * 6) / 100, 9);
+  });
 });
 
 describe('tied up', () => {
@@ -396,14 +416,14 @@ describe('tied up', () => {
     [dugTakes]: between(perDay, today - 28, today + 10),
     [dugGives]: between(0.02, today + 11, clearing),
   });
-  test('more than 1 g taken by what was dug in and not given back, until it is', () => {
+  test('more than half a gram taken by what was dug in and not given back, until it is', () => {
     // 29 days of tie-up to today, ten more to come; 0.02 g a day given back afterwards
-    const line = 1 / 29;
+    const line = 0.5 / 39;
     const found = ofBed({ result: { flows: flows(line * 1.01) } }).find(
       (caution) => caution.kind === 'tied up',
     );
     expect(found?.weight).toBe('caution');
-    expect(found?.date).toBe(today + 10 + Math.ceil((39 * line * 1.01 - 1) / 0.02));
+    expect(found?.date).toBe(today + 10 + Math.ceil((39 * line * 1.01 - 0.5) / 0.02));
     expect(said(ofBed({ result: { flows: flows(line * 0.99) } }), 'tied up')).toBe('none');
     // with nothing planted and nothing planned nobody minds
     const empty: Case = { plantings: [], result: { flows: flows(line * 1.01) } };
@@ -420,8 +440,8 @@ describe('tied up', () => {
         ),
         'tied up',
       );
-    expect(held(1.01)).toBe('caution: tied up');
-    expect(held(0.99)).toBe('none');
+    expect(held(0.505)).toBe('caution: tied up');
+    expect(held(0.495)).toBe('none');
   });
 });
 

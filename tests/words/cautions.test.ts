@@ -32,6 +32,7 @@ const detail = {
   material: 'Grass clippings',
   pickFrom: day + 60,
   hotDays: 5,
+  hotAbove: 32,
   dryDays: 4,
 };
 
@@ -243,6 +244,16 @@ describe('sentences', () => {
     );
   });
 
+  test('a hungry bed is told what of today’s greens would mend it', () => {
+    const hungry = made('short', 'short of nitrogen', 'caution', {
+      detail: { room: 38, mendWith: 'clippings from Back', mendLitres: 67.5 },
+    });
+    const { instead } = cautionWords(hungry, basisOf(hungry), metricUnits);
+    expect(instead).toBe(
+      'Lay or hoe in about 68 L of clippings from Back, thin, and look again in a week.',
+    );
+  });
+
   test('a crop’s name and its verb agree', () => {
     const small = (crop: string): string =>
       says(made('seedlings', 'cover over seedlings', 'caution', { detail: { crop } }));
@@ -276,7 +287,7 @@ describe('where a line comes from', () => {
       /Seen second-hand\. The line itself is our judgement\.$/,
     );
     expect(sourceLine(basisOf({ row: 'layer just cut', weight: 'stop' }))).toBe(
-      'Our own judgement: an inch heats and turns slimy. An estimate of our own.',
+      'Our own judgement: an inch heats and turns slimy.',
     );
     expect(sourceLine(basisOf({ row: 'layer limp', weight: 'note' }))).toMatch(
       /^Growers: .* No trial behind it\.$/,
@@ -290,9 +301,9 @@ describe('where a line comes from', () => {
 });
 
 test('every remedy has words, and every row names one', () => {
-  const caution = { kind: 'layer depth', weight: 'stop', layerId: 'x', row: 'layer limp' } as const;
+  const caution = made('layer depth', 'layer limp', 'stop', { detail: {} });
   for (const key of insteadKeys)
-    if (key !== 'nothing') expect(insteadWords(caution, key)).toMatch(/^[A-Z].*\.$/);
+    if (key !== 'nothing') expect(insteadWords(caution, key, metricUnits)).toMatch(/^[A-Z].*\.$/);
   for (const row of thresholdRows) expect(insteadKeys).toContain(row.instead);
   expect(thresholdRow('room fruit').instead).toBe('other bed');
 });

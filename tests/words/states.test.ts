@@ -36,6 +36,7 @@ const verdict = (changes: Partial<BedVerdict> = {}): BedVerdict => ({
   room: 5,
   excessClass: 'fruit',
   overFedLine: 1.3,
+  wantsMoreLater: false,
   strongly: false,
   flowerNitrate: null,
   laidThisSeason: 20,
@@ -75,7 +76,7 @@ describe('the state of a bed in one line', () => {
     expect(says({ state: 'over-fed', excessClass: 'flower', ratio: 1.5 })).toMatch(
       /it is more than the flowers can use\.$/,
     );
-    const hot = { hotDays: 4, hotNights: 0, coldNights: 0, dryDays: 0 };
+    const hot = { hotAbove: 32, hotDays: 4, hotNights: 0, coldNights: 0, dryDays: 0 };
     const sentence = stateSentence(verdict({ state: 'over-fed' }), usUnits, {
       today,
       weather: hot,
@@ -88,6 +89,11 @@ describe('the state of a bed in one line', () => {
       /on July 4\.$/,
     );
     expect(says({ state: 'nothing planted' }, usUnits)).toMatch(/lb\/1,000 sq ft/);
+  });
+
+  test('about right for now says when it will not last; a legume’s ratio is of the soil’s share', () => {
+    expect(says({ ratio: 0.56, wantsMoreLater: true })).toMatch(/Later on it will want more\.$/);
+    expect(says({ excessClass: 'legume' })).toMatch(/what it asks of the soil\.$/);
   });
 
   test('strongly is a word of its own', () => {

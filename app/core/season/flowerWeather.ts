@@ -6,6 +6,8 @@ import { at } from './seasonAccount';
 /** Days of the last fortnight on which something else than feeding kept flowers from setting. */
 export interface FlowerWeather {
   readonly hotDays: number;
+  /** deg C past which a day counts as hot */
+  readonly hotAbove: number;
   readonly hotNights: number;
   readonly coldNights: number;
   readonly dryDays: number;
@@ -32,6 +34,7 @@ export function flowerWeather(
     return days >= numbers['weather days'] ? days : 0;
   };
   return {
+    hotAbove: numbers['hot day'],
     hotDays: count((day) => at(result.airMaximum, result, day) > numbers['hot day']),
     hotNights: count((day) => at(result.airMinimum, result, day) > numbers['hot night']),
     coldNights: count((day) => at(result.airMinimum, result, day) < numbers['cold night']),

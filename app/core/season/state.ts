@@ -104,6 +104,7 @@ function emptyBed(
     room: null,
     excessClass: null,
     overFedLine: null,
+    wantsMoreLater: false,
     strongly: false,
     flowerNitrate: null,
     laidThisSeason: laidThisSeason(input, today),
@@ -230,6 +231,8 @@ export function bedVerdict(
       overFed?.excessClass ??
       accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop.excessClass,
     overFedLine: legumeBed ? null : (overFed?.lines.caution ?? null),
+    wantsMoreLater:
+      state === 'about right' && !isProvided && openShare >= numbers['short least open'],
     strongly:
       state === 'over-fed' && overFed !== null && isRich(overFed.lines.stop, flowering.stop),
     flowerNitrate,

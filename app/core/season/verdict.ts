@@ -42,6 +42,8 @@ export interface BedVerdict {
   readonly excessClass: ExcessClass | null;
   /** ratio past which the bed counts as over-fed; null for legumes, cover crops and empty beds */
   readonly overFedLine: number | null;
+  /** nobody is short within weeks, and yet the forecast to clearing leaves a good part unmet; never of legumes */
+  readonly wantsMoreLater: boolean;
   /** past the strong line of its class as well */
   readonly strongly: boolean;
   /** fruit: highest nitrate forecast round first flower [mg/kg]; else null */

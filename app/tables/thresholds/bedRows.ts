@@ -22,7 +22,7 @@ export const bedRows: readonly ThresholdRow[] = [
     'Nitrogen held back by what was dug or hoed in',
     'g/m2',
     null,
-    [1, ours('more than a few days’ need')],
+    [0.5, ours('a week of a young crop’s need; poor soils have little more to be taken')],
     null,
     'feed',
   ),

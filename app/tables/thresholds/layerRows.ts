@@ -1,8 +1,9 @@
 import type { ThresholdRow } from '../../core/season/limits';
 import { fact, line, number, ours, practice } from './cell';
 
-const room = 'as the over-fed lines of its class';
-const upTo: readonly [number, ReturnType<typeof ours>] = [1.1, ours('as "enough to the end"')];
+const room =
+  'multiples of the need, bracketed by trials that lost yield at 1.4 to 2 times the best rate';
+const upTo: readonly [number, ReturnType<typeof ours>] = [1.1, ours('a tenth over the need')];
 
 /** A layer about to be laid: depth, what is under it, what the bed can still use. */
 export const layerRows: readonly ThresholdRow[] = [
@@ -150,7 +151,7 @@ export const layerRows: readonly ThresholdRow[] = [
   number(
     'enough margin',
     'How far past "enough" a stop begins',
-    0.05,
+    0.02,
     'share',
     ours('so that no bed jumps from nothing to a stop'),
   ),
@@ -172,7 +173,7 @@ export const layerRows: readonly ThresholdRow[] = [
     'greens past enough',
     'Greens that carry a bed with enough past its over-fed line',
     'stop',
-    ours('as the over-fed lines'),
+    ours(room),
     'other bed',
   ),
   fact(

@@ -19,6 +19,7 @@ export type {
   CautionFacts,
   Hazard,
   LayerFacts,
+  OnHand,
   PlantingFacts,
   Run,
   SourceFacts,

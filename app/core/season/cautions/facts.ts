@@ -65,6 +65,14 @@ export interface PlantingFacts {
   readonly weedkillerSensitive: boolean;
 }
 
+/** Greens that nobody has found a place for yet. */
+export interface OnHand {
+  /** "clippings from the back lawn" */
+  readonly name: string;
+  readonly litres: number;
+  readonly nitrogenGrams: number;
+}
+
 /** Plain data about the garden that the engine does not need and the cautions do. */
 export interface CautionFacts {
   readonly roof: 'open' | 'glass or film';
@@ -74,6 +82,8 @@ export interface CautionFacts {
   readonly dogs: boolean;
   /** by layer id; a layer without facts is taken as the gardener's own clean material */
   readonly layers: Readonly<Record<string, LayerFacts>>;
+  /** what could mend a hungry bed today, best first; empty where there is nothing */
+  readonly onHand?: readonly OnHand[];
   /** by planting id */
   readonly plantings: Readonly<Record<string, PlantingFacts>>;
 }

@@ -7,8 +7,27 @@ import type { CautionFacts, Run } from './facts';
 import { factCaution, makeCaution } from './makeCaution';
 import { nextStart } from './roomCautions';
 
-/** When the crop goes short, and how much it lacks to its end. */
-function shortCaution(run: Run, limits: Limits): Caution[] {
+/**
+ * What of the greens on hand mends a hungry bed now: one thin layer of the first kind, no more than
+ * there is room for.
+ */
+function mendWith(
+  run: Run,
+  facts: CautionFacts,
+  limits: Limits,
+): Readonly<Record<string, string | number>> {
+  const [first] = facts.onHand ?? [];
+  const room = run.verdict.room ?? 0;
+  if (!first || first.litres <= 0 || first.nitrogenGrams <= 0) return {};
+  const area = run.input.areaM2;
+  // 1 mm on 1 m2 is 1 L.
+  const thin = limits.lines['layer just cut'].note * area;
+  const wanted = (room * area * first.litres) / first.nitrogenGrams;
+  return { mendWith: first.name, mendLitres: Math.min(first.litres, thin, wanted) };
+}
+
+/** When the crop goes short, how much it lacks to its end, and what mends it from what is on hand. */
+function shortCaution(run: Run, facts: CautionFacts, limits: Limits): Caution[] {
   const { verdict, input, result } = run;
   if (verdict.state !== 'short') return [];
   const wanted = plantingAccounts(input, result, input.today).reduce(
@@ -25,6 +44,7 @@ function shortCaution(run: Run, limits: Limits): Caution[] {
         room: verdict.room ?? 0,
         forecastMet: verdict.forecastMet,
         dryFirst: verdict.dryFirst ? 1 : 0,
+        ...mendWith(run, facts, limits),
       },
     }),
   ];
@@ -49,18 +69,24 @@ function lastsUntil(
 function tiedUpCaution(run: Run, limits: Limits): Caution[] {
   const { input, result } = run;
   const owed = nitrogenOwed(result);
-  const held = at(owed, result, input.today);
+  const ahead = limits.numbers['short look-ahead'];
+  let held = 0;
+  let peak = input.today;
+  for (let day = input.today; day <= Math.min(input.today + ahead, lastDayOf(result)); day += 1)
+    if (at(owed, result, day) > held) {
+      held = at(owed, result, day);
+      peak = day;
+    }
   const weighed = weigh(held, limits.lines['tied up']);
   if (!weighed) return [];
   const start = nextStart(run, input.today);
-  const ahead = limits.numbers['short look-ahead'];
   if (run.verdict.ratio === null && (start === null || start > input.today + ahead)) return [];
   return [
     makeCaution('tied up', weighed.weight, 'tied up', {
       number: held,
       threshold: weighed.threshold,
       unit: 'g/m2',
-      date: lastsUntil(owed, run, input.today, limits.lines['tied up'].caution),
+      date: lastsUntil(owed, run, peak, limits.lines['tied up'].caution),
     }),
   ];
 }
@@ -148,7 +174,7 @@ function leafNitrateCaution(run: Run, limits: Limits): Caution[] {
 
 /** Everything about a bed's nitrogen as it stands: short, tied up, about to be washed out, leaf nitrate. */
 export const feedingCautions = (run: Run, facts: CautionFacts, limits: Limits): Caution[] => [
-  ...shortCaution(run, limits),
+  ...shortCaution(run, facts, limits),
   ...tiedUpCaution(run, limits),
   ...washingOutCautions(run, facts, limits),
   ...leafNitrateCaution(run, limits),
@@ -166,17 +192,20 @@ export function layerTieUpCautions(
   );
   if (!dug) return [];
   const span = limits.numbers['short look-ahead'];
-  const hasCrop = after.input.plantings.some(
+  const crops = after.input.plantings.filter(
     (planting) =>
       planting.startDay <= dug.day + span &&
       (planting.clearingDay === null || planting.clearingDay > dug.day),
   );
-  if (!hasCrop) return [];
+  if (crops.length === 0) return [];
+  const end = Math.max(
+    ...crops.map((planting) => planting.clearingDay ?? Math.max(dug.day, planting.usualEndDay)),
+  );
   const without = nitrogenOwed(before.result);
   const more = nitrogenOwed(after.result).map((owed, index) => owed - (without[index] ?? 0));
   let held = 0;
   let peak = dug.day;
-  for (let day = dug.day; day <= Math.min(dug.day + span, lastDayOf(after.result)); day += 1)
+  for (let day = dug.day; day <= Math.min(end, lastDayOf(after.result)); day += 1)
     if (at(more, after.result, day) > held) {
       held = at(more, after.result, day);
       peak = day;

@@ -46,7 +46,8 @@ export function legumeCautions(
     canFix(planting),
   );
   const isTall = ofLegumes.length > 0 && ofLegumes.every(({ hands }) => hands >= 1);
-  const isWelcome = isFirst && isTall && depth <= numbers['legume first layer'];
+  const isPicked = legumes.some((planting) => planting.crop.excessClass === 'legume');
+  const isWelcome = isFirst && isPicked && isTall && depth <= numbers['legume first layer'];
   return [
     makeCaution('legume', isWelcome ? 'note' : weighed.weight, 'legume loss', {
       number: loss,
