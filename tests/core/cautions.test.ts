@@ -708,12 +708,12 @@ describe('where it came from', () => {
 
 describe('raw manure', () => {
   const wait = (
-    days: number,
+    lead: number,
     eatenFromSoil: boolean,
     excessClass: PlantingInput['crop']['excessClass'] = 'storage',
   ): readonly Caution[] => {
     const planting = makePlanting(
-      { firstHarvestDay: today + days, clearingDay: dayIn(12, 20), usualEndDay: dayIn(12, 20) },
+      { firstHarvestDay: today + lead, clearingDay: dayIn(12, 20), usualEndDay: dayIn(12, 20) },
       { eatenFromSoil, excessClass },
     );
     const layer = makeLayer({ materialClass: 'slow', isGreens: false });

@@ -261,6 +261,3 @@ export function weigh(number: number, lines: Lines, stopFrom = false): Weighed |
 }
 
 export const weightRank: Readonly<Record<Weight, number>> = { note: 1, caution: 2, stop: 3 };
-
-/** The line that belongs to a weight. */
-export const lineOf = (lines: Lines, weight: Weight): number => lines[weight];
