@@ -13,6 +13,7 @@ import {
   releaseSite,
   siteAnswers,
 } from './electronBinary.js';
+import { onEnd } from './endings.js';
 import { findBrowser } from './findBrowser.js';
 import { prepare } from './prepare.js';
 
@@ -89,10 +90,18 @@ function runElectron(binary, file) {
       stdio: 'inherit',
       env,
     });
+    let isAsked = false;
     /** @param {number | null} code */
-    const end = (code) => resolve({ code, soon: Date.now() - began < startLimitMilliseconds });
-    for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP']))
-      process.once(signal, () => child.kill(signal));
+    const end = (code) =>
+      resolve(
+        isAsked
+          ? { code: 0, soon: false }
+          : { code, soon: Date.now() - began < startLimitMilliseconds },
+      );
+    onEnd((signal) => {
+      isAsked = true;
+      child.kill(signal);
+    });
     child.once('error', () => end(-1));
     child.once('exit', end);
   });
@@ -117,16 +126,19 @@ async function serve(choice, file) {
     file,
   });
   const window = choice.kind === 'browser' ? openAppWindow(choice.program, service.address) : null;
+  let isEnding = false;
   const end = async () => {
+    isEnding = true;
     window?.close();
     await service.stop();
     process.exit(0);
   };
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.once(signal, end);
+  onEnd(() => void end());
 
   if (window) {
     const began = Date.now();
     const code = await window.ended;
+    if (isEnding) return;
     if (code === 0 || Date.now() - began > startLimitMilliseconds) return end();
     console.log(`That window did not open (it ended with ${code ?? 'a signal'}). The address is:`);
   }
