@@ -10,7 +10,13 @@ import {
 import { seasonLayout } from '../../app/charts/season/layout';
 import { readDay, stateOn, weeklyReadings } from '../../app/charts/season/reading';
 import { seasonSeries } from '../../app/charts/season/series';
-import { layerMarks, plantingBars, rainBars, stateSegments } from '../../app/charts/season/strips';
+import {
+  layerMarks,
+  plantingBars,
+  plantingsInView,
+  rainBars,
+  stateSegments,
+} from '../../app/charts/season/strips';
 import { dayOf } from '../../app/core/days';
 import { flowKinds, pools } from '../../app/core/season/flows';
 import { bedLedger, supplySources } from '../../app/core/season/ledger';
@@ -214,6 +220,19 @@ describe('positions are dates', () => {
     const { bars } = rainBars(result, span, layout, metricChartUnits.rain);
     expect(bars.map((one) => one.day - firstDay)).toEqual([10, 11]);
     expect((bars[0]?.rain ?? 0) / (bars[1]?.rain ?? 1)).toBeCloseTo(4, 9);
+  });
+
+  test('a planting that does not stand in the view takes no row', () => {
+    const run = planting();
+    const data = chart(quiet({ plantings: [run] }), {
+      plantings: [
+        { id: 'p1', name: 'Beans', sown: true, flowerDay: null, firstHarvestDay: null },
+        { id: 'unknown', name: 'Peas', sown: true, flowerDay: null, firstHarvestDay: null },
+      ],
+    });
+    const rows = (from: number, to: number) =>
+      plantingsInView(data, { from: firstDay + from, to: firstDay + to }).length;
+    expect([rows(0, 19), rows(0, 20), rows(49, 59), rows(50, 59)]).toEqual([0, 1, 1, 0]);
   });
 
   test('imagined days are one stretch from the day after today', () => {

@@ -24,7 +24,7 @@ import { Reading } from './Reading';
 import { readDay, spokenReading, weeklyReadings } from './reading';
 import { seasonSeries } from './series';
 import { LayerStrip, PlantingRows, RainStrip, StateStrip } from './StripPanels';
-import { layerMarks, plantingBars, rainBars, stateSegments } from './strips';
+import { layerMarks, plantingBars, plantingsInView, rainBars, stateSegments } from './strips';
 import { SupplyPanel } from './SupplyPanel';
 import { WeeksTable } from './WeeksTable';
 
@@ -81,7 +81,7 @@ export function SeasonChart(props: SeasonChartProps) {
     () => seasonSeries(result, span, props.bulkDensityKgPerL),
     [result, span, props.bulkDensityKgPerL],
   );
-  const layout = seasonLayout(width, span, props.plantings.length);
+  const layout = seasonLayout(width, span, plantingsInView(props, span).length);
   const supply = supplyGeometry(series, layout, units.nitrogen);
   const nitrate = nitrateGeometry(series, layout, props);
   const imagined = imaginedStretches(result, series, layout);

@@ -1,12 +1,12 @@
 import { scaleLinear } from 'd3-scale';
 import type { DayNumber } from '../../core/days';
 import { dayKinds } from '../../core/season/input';
-import type { SeasonResult } from '../../core/season/result';
+import type { PlantingResult, SeasonResult } from '../../core/season/result';
 import type { NitrogenState } from '../../core/season/verdict';
 import { dayShort } from '../../words/chartFormat';
 import type { ChartUnit } from '../../words/chartUnits';
 import { textWidth } from '../textWidth';
-import type { DaySpan, LayerOnChart, SeasonChartData } from './data';
+import type { DaySpan, LayerOnChart, PlantingOnChart, SeasonChartData } from './data';
 import type { SeasonLayout } from './layout';
 
 export interface StateSegment {
@@ -138,20 +138,32 @@ const stageWords: Readonly<Record<Stage, string>> = {
   cleared: 'cleared',
 };
 
+/** The plantings that stand on some day of the view, each with its run: one row each. */
+export const plantingsInView = (
+  data: Pick<SeasonChartData, 'plantings' | 'result'>,
+  span: DaySpan,
+): readonly { readonly planting: PlantingOnChart; readonly run: PlantingResult }[] =>
+  data.plantings.flatMap((planting) => {
+    const run = data.result.plantings.find((candidate) => candidate.id === planting.id);
+    const stands =
+      run !== undefined &&
+      run.startDay <= span.to &&
+      (run.clearingDay === null || run.clearingDay > span.from);
+    return stands ? [{ planting, run }] : [];
+  });
+
 /** Each planting as a bar over its days in the ground, with its stages where the words have room. */
 export function plantingBars(
   data: Pick<SeasonChartData, 'plantings' | 'result'>,
   span: DaySpan,
   layout: SeasonLayout,
 ): readonly PlantingBar[] {
-  return data.plantings.flatMap((planting, index) => {
-    const run = data.result.plantings.find((candidate) => candidate.id === planting.id);
+  return plantingsInView(data, span).flatMap(({ planting, run }, index) => {
     const row = layout.plantings[index];
-    if (!run || !row) return [];
+    if (!row) return [];
     const end = run.clearingDay ?? span.to + 1;
     const from = Math.max(run.startDay, span.from);
     const to = Math.min(end, span.to + 1);
-    if (to <= from) return [];
     const bar = { x: layout.x(from), width: layout.x(to) - layout.x(from) };
     let free = bar.x + 10 + textWidth(planting.name, true);
     const days: readonly (readonly [Stage, DayNumber | null])[] = [

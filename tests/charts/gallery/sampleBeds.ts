@@ -1,14 +1,12 @@
 import sampleText from '../../../assets/gardens/sample.mowings?raw';
-import { coverLayersOf, seasonDataOf, type BedNames } from '../../../app/charts/fromBed';
 import { dayOf } from '../../../app/core/days';
 import { answerBed } from '../../../app/core/season/bedAnswer';
 import { stateHistory } from '../../../app/core/season/stateHistory';
 import { runSeason } from '../../../app/core/season/season';
 import { bedQuestion } from '../../../app/document/bedQuestion';
-import { materialOfApplication } from '../../../app/document/materialValues';
 import { parseGarden } from '../../../app/document/parse';
 import { bedSeason } from '../../../app/document/seasonInput';
-import { cropOf } from '../../../app/tables/crops';
+import { coverChartData, seasonChartData } from '../../../app/screens/beds/chartData';
 import { limits } from '../../../app/tables/thresholds';
 import { metricChartUnits } from '../../../app/words/chartUnits';
 import type { ExampleBed } from './exampleBeds';
@@ -19,18 +17,9 @@ export function sampleBeds(): readonly ExampleBed[] {
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.error));
   const garden = parsed.value;
   const today = dayOf(garden.garden.today ?? '2013-06-15');
-  const names: BedNames = {
-    planting: (id) => {
-      const planting = garden.plantings.find((one) => one.id === id);
-      return (planting && cropOf(planting.cropId)?.name) ?? id;
-    },
-    layer: (id) => {
-      const application = garden.applications.find((one) => one.id === id);
-      return application ? materialOfApplication(garden, application).name : id;
-    },
-  };
   return garden.beds.map((bed) => {
-    const { input, season, verdict } = answerBed(bedQuestion(garden, bed.id, today), limits);
+    const answer = answerBed(bedQuestion(garden, bed.id, today), limits);
+    const { input, verdict } = answer;
     const history = stateHistory(
       input.firstDay,
       today,
@@ -44,12 +33,10 @@ export function sampleBeds(): readonly ExampleBed[] {
       name: bed.name,
       areaM2: bed.areaM2,
       coverState: verdict.coverState,
-      cover: coverLayersOf(input, names),
+      cover: coverChartData(garden, answer, metricChartUnits).layers,
       season: {
-        ...seasonDataOf(input, season, names),
-        verdict,
+        ...seasonChartData(garden, answer, null, metricChartUnits),
         history: history.map((then) => ({ day: then.day, state: then.verdict.state })),
-        units: metricChartUnits,
       },
     };
   });
