@@ -14,6 +14,12 @@ export const lawnSources = {
     'Clipping yield and nitrogen of cool-season turf cultivars, 1990-91',
     'digitalcommons.uri.edu/pls_facpubs/187; abstract read',
   ),
+  GelernterStowell2005: source(
+    'Gelernter W, Stowell L',
+    2005,
+    'Improved overseeding programs 1. The role of weather',
+    'Golf Course Management; quoted in turf notes, which were read for the best temperatures only',
+  ),
   Springer2008: source(
     'Springer TL',
     2008,
