@@ -88,7 +88,10 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
     .filter(([, value]) => value > 0.05)
     .toSorted((a, b) => b[1] - a[1])
     .slice(0, 2)
-    .map(([source, value]) => `${seasonLineWords[source]} (${grams(value)})`);
+    .map(
+      ([source, value]) =>
+        `${source === 'air' ? 'the air' : seasonLineWords[source]} (${grams(value)})`,
+    );
   if (given.length > 0) sentences.push(`Most of what the bed got came from ${listed(given)}.`);
   return sentences.join(' ');
 }

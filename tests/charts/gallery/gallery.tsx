@@ -10,18 +10,15 @@ import { CoverMark, StateMark, WeightMark } from '../../../app/controls/marks/Ma
 import { bedLedger } from '../../../app/core/season/ledger';
 import { coverStates, nitrogenStates } from '../../../app/core/season/verdict';
 import { metricChartUnits, usChartUnits } from '../../../app/words/chartUnits';
-import { exampleBeds } from './exampleBeds';
 import { sampleBeds } from './sampleBeds';
 
-/* A page for looking at the drawings; it is part of no build. Address: ?theme=dark&units=us&bed=1&garden=sample */
+/* A page for looking at the drawings; it is part of no build. Address: ?theme=dark&units=us&bed=1 */
 const wanted = new URLSearchParams(location.search);
 const theme = wanted.get('theme');
 if (theme) document.documentElement.dataset['theme'] = theme;
 const units = wanted.get('units') === 'us' ? usChartUnits : metricChartUnits;
 const only = wanted.get('bed');
-const beds = (wanted.get('garden') === 'sample' ? sampleBeds() : exampleBeds()).filter(
-  (_bed, index) => only === null || index === Number(only),
-);
+const beds = sampleBeds().filter((_bed, index) => only === null || index === Number(only));
 
 function Gallery() {
   return (

@@ -9,10 +9,20 @@ import { bedSeason } from '../../../app/document/seasonInput';
 import { coverChartData, seasonChartData } from '../../../app/screens/beds/chartData';
 import { limits } from '../../../app/tables/thresholds';
 import { metricChartUnits } from '../../../app/words/chartUnits';
-import type { ExampleBed } from './exampleBeds';
+import type { CoverLayerShown } from '../../../app/charts/cover/data';
+import type { SeasonChartData } from '../../../app/charts/season/data';
+import type { CoverState } from '../../../app/core/season/verdict';
+
+export interface ShownBed {
+  readonly name: string;
+  readonly areaM2: number;
+  readonly season: SeasonChartData;
+  readonly cover: readonly CoverLayerShown[];
+  readonly coverState: CoverState;
+}
 
 /** The beds of the sample garden as the program sees them on its day. */
-export function sampleBeds(): readonly ExampleBed[] {
+export function sampleBeds(): readonly ShownBed[] {
   const parsed = parseGarden(sampleText);
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.error));
   const garden = parsed.value;
