@@ -75,9 +75,10 @@ export const flowTo = flowKinds.map((kind) => poolByName[kind.to] ?? -1);
 
 /**
  * A pool that was emptied to the last gram can stand a few rounding errors below nothing, and a
- * share of it then flows backwards by as much. Anything larger is a mistake of ours.
+ * share of it then flows backwards by as much: with kilograms of nitrogen on a square metre by some
+ * 1e-11. Anything over the line that the balance itself is held to is a mistake of ours.
  */
-const roundingGrams = 1e-12;
+const roundingGrams = 1e-9;
 
 /**
  * Moves nitrogen: the only way a pool changes. Throws on a negative or unreal amount, because a

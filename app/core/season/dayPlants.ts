@@ -32,7 +32,9 @@ export function advancePlants(state: BedState, day: DayNumber, meanCelsius: numb
     plant.needToday = 0;
     plant.uptakeToday = 0;
     plant.fixedToday = 0;
-    if (!plant.standing && !plant.done && day >= plant.input.startDay) plant.standing = true;
+    const { startDay, clearingDay } = plant.input;
+    const isGone = plant.done || (clearingDay !== null && clearingDay < day);
+    if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
     if (!plant.standing) continue;
     const { crop } = plant.input;
     const before = wantedShare(crop, plant.progress);

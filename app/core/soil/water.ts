@@ -92,10 +92,10 @@ export function waterDay(
   const depletionNow = (): number =>
     sizes.topFull - water.top + plants.reach * (sizes.lowerFull - water.lower);
   const readily = share * zone;
+  // What the gardener wrote down counts first: nobody waters twice.
+  const missing = depletionNow() - logged;
   const refill =
-    keptMoist && plants.isPlanted && rain < 5 && depletionNow() > readily
-      ? depletionNow() - readily / 2
-      : 0;
+    keptMoist && plants.isPlanted && rain < 5 && missing > readily ? missing - readily / 2 : 0;
   const watered = logged + refill;
 
   // The cover drinks first, then gives to the air.

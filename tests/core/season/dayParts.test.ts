@@ -428,6 +428,13 @@ describe('plants', () => {
     expect(taken).toBeCloseTo(0.1 * (found - 0.4), 9);
   });
 
+  test('a planting that left before the first day takes nothing', () => {
+    const gone = { ...fruit, startDay: firstOf2013 - 100, clearingDay: firstOf2013 - 1 };
+    const result = runSeason(bedWith(gone));
+    expect(result.plantings[0]!.demand).toBe(0);
+    expect(moved(result, '*', 'crop')).toBe(0);
+  });
+
   test('beans without nodules, and beans before they have any, fix nothing', () => {
     const fixed = (nodulesSeen: boolean | null): number =>
       runSeason(bedWith({ ...beans, nodulesSeen })).plantings[0]!.fixed;

@@ -78,7 +78,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 60_000);
+  }, 180_000);
 
   test('at -5 C all year nothing decays, nothing is released, no ammonia leaves: exactly 0', () => {
     fc.assert(
@@ -93,7 +93,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 60_000);
+  }, 180_000);
 
   test('the words above are words of flows', () => {
     const words = new Set<string>(flowKinds.map(({ why }) => why));
@@ -133,7 +133,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 60_000);
+  }, 180_000);
 
   test('at equal moisture a colder day is never more normalised days', () => {
     const celsius = fc.double({ min: -40, max: 45, noNaN: true });
@@ -159,7 +159,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 60_000);
+  }, 180_000);
 
   test('no day knows what comes after it: other weather, layers and events ahead change nothing before', () => {
     fc.assert(
@@ -196,5 +196,5 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 60_000);
+  }, 180_000);
 });

@@ -123,6 +123,12 @@ describe('a day of water, in the order of the model', () => {
     expect(report.watered).toBeCloseTo(55 - (share * zone) / 2, 9);
     expect(oneDay(dry(), { plants: leafy, keptMoist: true, rain: 5 }).watered).toBe(0);
     expect(oneDay(dry(), { plants: leafy }).watered).toBe(0);
+    // A watering that was written down counts first.
+    expect(oneDay(dry(), { plants: leafy, keptMoist: true, logged: 30 }).watered).toBe(30);
+    expect(oneDay(dry(), { plants: leafy, keptMoist: true, logged: 3 }).watered).toBeCloseTo(
+      report.watered,
+      9,
+    );
     expect(oneDay(full(), { plants: leafy, keptMoist: true }).watered).toBe(0);
     expect(oneDay(dry(), { plants: { ...leafy, isPlanted: false }, keptMoist: true }).watered).toBe(
       0,
