@@ -51,7 +51,7 @@ export const metricUnits: UnitSet = {
   rain: unit('mm', 1, 'millimetre', 'millimetres'),
   length: unit('m', 1, 'metre', 'metres'),
   area: unit('m2', 1, 'square metre', 'square metres'),
-  temperature: unit('°C', 1, 'degree Celsius', 'degrees Celsius'),
+  temperature: unit('°C', 1, 'degree Celsius', 'degrees Celsius', { style: 'whole' }),
   nitrogen: unit('g', 1, 'gram', 'grams'),
   nitrogenPerArea: unit('g/m2', 1, 'gram a square metre', 'grams a square metre'),
   yieldPerArea: unit('kg/m2', 1, 'kilogram a square metre', 'kilograms a square metre'),
@@ -65,7 +65,10 @@ export const usUnits: UnitSet = {
   rain: unit('in', millimetresPerInch, 'inch', 'inches'),
   length: unit('ft', millimetresPerFoot / 1000, 'foot', 'feet'),
   area: unit('sq ft', squareMetresPerSquareFoot, 'square foot', 'square feet'),
-  temperature: unit('°F', 5 / 9, 'degree Fahrenheit', 'degrees Fahrenheit', { zero: 32 }),
+  temperature: unit('°F', 5 / 9, 'degree Fahrenheit', 'degrees Fahrenheit', {
+    zero: 32,
+    style: 'whole',
+  }),
   nitrogen: unit('oz', kilogramsPerOunce * 1000, 'ounce', 'ounces'),
   nitrogenPerArea: unit(
     'lb/1,000 sq ft',

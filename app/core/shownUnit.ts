@@ -10,8 +10,8 @@ export interface ShownUnit {
   readonly size: number;
   /** where the scale starts: 32 for Fahrenheit, else 0 */
   readonly zero: number;
-  /** `fraction`: halves, quarters, eighths, as on a ruler in inches */
-  readonly style: 'decimal' | 'fraction';
+  /** `fraction`: halves, quarters, eighths, as on a ruler in inches; `whole`: degrees, which have no natural nought */
+  readonly style: 'decimal' | 'fraction' | 'whole';
   /** the word after one, and after more than one, for sentences and screen readers */
   readonly one: string;
   readonly many: string;

@@ -41,8 +41,8 @@ export function rulerFraction(value: number): string {
 export function estimate(inside: number, unit: ShownUnit): string {
   const shown = toShown(inside, unit);
   if (unit.style === 'fraction') return rulerFraction(shown);
-  // degrees are measured from an arbitrary nought: two figures of 102 F would be 100
-  return unit.zero !== 0 ? minus(String(Math.round(shown))) : twoFigures(shown);
+  // to two figures 102 F would be 100
+  return unit.style === 'whole' ? minus(String(Math.round(shown) || 0)) : twoFigures(shown);
 }
 
 export const estimateWithUnit = (inside: number, unit: ShownUnit): string =>
