@@ -24,9 +24,7 @@ export function fixationStage(
 
 /** Days to the first pods: midway from first flower to first pick (assumed). */
 const podsBegin = (crop: CropInput): number =>
-  crop.flowerDays === null
-    ? crop.firstHarvestDays
-    : (crop.flowerDays + crop.firstHarvestDays) / 2;
+  crop.flowerDays === null ? crop.firstHarvestDays : (crop.flowerDays + crop.firstHarvestDays) / 2;
 
 /**
  * Factor on fixation by nitrate in the top 30 cm, 1 - nitrate/limit, not below 0.

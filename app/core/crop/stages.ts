@@ -29,8 +29,7 @@ export function canopyShare(
   c: Coefficients,
 ): number {
   const range = crop.cropCoefficientMiddle - crop.cropCoefficientStart;
-  const grown =
-    range > 0 ? (c.canopyLimit * (coefficient - crop.cropCoefficientStart)) / range : 0;
+  const grown = range > 0 ? (c.canopyLimit * (coefficient - crop.cropCoefficientStart)) / range : 0;
   const canopy = Math.min(c.canopyLimit, Math.max(0, grown));
   return progress > 0.6 ? Math.max(c.lateCanopyLeast, canopy) : canopy;
 }

@@ -13,9 +13,7 @@ export function extraterrestrialRadiation(latitudeDegrees: number, dayOfYear: nu
   const turn = (2 * Math.PI * dayOfYear) / 365;
   const distance = 1 + 0.033 * Math.cos(turn);
   const declination = 0.409 * Math.sin(turn - 1.39);
-  const sunset = Math.acos(
-    Math.min(1, Math.max(-1, -Math.tan(latitude) * Math.tan(declination))),
-  );
+  const sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(latitude) * Math.tan(declination))));
   return (
     ((24 * 60) / Math.PI) *
     0.082 *

@@ -13,9 +13,7 @@ export function soilOrganicNitrogen(
 ): number {
   const soilGrams = bulkDensityKgPerL * 1000 * 0.3 * 1000;
   return (
-    ((organicMatterPercent / 100) * soilGrams) /
-    c.organicMatterPerCarbon /
-    c.soilCarbonToNitrogen
+    ((organicMatterPercent / 100) * soilGrams) / c.organicMatterPerCarbon / c.soilCarbonToNitrogen
   );
 }
 

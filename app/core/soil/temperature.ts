@@ -33,12 +33,9 @@ export function soilTemperatureAfter(
   coverFraction: number,
   c: Coefficients,
 ): number {
-  const cooling =
-    c.coverCooling * coverFraction * Math.min(1, Math.max(0, (airCelsius - 8) / 8));
+  const cooling = c.coverCooling * coverFraction * Math.min(1, Math.max(0, (airCelsius - 8) / 8));
   return (
     soilCelsius +
-    c.soilWarmingRate *
-      (1 - c.coverDamping * coverFraction) *
-      (airCelsius - cooling - soilCelsius)
+    c.soilWarmingRate * (1 - c.coverDamping * coverFraction) * (airCelsius - cooling - soilCelsius)
   );
 }
