@@ -9,7 +9,8 @@ import { CitedRows } from '../CitedRows';
 import { useShown } from '../shown';
 
 const formulas: Readonly<Record<HoldingFormula, string>> = {
-  'by volume': 'dry weight = volume × weight of a litre × (1 − share of water when dry to the touch)',
+  'by volume':
+    'dry weight = volume × weight of a litre × (1 − share of water when dry to the touch)',
   'by weighed container':
     'dry weight = volume × weight of the weighed one ÷ what it holds × (1 − its share of water)',
   'by weight': 'dry weight = weight × (1 − share of water)',

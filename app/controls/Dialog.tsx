@@ -1,0 +1,49 @@
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+
+export interface DialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  readonly wide?: boolean;
+}
+
+/**
+ * A question that must be answered before going on. Uses the browser's own modal dialog, so the
+ * rest of the page cannot be reached meanwhile; Escape closes it and focus goes back to whatever
+ * opened it.
+ */
+export function Dialog({ title, onClose, children, wide }: DialogProps) {
+  const titleId = useId();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const opener = document.activeElement;
+    const element = dialog.current;
+    element?.showModal();
+    return () => {
+      element?.close();
+      if (opener instanceof HTMLElement && opener.isConnected && opener !== document.body)
+        opener.focus();
+      else document.getElementById('place')?.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      aria-labelledby={titleId}
+      className={wide ? 'dialog dialog-wide' : 'dialog'}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <div className="dialog-head">
+        <h2 id={titleId}>{title}</h2>
+        <button type="button" className="button-plain" onClick={onClose}>
+          <span aria-hidden="true">✕</span>
+          <span className="only-heard">Close</span>
+        </button>
+      </div>
+      <div className="dialog-body">{children}</div>
+    </dialog>
+  );
+}

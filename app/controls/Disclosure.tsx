@@ -1,0 +1,19 @@
+import type { ReactNode } from 'react';
+
+export interface DisclosureProps {
+  readonly summary: ReactNode;
+  readonly children: ReactNode;
+  readonly open?: boolean;
+  /** quiet: reads as a link inside running text */
+  readonly quiet?: boolean;
+}
+
+/** More, for whoever wants it; opened by click, Enter or Space. */
+export function Disclosure({ summary, children, open, quiet }: DisclosureProps) {
+  return (
+    <details className={quiet ? 'more more-quiet' : 'more'} open={open}>
+      <summary>{summary}</summary>
+      <div className="more-body">{children}</div>
+    </details>
+  );
+}

@@ -1,0 +1,118 @@
+import { useEffect, useState, type ReactNode } from 'react';
+import { Field, type Trouble } from './Field';
+
+export interface QuantityFieldProps {
+  readonly label: ReactNode;
+  readonly hint?: ReactNode;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly echo?: ReactNode;
+  readonly trouble?: Trouble | null | undefined;
+  readonly onEnter?: (() => void) | undefined;
+  readonly onEnd?: (() => void) | undefined;
+  readonly wide?: boolean;
+  readonly autoFocus?: boolean;
+  /** the words last handed over; see the undo keys */
+  readonly settled?: string;
+}
+
+/** An amount as it is being typed. The text is the caller's; what it means is shown under it. */
+export function QuantityField(props: QuantityFieldProps) {
+  return (
+    <Field
+      label={props.label}
+      hint={props.hint}
+      echo={props.echo}
+      trouble={props.trouble}
+      onSuggestion={props.onText}
+      className={props.wide ? 'field-wide' : 'field-quantity'}
+    >
+      {(links) => (
+        <input
+          {...links}
+          type="text"
+          inputMode="text"
+          autoComplete="off"
+          spellCheck={false}
+          maxLength={200}
+          autoFocus={props.autoFocus}
+          data-settled={props.settled ?? ''}
+          value={props.text}
+          onChange={(event) => props.onText(event.target.value)}
+          onBlur={props.onEnd}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter' && props.onEnter) {
+              event.preventDefault();
+              props.onEnter();
+            }
+          }}
+        />
+      )}
+    </Field>
+  );
+}
+
+/** Reads what was typed: a number in the inside unit, or what is wrong with it. */
+export type Reading = { readonly value: number } | { readonly trouble: Trouble };
+
+export interface SettledQuantityFieldProps {
+  readonly label: ReactNode;
+  readonly hint?: ReactNode;
+  /** number in the inside unit, or null when not given */
+  readonly value: number | null;
+  readonly show: (value: number) => string;
+  readonly read: (text: string) => Reading;
+  /** null only when `mayBeEmpty` */
+  readonly onCommit: (value: number | null) => void;
+  readonly mayBeEmpty?: boolean;
+  readonly echo?: ReactNode;
+}
+
+/**
+ * A quantity that belongs to the garden. The text being typed and the number it means are two
+ * states; the number goes out when editing ends, in the inside unit whatever the screen shows.
+ */
+export function SettledQuantityField(props: SettledQuantityFieldProps) {
+  const shown = props.value === null ? '' : props.show(props.value);
+  const [draft, setDraft] = useState(shown);
+  const [trouble, setTrouble] = useState<Trouble | null>(null);
+  useEffect(() => {
+    setDraft(shown);
+    setTrouble(null);
+  }, [shown]);
+  const settle = (text: string) => {
+    if (text.trim() === shown) {
+      setTrouble(null);
+      return;
+    }
+    if (text.trim() === '' && props.mayBeEmpty) {
+      setTrouble(null);
+      props.onCommit(null);
+      return;
+    }
+    const reading = props.read(text);
+    if ('trouble' in reading) {
+      setTrouble(reading.trouble);
+      return;
+    }
+    setTrouble(null);
+    if (reading.value === props.value) setDraft(shown);
+    else props.onCommit(reading.value);
+  };
+  return (
+    <QuantityField
+      label={props.label}
+      hint={props.hint}
+      text={draft}
+      settled={shown}
+      echo={props.echo}
+      trouble={trouble}
+      onText={(text) => {
+        setDraft(text);
+        if (trouble && !('trouble' in props.read(text))) setTrouble(null);
+      }}
+      onEnd={() => settle(draft)}
+      onEnter={() => settle(draft)}
+    />
+  );
+}

@@ -1,0 +1,46 @@
+import { Disclosure } from '../controls/Disclosure';
+import type { Caution } from '../core/season/verdict';
+import { basisOf } from '../tables/thresholds';
+import { twoFigures } from '../words/figures';
+import { cautionWords } from '../words/cautions';
+import { useShown } from './shown';
+import { WeightWord } from './StateWords';
+
+/** One caution: its weight, one line of number and reason, what instead, and where the line comes from. */
+export function OneCaution({ caution }: { readonly caution: Caution; readonly bedId: string }) {
+  const { units } = useShown();
+  const words = cautionWords(caution, basisOf(caution), units);
+  return (
+    <div className={`caution caution-${caution.weight}`}>
+      <p className="caution-says">
+        <WeightWord weight={caution.weight} /> {words.says}
+      </p>
+      {words.instead && <p className="caution-instead">{words.instead}</p>}
+      <Disclosure summary="Why this line" quiet>
+        {caution.number !== null && caution.threshold !== null && (
+          <p>
+            Here: {twoFigures(caution.number)} {caution.unit}; the line is at{' '}
+            {twoFigures(caution.threshold)} {caution.unit}.
+          </p>
+        )}
+        <p>{words.source}</p>
+      </Disclosure>
+    </div>
+  );
+}
+
+/** Cautions, strongest first as they come. */
+export function CautionList(props: {
+  readonly cautions: readonly Caution[];
+  readonly bedId: string;
+}) {
+  return (
+    <ul className="plain-list cautions">
+      {props.cautions.map((caution, index) => (
+        <li key={`${caution.kind} ${caution.row} ${caution.layerId} ${index}`}>
+          <OneCaution caution={caution} bedId={props.bedId} />
+        </li>
+      ))}
+    </ul>
+  );
+}

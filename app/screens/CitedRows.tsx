@@ -1,0 +1,36 @@
+import type { Row } from '../tables/shapes';
+import { shortSource } from '../tables/sources';
+import { sourceLine } from '../words/sourceLine';
+
+const plain = (value: number): string => String(Number(value.toPrecision(3)));
+
+/** Numbers from books with range, source, place and standing. */
+export function CitedRows(props: {
+  readonly rows: readonly { readonly name: string; readonly row: Row }[];
+}) {
+  return (
+    <div className="table-scroll">
+      <table className="cited">
+        <thead>
+          <tr>
+            <th scope="col">Number</th>
+            <th scope="col">Likely (from, to)</th>
+            <th scope="col">Where from, and how well known</th>
+          </tr>
+        </thead>
+        <tbody>
+          {props.rows.map(({ name, row }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>
+                {plain(row.typical)}
+                {row.low !== row.high && ` (${plain(row.low)}, ${plain(row.high)})`} {row.unit}
+              </td>
+              <td>{sourceLine({ ...row, source: shortSource(row.source), judged: false })}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

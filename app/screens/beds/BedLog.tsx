@@ -1,0 +1,164 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { Dialog } from '../../controls/Dialog';
+import { materialFrom } from '../../document/materialValues';
+import type { Application, Bed, GardenEvent } from '../../document/schema';
+import type { BedResults } from '../../store/contract';
+import { layersOn } from '../../store/selectors';
+import { percent } from '../../words/chartFormat';
+import { editFailureSentence } from '../../words/messages';
+import { placementWords } from '../choices';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import { LayForm } from '../week/LayForm';
+import { lyingOf } from '../week/layRows';
+import { stuffName } from './chartData';
+import { EventDialog } from './EventDialog';
+import { eventKinds, eventWords } from './eventWords';
+import { LayerDialog } from './LayerDialog';
+
+type Open =
+  | { readonly kind: 'new event'; readonly event: GardenEvent['kind'] }
+  | { readonly kind: 'event'; readonly event: GardenEvent }
+  | { readonly kind: 'layer'; readonly layer: Application }
+  | { readonly kind: 'lay' };
+
+/** What was done on a bed, newest first; every line can be changed or deleted. */
+export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: BedResults }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const deleteApplication = useMowings((state) => state.deleteApplication);
+  const deleteEvent = useMowings((state) => state.deleteEvent);
+  const announce = useAnnounce();
+  const [open, setOpen] = useState<Open | null>(null);
+
+  const entries = [
+    ...layersOn(garden, bed.id).map((layer) => ({ date: layer.date, layer, event: null })),
+    ...garden.events
+      .filter((event) => event.kind === 'rain gauge' || event.bedId === bed.id)
+      .map((event) => ({ date: event.date, layer: null, event })),
+  ].sort((one, other) => (one.date < other.date ? 1 : one.date > other.date ? -1 : 0));
+
+  const layerLine = (layer: Application): string => {
+    const material = materialFrom(garden, layer.from);
+    const lies = lyingOf(garden, bed, layer);
+    return (
+      `${stuffName(material)}, ${layer.amount.text}` +
+      `${material.row.materialClass === 'green' ? `, ${layer.condition}` : ''}, ${placementWords[layer.placement]}: ` +
+      `about ${shown.estimate(lies.freshKilograms, shown.units.mass)}, ` +
+      `${shown.estimate(lies.millimetres, shown.units.depth)} as laid, ` +
+      `${shown.estimate(lies.nitrogenGramsPerM2, shown.units.nitrogenPerArea)} of nitrogen`
+    );
+  };
+  const leftOf = (layer: Application): string | null => {
+    if (layer.placement !== 'laid') return null;
+    const result = results.season.layers.find(({ id }) => id === layer.id);
+    const left = result?.left[results.season.today - results.season.firstDay];
+    return left === undefined ? null : `${percent(left)} of it still lies there`;
+  };
+  const remove = (label: string, layer: Application | null, event: GardenEvent | null) => {
+    const result = layer ? deleteApplication(layer.id) : deleteEvent(event?.id ?? '');
+    announce(
+      result.ok ? `Deleted: ${label}. Undo brings it back.` : editFailureSentence(result.error),
+    );
+  };
+
+  return (
+    <section className="section" aria-labelledby="bed-log">
+      <div className="section-head">
+        <h2 id="bed-log">What was done</h2>
+      </div>
+      <div className="button-row" role="group" aria-label="Write something down">
+        <button type="button" className="button" onClick={() => setOpen({ kind: 'lay' })}>
+          Lay something…
+        </button>
+        {eventKinds.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            className="button"
+            onClick={() => setOpen({ kind: 'new event', event: kind })}
+          >
+            {eventWords[kind].button}…
+          </button>
+        ))}
+      </div>
+      {entries.length === 0 && <p>Nothing has been written down for this bed yet.</p>}
+      <ol className="plain-list log-list">
+        {entries.map(({ date, layer, event }) => {
+          const what = layer
+            ? layerLine(layer)
+            : event
+              ? eventWords[event.kind].line(event, shown)
+              : '';
+          const label = `${shown.dayNear(date, today)}: ${layer ? stuffName(materialFrom(garden, layer.from)) : event ? eventWords[event.kind].name : ''}`;
+          const left = layer ? leftOf(layer) : null;
+          return (
+            <li key={layer?.id ?? event?.id} className="log-entry">
+              <p>
+                <strong className="nowrap">{shown.dayNear(date, today)}</strong> {what}.
+                {left && <span className="soft"> {left}.</span>}
+                {layer && layer.passedStops.length > 0 && (
+                  <span className="soft"> Laid in spite of a stop.</span>
+                )}
+              </p>
+              <div className="button-row">
+                <button
+                  type="button"
+                  className="button-small"
+                  aria-label={`Change ${label}`}
+                  onClick={() =>
+                    setOpen(
+                      layer ? { kind: 'layer', layer } : event ? { kind: 'event', event } : null,
+                    )
+                  }
+                >
+                  Change
+                </button>
+                <button
+                  type="button"
+                  className="button-small"
+                  aria-label={`Delete ${label}`}
+                  onClick={() => remove(label, layer, event)}
+                >
+                  Delete
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+      {open?.kind === 'lay' && (
+        <Dialog title={`Lay something on ${bed.name}`} wide onClose={() => setOpen(null)}>
+          <p className="small soft">
+            From the stores, or found and grown on the spot. Clippings of a mowing are laid from
+            This week, where every bag of it is accounted for.
+          </p>
+          <LayForm
+            what={null}
+            bedId={bed.id}
+            available={null}
+            onLaid={() => setOpen(null)}
+            onCancel={() => setOpen(null)}
+          />
+        </Dialog>
+      )}
+      {open?.kind === 'new event' && (
+        <EventDialog bed={bed} kind={open.event} event={null} onClose={() => setOpen(null)} />
+      )}
+      {open?.kind === 'event' && (
+        <EventDialog
+          bed={bed}
+          kind={open.event.kind}
+          event={open.event}
+          onClose={() => setOpen(null)}
+        />
+      )}
+      {open?.kind === 'layer' && (
+        <LayerDialog bed={bed} layer={open.layer} onClose={() => setOpen(null)} />
+      )}
+    </section>
+  );
+}

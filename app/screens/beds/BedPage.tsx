@@ -1,0 +1,151 @@
+import { useEffect, useMemo } from 'react';
+import { CoverChart } from '../../charts/cover/Chart';
+import { LedgerChart } from '../../charts/ledger/Chart';
+import { SeasonChart } from '../../charts/season/Chart';
+import { flowerWeather } from '../../core/season/flowerWeather';
+import { bedLedger } from '../../core/season/ledger';
+import { limits } from '../../tables/thresholds';
+import { nothingHeldBack } from '../../words/cautions';
+import { coverSentence, stateSentence } from '../../words/states';
+import { CautionList } from '../CautionList';
+import { plantedWords } from '../plantedWords';
+import { useShown } from '../shown';
+import { CoverWord, NitrogenWord } from '../StateWords';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import { RoomLine } from '../week/RoomLine';
+import { BedLog } from './BedLog';
+import { BedPlantings } from './BedPlantings';
+import { BedSoil } from './BedSoil';
+import { coverChartData, seasonChartData, seasonSpan } from './chartData';
+import { StateWhy } from './StateWhy';
+
+/** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
+export function BedPage({ bedId }: { readonly bedId: string }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const results = useMowings((state) => state.bedResults[bedId]);
+  const history = useMowings((state) => state.history);
+  const work = useMowings((state) => state.work);
+  const workReason = useMowings((state) => state.workReason);
+  const openBed = useMowings((state) => state.openBed);
+  const wantHistory = useMowings((state) => state.wantHistory);
+  useEffect(() => wantHistory(bedId), [wantHistory, bedId, garden]);
+  const bed = garden.beds.find(({ id }) => id === bedId);
+
+  const charts = useMemo(() => {
+    if (!results) return null;
+    const { from, to } = seasonSpan(garden, results);
+    return {
+      from,
+      to,
+      season: seasonChartData(garden, results, history, shown.chart),
+      cover: coverChartData(garden, results, shown.chart),
+      ledger: bedLedger(results.season, from, results.season.today),
+    };
+  }, [garden, results, history, shown.chart]);
+
+  if (!bed)
+    return (
+      <div className="page">
+        <h1 tabIndex={-1}>This bed is no longer in the garden</h1>
+        <div>
+          <button type="button" className="button" onClick={() => openBed(null)}>
+            All beds
+          </button>
+        </div>
+      </div>
+    );
+  return (
+    <div className="page">
+      <div className="page-head">
+        <div>
+          <button type="button" className="button-small" onClick={() => openBed(null)}>
+            <span aria-hidden="true">←</span> All beds
+          </button>
+          <h1 tabIndex={-1}>{bed.name}</h1>
+          <p className="soft">
+            {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
+            {plantedWords(garden, bed.id, today, shown)}.
+          </p>
+        </div>
+      </div>
+      {work === 'failed' && (
+        <p role="alert" className="field-trouble">
+          The sums did not come out: {workReason}. What is shown may be old.
+        </p>
+      )}
+      {!results || !charts ? (
+        <p className="soft">Reckoning the season…</p>
+      ) : (
+        <>
+          <div className="two-columns">
+            <section className="sheet" aria-labelledby="bed-state">
+              <h2 id="bed-state">How it stands</h2>
+              <dl className="bed-state">
+                <div>
+                  <dt>Nitrogen</dt>
+                  <dd>
+                    <NitrogenWord state={results.verdict.state} />
+                    <p>
+                      {stateSentence(results.verdict, shown.units, {
+                        today,
+                        weather: flowerWeather(results.season, today, limits),
+                      })}
+                    </p>
+                    <RoomLine bed={bed} results={results} />
+                    <StateWhy results={results} />
+                  </dd>
+                </div>
+                <div>
+                  <dt>Cover</dt>
+                  <dd>
+                    <CoverWord state={results.verdict.coverState} />
+                    <p>{coverSentence(results.verdict)}</p>
+                  </dd>
+                </div>
+              </dl>
+            </section>
+            <section className="section" aria-labelledby="bed-cautions">
+              <div className="section-head">
+                <h2 id="bed-cautions">Worth knowing</h2>
+              </div>
+              {results.cautions.length > 0 ? (
+                <CautionList cautions={results.cautions} bedId={bedId} />
+              ) : (
+                <p>{nothingHeldBack}</p>
+              )}
+            </section>
+          </div>
+          <section className="section" aria-labelledby="bed-season">
+            <h2 id="bed-season" className="section-head">
+              Its season
+            </h2>
+            <SeasonChart {...charts.season} bedName={bed.name} from={charts.from} to={charts.to} />
+          </section>
+          <section className="section" aria-labelledby="bed-cover">
+            <h2 id="bed-cover" className="section-head">
+              Its cover
+            </h2>
+            <CoverChart {...charts.cover} bedName={bed.name} />
+          </section>
+          <BedLog bed={bed} results={results} />
+          <section className="section" aria-labelledby="bed-ledger">
+            <h2 id="bed-ledger" className="section-head">
+              Its ledger
+            </h2>
+            <LedgerChart
+              ledger={charts.ledger}
+              bedName={bed.name}
+              areaM2={bed.areaM2}
+              units={shown.chart}
+            />
+          </section>
+        </>
+      )}
+      <BedPlantings bed={bed} />
+      <BedSoil bed={bed} results={results} />
+    </div>
+  );
+}

@@ -1,0 +1,102 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import type { Bed, Planting } from '../../document/schema';
+import { cropOf } from '../../tables/crops';
+import { percent } from '../../words/chartFormat';
+import { editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { PlantingDialog } from './PlantingDialog';
+
+/** What stands, stood and will stand on a bed. */
+export function BedPlantings({ bed }: { readonly bed: Bed }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const results = useMowings((state) => state.bedResults[bed.id]);
+  const deletePlanting = useMowings((state) => state.deletePlanting);
+  const announce = useAnnounce();
+  const [open, setOpen] = useState<Planting | 'new' | null>(null);
+  const plantings = garden.plantings
+    .filter(({ bedId }) => bedId === bed.id)
+    .sort((one, other) => (one.started < other.started ? 1 : -1));
+  const line = (planting: Planting): string => {
+    const parts = [
+      `${planting.how} ${shown.day(planting.started)}`,
+      planting.share < 1 ? `on ${percent(planting.share)} of the bed` : '',
+      planting.firstHarvest ? `first pick ${shown.dayWord(planting.firstHarvest)}` : '',
+      planting.cleared ? `cleared ${shown.day(planting.cleared)}, tops ${planting.tops}` : '',
+    ];
+    return parts.filter(Boolean).join(', ');
+  };
+  return (
+    <section className="section" aria-labelledby="bed-plantings">
+      <div className="section-head">
+        <h2 id="bed-plantings">In the ground</h2>
+      </div>
+      <div>
+        <button type="button" className="button" onClick={() => setOpen('new')}>
+          Sow or plant something…
+        </button>
+      </div>
+      {plantings.length === 0 && <p>Nothing has been sown or planted here yet.</p>}
+      <ol className="plain-list log-list">
+        {plantings.map((planting) => {
+          const name = cropOf(planting.cropId)?.name ?? planting.cropId;
+          const result = results?.season.plantings.find(({ id }) => id === planting.id);
+          return (
+            <li key={planting.id} className="log-entry">
+              <p>
+                <strong>
+                  {name}
+                  {planting.variety && `, ${planting.variety}`}
+                </strong>{' '}
+                {line(planting)}.
+                {result && result.demand > 0 && (
+                  <span className="soft">
+                    {' '}
+                    It gets {percent(result.demandMet)} of what it could use
+                    {result.fixed > 0 &&
+                      `, ${shown.estimate(result.fixed, shown.units.nitrogenPerArea)} of it fixed from the air`}
+                    .
+                  </span>
+                )}
+              </p>
+              <div className="button-row">
+                <button
+                  type="button"
+                  className="button-small"
+                  aria-label={`Change ${name}`}
+                  onClick={() => setOpen(planting)}
+                >
+                  Change
+                </button>
+                <button
+                  type="button"
+                  className="button-small"
+                  aria-label={`Delete ${name}`}
+                  onClick={() => {
+                    const deleted = deletePlanting(planting.id);
+                    announce(
+                      deleted.ok
+                        ? `Deleted: ${name}. Undo brings it back.`
+                        : editFailureSentence(deleted.error),
+                    );
+                  }}
+                >
+                  Delete
+                </button>
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+      {open !== null && (
+        <PlantingDialog
+          bedId={bed.id}
+          planting={open === 'new' ? null : open}
+          onClose={() => setOpen(null)}
+        />
+      )}
+    </section>
+  );
+}

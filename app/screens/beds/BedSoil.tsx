@@ -1,0 +1,64 @@
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { PickOne } from '../../controls/PickOne';
+import { textures, type Bed } from '../../document/schema';
+import type { BedResults } from '../../store/contract';
+import { twoFigures } from '../../words/figures';
+import { MatterField } from '../garden/MatterField';
+import { useMowings } from '../store';
+
+/** The soil of a bed, as far as it is known. */
+export function BedSoil(props: { readonly bed: Bed; readonly results: BedResults | undefined }) {
+  const { bed, results } = props;
+  const editBed = useMowings((state) => state.editBed);
+  const soil = results?.input.soil;
+  return (
+    <section className="section" aria-labelledby="bed-soil">
+      <h2 id="bed-soil" className="section-head">
+        Its soil
+      </h2>
+      <div className="fields">
+        <PickOne
+          label="How it feels"
+          hint="Sand is gritty, silt is silky, clay can be rolled; loam has something of each."
+          value={bed.texture}
+          groups={[
+            { label: null, options: textures.map((each) => ({ value: each, label: each })) },
+          ]}
+          onPick={(texture) => editBed(bed.id, { texture: texture as Bed['texture'] })}
+        />
+        <MatterField
+          value={bed.organicMatterPercent}
+          onCommit={(organicMatterPercent) => editBed(bed.id, { organicMatterPercent })}
+        />
+        {bed.organicMatterPercent === null && (
+          <ChoiceRow
+            legend="How many years of compost or mulch has it had?"
+            choices={[
+              { value: 'none', label: 'none' },
+              { value: 'a few', label: 'a few' },
+              { value: 'many', label: 'many' },
+            ]}
+            value={bed.mulchYears ?? 'none'}
+            onChoose={(mulchYears) => editBed(bed.id, { mulchYears })}
+          />
+        )}
+        <ChoiceRow
+          legend="Watering"
+          choices={[
+            { value: 'as logged', label: 'what I write down' },
+            { value: 'kept moist', label: 'kept moist all season' },
+          ]}
+          value={bed.watering}
+          onChoose={(watering) => editBed(bed.id, { watering })}
+        />
+      </div>
+      {soil && (
+        <p className="small soft">
+          The sums use {twoFigures(soil.organicMatterPercent)} % organic matter and a weight of{' '}
+          {twoFigures(soil.bulkDensityKgPerL)} kg a litre. The two best things to measure are the
+          weight of one bag and a laboratory’s nitrate of the top 30 cm.
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,103 @@
+import { useGarden, useMowings } from '../store';
+import { useShown } from '../shown';
+import { useToday } from '../useReadingContext';
+import { CoverWord, NitrogenWord, WeightWord } from '../StateWords';
+import { plantedWords } from '../plantedWords';
+import { coverSentence, stateSentence } from '../../words/states';
+import { flowerWeather } from '../../core/season/flowerWeather';
+import { limits } from '../../tables/thresholds';
+import type { Bed } from '../../document/schema';
+import { BedStrip } from './BedStrip';
+
+/** Every bed with both its states in words and shapes. */
+export function Beds() {
+  const garden = useGarden();
+  const goTo = useMowings((state) => state.goTo);
+  const beds = [...garden.beds].sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9));
+  return (
+    <div className="page">
+      <div className="page-head">
+        <div>
+          <h1 tabIndex={-1}>Beds</h1>
+          <p className="soft">From the gate outwards. Open one for its season, cover and ledger.</p>
+        </div>
+        <button type="button" className="button" onClick={() => goTo('garden')}>
+          Add or change beds
+        </button>
+      </div>
+      {beds.length === 0 && <p>There is no bed yet. Add the first one under Garden.</p>}
+      <ul className="plain-list bed-list">
+        {beds.map((bed) => (
+          <li key={bed.id}>
+            <BedEntry bed={bed} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function BedEntry({ bed }: { readonly bed: Bed }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const results = useMowings((state) => state.bedResults[bed.id]);
+  const work = useMowings((state) => state.work);
+  const openBed = useMowings((state) => state.openBed);
+  const strongest = results?.cautions[0];
+  const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
+  return (
+    <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
+      <div className="bed-entry-name">
+        <h2 id={`bed-${bed.id}`}>
+          <button type="button" className="bed-open" onClick={() => openBed(bed.id)}>
+            {bed.name}
+          </button>
+        </h2>
+        <p className="small soft">
+          {shown.estimate(bed.areaM2, shown.units.area)}
+          {bed.steps !== null && `, ${bed.steps} steps from the gate`}
+        </p>
+        <p className="small">{plantedWords(garden, bed.id, today, shown)}</p>
+      </div>
+      {results ? (
+        <>
+          <BedStrip results={results} />
+          <dl className="bed-entry-states">
+            <div>
+              <dt>Nitrogen</dt>
+              <dd>
+                <NitrogenWord state={results.verdict.state} />
+                <p className="small">
+                  {stateSentence(results.verdict, shown.units, {
+                    today,
+                    weather: flowerWeather(results.season, today, limits),
+                  })}
+                </p>
+              </dd>
+            </div>
+            <div>
+              <dt>Cover</dt>
+              <dd>
+                <CoverWord state={results.verdict.coverState} />
+                <p className="small">{coverSentence(results.verdict)}</p>
+              </dd>
+            </div>
+          </dl>
+          <p className="bed-entry-weight small">
+            {strongest ? (
+              <>
+                <WeightWord weight={strongest.weight} />
+                {same > 1 && <span className="soft">and {same - 1} more like it</span>}
+              </>
+            ) : (
+              <span className="soft">nothing against it</span>
+            )}
+          </p>
+        </>
+      ) : (
+        <p className="soft">{work === 'failed' ? 'Not reckoned' : 'Reckoning the season…'}</p>
+      )}
+    </article>
+  );
+}

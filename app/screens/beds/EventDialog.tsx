@@ -1,0 +1,195 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { Dialog } from '../../controls/Dialog';
+import { PickOne } from '../../controls/PickOne';
+import { QuantityField } from '../../controls/QuantityField';
+import { measureText } from '../../amounts/measureText';
+import { textFromDay } from '../../core/days';
+import type { Bed, GardenEvent } from '../../document/schema';
+import { cropOf } from '../../tables/crops';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useReadingContext, useToday } from '../useReadingContext';
+import { readEvent, type EventEntry } from './readEvent';
+
+const titles: Readonly<Record<GardenEvent['kind'], string>> = {
+  water: 'Water given to',
+  'rain gauge': 'Rain in the gauge',
+  harvest: 'Picked from',
+  'soil test': 'A soil test of',
+  'rake off': 'Cover raked off',
+  'dig cover in': 'Cover dug into',
+};
+
+/** Writing down, or changing, one thing that happened on a bed. */
+export function EventDialog(props: {
+  readonly bed: Bed;
+  readonly kind: GardenEvent['kind'];
+  /** null: a new one */
+  readonly event: GardenEvent | null;
+  readonly onClose: () => void;
+}) {
+  const { bed, kind, event, onClose } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = textFromDay(useToday());
+  const context = useReadingContext();
+  const logEvent = useMowings((state) => state.logEvent);
+  const editEvent = useMowings((state) => state.editEvent);
+  const announce = useAnnounce();
+  const plantings = garden.plantings.filter(({ bedId }) => bedId === bed.id);
+  const [entry, setEntry] = useState<EventEntry>(() => ({
+    date: event?.date ?? today,
+    amount:
+      event?.kind === 'water' || event?.kind === 'rain gauge'
+        ? measureText(event.millimetres, 'rain', shown.system)
+        : event?.kind === 'harvest'
+          ? measureText(event.kilograms, 'weight', shown.system)
+          : '',
+    plantingId: event?.kind === 'harvest' ? event.plantingId : (plantings.at(-1)?.id ?? ''),
+    nitrate: event?.kind === 'soil test' ? (event.nitrateMgPerKg?.toString() ?? '') : '',
+    organicMatter:
+      event?.kind === 'soil test' ? (event.organicMatterPercent?.toString() ?? '') : '',
+    depthCentimetres: event?.kind === 'soil test' ? event.depthCentimetres : 30,
+    share: event?.kind === 'rake off' || event?.kind === 'dig cover in' ? event.share : 1,
+  }));
+  const [asked, setAsked] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const change = (changes: Partial<EventEntry>) => setEntry((now) => ({ ...now, ...changes }));
+  const read = readEvent(kind, entry, bed, context);
+  const trouble = (key: 'amount' | 'nitrate' | 'organicMatter') =>
+    asked ? (read.troubles[key] ?? null) : null;
+
+  const keep = () => {
+    setAsked(true);
+    if (!read.event) return;
+    const note = event?.note === undefined ? {} : { note: event.note };
+    const result = event
+      ? editEvent({ ...read.event, ...note, id: event.id } as GardenEvent)
+      : logEvent(read.event);
+    if (!result.ok) return setRefused(editFailureSentence(result.error));
+    announce('Written down. The season is reckoned again.');
+    onClose();
+  };
+
+  const title =
+    kind === 'rain gauge' ? titles[kind] : `${titles[kind]} ${kind === 'rake off' ? '' : bed.name}`;
+  return (
+    <Dialog title={title.trim()} onClose={onClose}>
+      <form
+        className="form"
+        noValidate
+        onSubmit={(submit) => {
+          submit.preventDefault();
+          keep();
+        }}
+      >
+        {kind === 'water' && (
+          <QuantityField
+            label={`How much? (${shown.units.rain.symbol}, ${shown.units.volume.symbol} or cans)`}
+            hint="A depth on the bed, or what you carried: 10 mm, 20 L, 2 buckets"
+            text={entry.amount}
+            onText={(amount) => change({ amount })}
+            trouble={trouble('amount')}
+          />
+        )}
+        {kind === 'rain gauge' && (
+          <QuantityField
+            label={`How much was in it? (${shown.units.rain.symbol})`}
+            hint="Counts for the whole garden, in place of the record or the usual month."
+            text={entry.amount}
+            onText={(amount) => change({ amount })}
+            trouble={trouble('amount')}
+          />
+        )}
+        {kind === 'harvest' &&
+          (plantings.length === 0 ? (
+            <p>Nothing was ever planted on this bed: add a planting first.</p>
+          ) : (
+            <>
+              <PickOne
+                label="What was picked?"
+                value={entry.plantingId}
+                groups={[
+                  {
+                    label: null,
+                    options: plantings.map((planting) => ({
+                      value: planting.id,
+                      label: `${cropOf(planting.cropId)?.name ?? planting.cropId}, ${planting.how} ${shown.dayWord(planting.started)}`,
+                    })),
+                  },
+                ]}
+                onPick={(plantingId) => change({ plantingId })}
+              />
+              <QuantityField
+                label={`How much? (${shown.units.mass.symbol})`}
+                text={entry.amount}
+                onText={(amount) => change({ amount })}
+                trouble={trouble('amount')}
+              />
+            </>
+          ))}
+        {kind === 'soil test' && (
+          <div className="fields">
+            <QuantityField
+              label="Nitrate-N (mg/kg, the same as ppm)"
+              hint="From a laboratory. Leave empty if it was not tested."
+              text={entry.nitrate}
+              onText={(nitrate) => change({ nitrate })}
+              trouble={trouble('nitrate')}
+            />
+            <QuantityField
+              label="Organic matter (%)"
+              hint="Leave empty if it was not tested."
+              text={entry.organicMatter}
+              onText={(organicMatter) => change({ organicMatter })}
+              trouble={trouble('organicMatter')}
+            />
+          </div>
+        )}
+        {(kind === 'rake off' || kind === 'dig cover in') && (
+          <ChoiceRow
+            legend="How much of the cover?"
+            choices={[
+              { value: '0.25', label: 'a quarter' },
+              { value: '0.5', label: 'half' },
+              { value: '0.75', label: 'three quarters' },
+              { value: '1', label: 'all of it' },
+            ]}
+            value={String(entry.share) as '0.25' | '0.5' | '0.75' | '1'}
+            onChoose={(share) => change({ share: Number(share) })}
+          />
+        )}
+        <DateField
+          label="When?"
+          day={entry.date}
+          today={today}
+          latest={today}
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(date) => change({ date: date ?? today })}
+        />
+        {refused && (
+          <p role="alert" className="field-trouble">
+            {refused}
+          </p>
+        )}
+        <div className="button-row">
+          <button
+            type="submit"
+            className="button-main"
+            disabled={kind === 'harvest' && plantings.length === 0}
+          >
+            {event ? 'Keep the change' : 'Write it down'}
+          </button>
+          <button type="button" className="button" onClick={onClose}>
+            Cancel
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}

@@ -1,0 +1,65 @@
+import { Disclosure } from '../../controls/Disclosure';
+import type { BedResults } from '../../store/contract';
+import { percent } from '../../words/chartFormat';
+import { estimateWithUnit, twoFigures } from '../../words/figures';
+import { needMet } from '../needMet';
+import { useShown } from '../shown';
+
+/** The sum behind a nitrogen state, line by line, per m² of bed. */
+export function StateWhy({ results }: { readonly results: BedResults }) {
+  const { units, dayWord } = useShown();
+  const { verdict } = results;
+  if (verdict.ratio === null) return null;
+  const nitrogen = (gramsPerM2: number) => estimateWithUnit(gramsPerM2, units.nitrogenPerArea);
+  const met = needMet(results);
+  const lines: readonly (readonly [string, string])[] = [
+    ['Taken up so far, the picked part included', nitrogen(verdict.inCrop)],
+    ['Ready where roots reach or will reach', nitrogen(verdict.inReach)],
+    ['Expected to come free to the end', nitrogen(verdict.expectedRelease)],
+    ['Expected to be held back by browns', `− ${nitrogen(verdict.expectedTieUp)}`],
+    ['All it can use from first day to last', nitrogen(verdict.need)],
+    ['Ratio of the first four to that', twoFigures(verdict.ratio)],
+  ];
+  return (
+    <Disclosure summary="Why" quiet>
+      <table>
+        <caption className="only-heard">The sum behind the state</caption>
+        <tbody>
+          {lines.map(([words, value]) => (
+            <tr key={words}>
+              <th scope="row">{words}</th>
+              <td className="number">{value}</td>
+            </tr>
+          ))}
+          {verdict.overFedLine !== null && (
+            <tr>
+              <th scope="row">Over-fed past</th>
+              <td className="number">{twoFigures(verdict.overFedLine)}</td>
+            </tr>
+          )}
+          <tr>
+            <th scope="row">Nitrate in the top 30 cm</th>
+            <td className="number">{twoFigures(verdict.nitrateMgPerKg)} mg/kg</td>
+          </tr>
+          {verdict.turnsOn !== null && (
+            <tr>
+              <th scope="row">Turns on</th>
+              <td className="number">{dayWord(verdict.turnsOn)}</td>
+            </tr>
+          )}
+          {met !== null && (
+            <tr>
+              <th scope="row">Share of what it could use that it gets</th>
+              <td className="number">{percent(met)}</td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+      <p>
+        Legumes count only the part they ask of the soil. All of it is the likely course of a model
+        with an imagined rest of the season; its numbers and where they were read are listed with
+        the program’s tables.
+      </p>
+    </Disclosure>
+  );
+}

@@ -1,0 +1,116 @@
+import type { CoverChartData, Stuff } from '../../charts/cover/data';
+import type { SeasonChartData } from '../../charts/season/data';
+import { dayOf, seasonStart, type DayNumber } from '../../core/days';
+import { materialFrom, type MaterialValues } from '../../document/materialValues';
+import type { Garden } from '../../document/schema';
+import type { BedResults, StateHistory } from '../../store/contract';
+import { cropOf } from '../../tables/crops';
+import type { ChartUnits } from '../../words/chartUnits';
+
+/** How a material looks in a drawing. */
+export function stuffOf({ row }: MaterialValues): Stuff {
+  if (row.materialClass === 'slow') return 'compost';
+  if (/leaves|leaf/.test(row.id)) return 'leaves';
+  if (/straw|hay|stalk/.test(row.id)) return 'straw';
+  return row.isGreens ? 'greens' : 'other';
+}
+
+/** What a layer is called in charts and logs: clippings, or the material's name. */
+export const stuffName = (material: MaterialValues): string =>
+  material.row.id.startsWith('grass-') ? 'Clippings' : material.name;
+
+/** The part of a run that the season chart and the ledger speak of: the season that holds today. */
+export function seasonSpan(
+  garden: Garden,
+  results: BedResults,
+): { readonly from: DayNumber; readonly to: DayNumber } {
+  const { season } = results;
+  return {
+    from: Math.max(season.firstDay, seasonStart(season.today, garden.garden.seasonStartMonth)),
+    to: season.firstDay + season.days - 1,
+  };
+}
+
+const layersOf = (garden: Garden, results: BedResults) =>
+  results.input.layers.flatMap((layer) => {
+    const application = garden.applications.find(({ id }) => id === layer.id);
+    if (!application) return [];
+    return [{ layer, material: materialFrom(garden, application.from) }];
+  });
+
+/** Everything the season chart shows of a bed. */
+export function seasonChartData(
+  garden: Garden,
+  results: BedResults,
+  history: StateHistory | null,
+  units: ChartUnits,
+): SeasonChartData {
+  const { input, season, verdict } = results;
+  const standing = input.plantings.filter(
+    ({ startDay, clearingDay }) =>
+      startDay <= season.today && (clearingDay === null || clearingDay > season.today),
+  );
+  const [main] = standing.length > 0 ? standing : input.plantings.slice(-1);
+  const row = main ? cropOf(main.crop.id) : undefined;
+  return {
+    result: season,
+    verdict,
+    ...(history?.bedId === results.bedId
+      ? {
+          history: history.weeks.map(({ day, nitrogen }) => ({ day, state: nitrogen })),
+        }
+      : {}),
+    cropBand:
+      main && row
+        ? {
+            lowMgPerKg: main.crop.enoughNitrateLow,
+            highMgPerKg: main.crop.enoughNitrateHigh,
+          }
+        : null,
+    bulkDensityKgPerL: input.soil.bulkDensityKgPerL,
+    tests: garden.events.flatMap((event) =>
+      event.kind === 'soil test' && event.bedId === results.bedId && event.nitrateMgPerKg !== null
+        ? [{ day: dayOf(event.date), mgPerKg: event.nitrateMgPerKg }]
+        : [],
+    ),
+    plantings: input.plantings.map((planting) => ({
+      id: planting.id,
+      name: cropOf(planting.crop.id)?.name ?? planting.crop.id,
+      sown: planting.sown,
+      flowerDay:
+        planting.crop.flowerDays === null ? null : planting.startDay + planting.crop.flowerDays,
+      firstHarvestDay: planting.firstHarvestDay,
+    })),
+    layers: layersOf(garden, results).map(({ layer, material }) => ({
+      id: layer.id,
+      name: stuffName(material),
+      day: layer.day,
+      laidDepth: layer.laidDepth,
+      inSoil: layer.placement !== 'laid',
+      stuff: stuffOf(material),
+    })),
+    units,
+  };
+}
+
+/** Everything the drawing of a bed's cover shows. */
+export function coverChartData(
+  garden: Garden,
+  results: BedResults,
+  units: ChartUnits,
+): CoverChartData {
+  return {
+    result: results.season,
+    layers: layersOf(garden, results)
+      .filter(({ layer }) => layer.placement === 'laid' && layer.day <= results.season.today)
+      .map(({ layer, material }) => ({
+        id: layer.id,
+        name: stuffName(material),
+        stuff: stuffOf(material),
+        day: layer.day,
+        laidDepth: layer.laidDepth,
+      })),
+    coverState: results.verdict.coverState,
+    units,
+  };
+}

@@ -1,0 +1,77 @@
+import type { GardenEvent } from '../../document/schema';
+import { percent } from '../../words/chartFormat';
+import { twoFigures } from '../../words/figures';
+import type { Shown } from '../shown';
+
+export const eventKinds = [
+  'water',
+  'rain gauge',
+  'harvest',
+  'soil test',
+  'rake off',
+  'dig cover in',
+] as const satisfies readonly GardenEvent['kind'][];
+
+interface EventWords {
+  readonly button: string;
+  readonly name: string;
+  readonly line: (event: GardenEvent, shown: Shown) => string;
+}
+
+const only =
+  <Kind extends GardenEvent['kind']>(
+    kind: Kind,
+    words: (event: Extract<GardenEvent, { kind: Kind }>, shown: Shown) => string,
+  ) =>
+  (event: GardenEvent, shown: Shown): string =>
+    event.kind === kind ? words(event as Extract<GardenEvent, { kind: Kind }>, shown) : '';
+
+/** What is done on a bed besides laying, as buttons, names and lines of the log. */
+export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
+  water: {
+    button: 'Water',
+    name: 'watering',
+    line: only(
+      'water',
+      ({ millimetres }, shown) => `Watered ${shown.estimate(millimetres, shown.units.rain)}`,
+    ),
+  },
+  'rain gauge': {
+    button: 'Rain',
+    name: 'rain gauge',
+    line: only(
+      'rain gauge',
+      ({ millimetres }, shown) =>
+        `Rain gauge, whole garden: ${shown.estimate(millimetres, shown.units.rain)}`,
+    ),
+  },
+  harvest: {
+    button: 'Harvest',
+    name: 'harvest',
+    line: only(
+      'harvest',
+      ({ kilograms }, shown) => `Picked ${shown.estimate(kilograms, shown.units.mass)}`,
+    ),
+  },
+  'soil test': {
+    button: 'Soil test',
+    name: 'soil test',
+    line: only('soil test', ({ nitrateMgPerKg, organicMatterPercent }) => {
+      const parts = [
+        nitrateMgPerKg === null ? '' : `nitrate-N ${twoFigures(nitrateMgPerKg)} mg/kg`,
+        organicMatterPercent === null ? '' : `organic matter ${twoFigures(organicMatterPercent)} %`,
+      ].filter(Boolean);
+      return `Soil test: ${parts.join(', ')}`;
+    }),
+  },
+  'rake off': {
+    button: 'Rake off',
+    name: 'raking off',
+    line: only('rake off', ({ share }) => `Raked off ${percent(share)} of the cover`),
+  },
+  'dig cover in': {
+    button: 'Dig in',
+    name: 'digging in',
+    line: only('dig cover in', ({ share }) => `Dug in ${percent(share)} of the cover`),
+  },
+};

@@ -1,0 +1,46 @@
+import { createContext, useCallback, useContext, useState, type ReactNode } from 'react';
+
+/** Words that lie on the desk: typed, not yet handed to the garden. */
+const DeskContext = createContext<Map<string, unknown> | null>(null);
+
+/** Keeps unsent entries while one walks from place to place. A new key for every garden opened. */
+export function DeskProvider({ children }: { readonly children: ReactNode }) {
+  const [desk] = useState(() => new Map<string, unknown>());
+  return <DeskContext.Provider value={desk}>{children}</DeskContext.Provider>;
+}
+
+/**
+ * As `useState`, but what was typed is still there when one comes back to this part of the
+ * window. The third item takes it off the desk.
+ */
+export function useDesk<Value>(
+  key: string,
+  initial: () => Value,
+): readonly [Value, (next: Value | ((now: Value) => Value)) => void, () => void] {
+  const desk = useContext(DeskContext);
+  const [held, setHeld] = useState<{ key: string; value: Value }>(() => ({
+    key,
+    value: desk?.has(key) ? (desk.get(key) as Value) : initial(),
+  }));
+  let now = held.value;
+  if (held.key !== key) {
+    now = desk?.has(key) ? (desk.get(key) as Value) : initial();
+    setHeld({ key, value: now });
+  }
+  const set = useCallback(
+    (next: Value | ((current: Value) => Value)) =>
+      setHeld((current) => {
+        const value =
+          typeof next === 'function' ? (next as (current: Value) => Value)(current.value) : next;
+        desk?.set(key, value);
+        return { key, value };
+      }),
+    [desk, key],
+  );
+  const clear = useCallback(() => {
+    desk?.delete(key);
+    setHeld({ key, value: initial() });
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [desk, key]);
+  return [now, set, clear];
+}

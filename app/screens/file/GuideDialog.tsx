@@ -1,0 +1,71 @@
+import { CoverMark, StateMark, WeightMark } from '../../controls/marks/Mark';
+import { Dialog } from '../../controls/Dialog';
+import { coverStates, nitrogenStates } from '../../core/season/verdict';
+import { safetyLines } from '../../words/safetyLines';
+import { coverStateMeaning, nitrogenStateMeaning, weightMeaning } from '../../words/states';
+import { useMowings } from '../store';
+import { WeightWord } from '../StateWords';
+
+const weights = ['note', 'caution', 'stop'] as const;
+
+/** The marks and words of the program on one page. */
+export function GuideDialog() {
+  const showDialog = useMowings((state) => state.showDialog);
+  return (
+    <Dialog title="How to read this" wide onClose={() => showDialog(null)}>
+      <section className="form">
+        <h3>Nitrogen in a bed</h3>
+        <dl className="legend">
+          {nitrogenStates.map((state) => (
+            <div key={state}>
+              <dt>
+                <StateMark state={state} /> {state}
+              </dt>
+              <dd>{nitrogenStateMeaning(state)}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+      <section className="form">
+        <h3>Cover on a bed</h3>
+        <dl className="legend">
+          {coverStates.map((state) => (
+            <div key={state}>
+              <dt>
+                <CoverMark state={state} /> {state}
+              </dt>
+              <dd>{coverStateMeaning(state)}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+      <section className="form">
+        <h3>Words of warning</h3>
+        <dl className="legend">
+          {weights.map((weight) => (
+            <div key={weight}>
+              <dt>
+                <WeightMark weight={weight} /> {weight}
+              </dt>
+              <dd>{weightMeaning(weight)}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+      <section className="form">
+        <h3>Safety</h3>
+        <ul className="plain-list cautions">
+          {safetyLines.map((line) => (
+            <li key={line.says}>
+              <WeightWord weight={line.weight} /> {line.says}
+            </li>
+          ))}
+        </ul>
+      </section>
+      <p className="small soft">
+        Dashed lines and pale stretches are imagined: the days ahead have not happened yet. Amounts
+        can be typed the way you say them, in either kind of units.
+      </p>
+    </Dialog>
+  );
+}

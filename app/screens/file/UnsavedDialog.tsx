@@ -1,0 +1,33 @@
+import { Dialog } from '../../controls/Dialog';
+import { useCommands } from '../frame/commands';
+import { useMowings } from '../store';
+
+/** Stands between unsaved changes and whatever would put the garden away. */
+export function UnsavedDialog() {
+  const name = useMowings((state) => state.garden?.garden.name ?? state.fileName);
+  const commands = useCommands();
+  return (
+    <Dialog title={`Save the changes to ${name}?`} onClose={() => commands.answerUnsaved('cancel')}>
+      <p>They are not in a file yet. Without saving they are gone.</p>
+      <div className="button-row">
+        <button
+          type="button"
+          className="button-main"
+          onClick={() => commands.answerUnsaved('save')}
+        >
+          Save
+        </button>
+        <button
+          type="button"
+          className="button"
+          onClick={() => commands.answerUnsaved('throw away')}
+        >
+          Don’t save
+        </button>
+        <button type="button" className="button" onClick={() => commands.answerUnsaved('cancel')}>
+          Cancel
+        </button>
+      </div>
+    </Dialog>
+  );
+}

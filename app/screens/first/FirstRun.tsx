@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import { parseSentence } from '../../words/messages';
+import { PickFile } from '../file/OpenDialog';
+import { RecentGardens } from '../file/RecentGardens';
+import { useMowings } from '../store';
+import { LawnAndBeds } from './LawnAndBeds';
+import { OwnGarden } from './OwnGarden';
+
+/** What one meets before any garden is open: one's own, the sample, or one used before. */
+export function FirstRun() {
+  const [answering, setAnswering] = useState(false);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const startSample = useMowings((state) => state.startSample);
+  const recent = useMowings((state) => state.recent);
+  const about = useMowings((state) => state.about);
+
+  if (answering) return <OwnGarden onBack={() => setAnswering(false)} />;
+  return (
+    <div className="page first">
+      <div className="first-lead">
+        <div className="section">
+          <h1 tabIndex={-1}>Where should the grass go?</h1>
+          <p className="lead">
+            A mown lawn gives a barrow of plant food a week, and a hundred ways to put it in the
+            wrong place. Tell Mowings what came off and what grows where; it reckons, bed by bed,
+            what the soil and the crops do with it.
+          </p>
+        </div>
+        <LawnAndBeds />
+      </div>
+      <div className="first-ways">
+        <section className="sheet" aria-labelledby="first-own">
+          <h2 id="first-own">Your own garden</h2>
+          <p>
+            Five answers, about three minutes: your lawn, your mower’s bag, one bed, what grows in
+            it, and the nearest climate. All of it can be changed later.
+          </p>
+          <div>
+            <button type="button" className="button-main" onClick={() => setAnswering(true)}>
+              Start my garden
+            </button>
+          </div>
+        </section>
+        <section className="sheet" aria-labelledby="first-sample">
+          <h2 id="first-sample">A garden to look round in</h2>
+          <p>
+            Sorrel Lane is invented: eight beds, two lawns, one Saturday in June after a storm. Its
+            weather is real, New York’s daily record (open data, package vega-datasets). Change
+            anything; it never mixes with a garden of your own.
+          </p>
+          <div>
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                const result = startSample();
+                setTrouble(result.ok ? null : parseSentence(result.error));
+              }}
+            >
+              Look round Sorrel Lane
+            </button>
+          </div>
+          {trouble && (
+            <p role="alert" className="field-trouble">
+              {trouble}
+            </p>
+          )}
+        </section>
+        <section className="sheet" aria-labelledby="first-before">
+          <h2 id="first-before">A garden you have</h2>
+          {recent.length > 0 ? (
+            <>
+              <p className="soft small">Used lately{about ? `, in ${about.folder}` : ''}:</p>
+              <RecentGardens />
+            </>
+          ) : (
+            <p>Nothing has been saved on this computer yet.</p>
+          )}
+          <OpenOther />
+        </section>
+      </div>
+    </div>
+  );
+}
+
+function OpenOther() {
+  const native = useMowings((state) => state.about?.native ?? false);
+  const openFile = useMowings((state) => state.openFile);
+  if (!native) return <PickFile />;
+  return (
+    <div>
+      <button type="button" className="button" onClick={() => void openFile(null)}>
+        Open a garden…
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,166 @@
+import type { AmountFailure, UnitSystem } from '../../amounts/amount';
+import { readMeasure } from '../../amounts/readMeasure';
+import type { Trouble } from '../../controls/Field';
+import type { ClimateAnswer, OwnGardenAnswers } from '../../store/contract';
+import { climates } from '../../tables/climates';
+import { amountFailureSentence } from '../../words/messages';
+
+/** What clippings are caught or carried in. */
+export const holders = [
+  { name: 'bag', plural: 'bags', litres: 45 },
+  { name: 'box', plural: 'boxes', litres: 40 },
+  { name: 'bucket', plural: 'buckets', litres: 10 },
+  { name: 'barrow', plural: 'barrows', litres: 85 },
+] as const;
+export type HolderName = (typeof holders)[number]['name'];
+
+/** The answers as they stand on the page, words not yet read. */
+export interface Answers {
+  readonly gardenName: string;
+  readonly units: UnitSystem;
+  readonly lawnArea: string;
+  readonly holder: HolderName;
+  readonly bagSize: string;
+  readonly bedName: string;
+  readonly bedArea: string;
+  readonly cropId: string;
+  readonly how: 'sown' | 'planted';
+  readonly started: string;
+  readonly climate: 'station' | 'typed';
+  readonly stationId: string;
+  readonly place: string;
+  readonly latitude: string;
+  readonly side: 'north' | 'south';
+  readonly lowest: readonly string[];
+  readonly highest: readonly string[];
+  readonly rain: readonly string[];
+}
+
+export type AnswerKey =
+  'lawnArea' | 'bagSize' | 'bedName' | 'bedArea' | 'stationId' | 'latitude' | 'months';
+
+const twelve = (): string[] => Array.from({ length: 12 }, () => '');
+
+/** A page with the usual values; only what nobody can know for the person is left open. */
+export function emptyAnswers(today: string, language: string): Answers {
+  return {
+    gardenName: 'My garden',
+    units: /^en-US/i.test(language) ? 'us' : 'metric',
+    lawnArea: '',
+    holder: 'bag',
+    bagSize: /^en-US/i.test(language) ? '12 gal' : '45 L',
+    bedName: 'Bed 1',
+    bedArea: '',
+    cropId: 'tomato',
+    how: 'planted',
+    started: today,
+    climate: 'station',
+    stationId: '',
+    place: '',
+    latitude: '',
+    side: 'north',
+    lowest: twelve(),
+    highest: twelve(),
+    rain: twelve(),
+  };
+}
+
+/** A table of months read as numbers, or what is wrong with it. */
+function readMonths(answers: Answers): { rows: number[][] } | Trouble {
+  const rows = [answers.lowest, answers.highest, answers.rain].map((row, kind) =>
+    row.map((text) => {
+      const reading = readMeasure(text, kind === 2 ? 'rain' : 'temperature', {
+        units: answers.units,
+        containers: [],
+        bareNumber: true,
+      });
+      return reading.ok ? reading.value.value : Number.NaN;
+    }),
+  );
+  const missing = rows.flat().filter(Number.isNaN).length;
+  if (missing > 0)
+    return {
+      sentence:
+        missing === 1
+          ? 'One of the 36 numbers is missing or cannot be read.'
+          : `${missing} of the 36 numbers are missing or cannot be read.`,
+    };
+  const turned = rows[0]!.findIndex((low, month) => low > rows[1]![month]!);
+  if (turned >= 0)
+    return {
+      sentence: `In month ${turned + 1} the lowest is above the highest. Are they the wrong way round?`,
+    };
+  return { rows };
+}
+
+function readClimate(
+  answers: Answers,
+  troubles: Partial<Record<AnswerKey, Trouble>>,
+): ClimateAnswer | null {
+  if (answers.climate === 'station') {
+    if (climates.some((each) => each.id === answers.stationId))
+      return { kind: 'station', stationId: answers.stationId };
+    troubles.stationId = { sentence: 'Pick the place whose weather is most like yours.' };
+    return null;
+  }
+  const degrees = Number(answers.latitude.trim().replace(',', '.').replace('°', ''));
+  if (answers.latitude.trim() === '' || !(degrees >= 0 && degrees <= 66))
+    troubles.latitude = {
+      sentence: 'The latitude is a number of degrees from 0 to 66, as maps show it.',
+      suggestion: '45',
+    };
+  const months = readMonths(answers);
+  if ('sentence' in months) troubles.months = months;
+  if (troubles.latitude || !('rows' in months)) return null;
+  return {
+    kind: 'typed',
+    place: answers.place.trim() || 'own months',
+    latitudeDegrees: answers.side === 'south' ? -degrees : degrees,
+    minimumCelsius: months.rows[0]!,
+    maximumCelsius: months.rows[1]!,
+    rainMillimetres: months.rows[2]!,
+    wetDays: null,
+  };
+}
+
+/** Reads the whole page: the answers for the store, or what each field needs. */
+export function readAnswers(answers: Answers): {
+  readonly answers: OwnGardenAnswers | null;
+  readonly troubles: Partial<Record<AnswerKey, Trouble>>;
+} {
+  const troubles: Partial<Record<AnswerKey, Trouble>> = {};
+  const asTrouble = (failure: AmountFailure): Trouble => ({
+    sentence: amountFailureSentence(failure),
+    suggestion: failure.suggestion,
+  });
+  const measure = (key: 'lawnArea' | 'bagSize' | 'bedArea'): number => {
+    const reading = readMeasure(answers[key], key === 'bagSize' ? 'volume' : 'area', {
+      units: answers.units,
+      containers: [],
+      bareNumber: true,
+    });
+    if (reading.ok) return reading.value.value;
+    troubles[key] = asTrouble(reading.error);
+    return Number.NaN;
+  };
+  const lawnAreaM2 = measure('lawnArea');
+  const litres = measure('bagSize');
+  const areaM2 = measure('bedArea');
+  if (answers.bedName.trim() === '')
+    troubles.bedName = { sentence: 'A bed needs a name to be told apart.', suggestion: 'Bed 1' };
+  const climate = readClimate(answers, troubles);
+  if (Object.keys(troubles).length > 0 || climate === null) return { answers: null, troubles };
+  const holder = holders.find((each) => each.name === answers.holder) ?? holders[0];
+  return {
+    troubles,
+    answers: {
+      gardenName: answers.gardenName.trim() || 'My garden',
+      lawnAreaM2,
+      container: { name: holder.name, plural: holder.plural, litres },
+      bed: { name: answers.bedName.trim(), areaM2 },
+      crop: { cropId: answers.cropId, started: answers.started, how: answers.how },
+      climate,
+      shownUnits: answers.units,
+    },
+  };
+}

@@ -1,0 +1,30 @@
+import { AboutDialog } from '../file/AboutDialog';
+import { GuideDialog } from '../file/GuideDialog';
+import { OpenDialog } from '../file/OpenDialog';
+import { SaveAsDialog } from '../file/SaveAsDialog';
+import { UnsavedDialog } from '../file/UnsavedDialog';
+import { useMowings } from '../store';
+import { TreatmentDialog } from '../week/TreatmentDialog';
+
+/** The one question that is open, if any. */
+export function Dialogs() {
+  const dialog = useMowings((state) => state.dialog);
+  if (dialog === null) return null;
+  switch (dialog.kind) {
+    case 'save-as':
+      return <SaveAsDialog />;
+    case 'open':
+      return <OpenDialog />;
+    case 'close-unsaved':
+      return <UnsavedDialog />;
+    case 'about':
+      return <AboutDialog />;
+    case 'guide':
+      return <GuideDialog />;
+    case 'treatment':
+      return <TreatmentDialog dialog={dialog} />;
+    default:
+      // questions that belong to one part of a page are drawn there
+      return null;
+  }
+}

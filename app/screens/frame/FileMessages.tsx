@@ -1,0 +1,29 @@
+import { useEffect } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { fileMessageSentence } from '../../words/messages';
+import { useMowings } from '../store';
+
+/** What happened to the file: quiet when well, on the page until put away when not. */
+export function FileMessages() {
+  const message = useMowings((state) => state.message);
+  const dismiss = useMowings((state) => state.dismissMessage);
+  const announce = useAnnounce();
+  const isTrouble =
+    message?.kind === 'refused' || message?.kind === 'draft-refused' || message?.kind === 'failed';
+  useEffect(() => {
+    if (message && !isTrouble) announce(fileMessageSentence(message));
+  }, [message, isTrouble, announce]);
+  if (!message || (message.kind === 'failed' && message.error.kind === 'cancelled')) return null;
+  if (!isTrouble && message.kind !== 'restored') return null;
+  return (
+    <div
+      className={isTrouble ? 'message message-wrong' : 'message'}
+      role={isTrouble ? 'alert' : undefined}
+    >
+      <p>{fileMessageSentence(message)}</p>
+      <button type="button" className="button-small" onClick={dismiss}>
+        All right
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import { useEffect, useRef } from 'react';
+import { BedPage } from '../beds/BedPage';
+import { Beds } from '../beds/Beds';
+import { DeskProvider } from '../desk';
+import { FirstRun } from '../first/FirstRun';
+import { GardenPage } from '../garden/GardenPage';
+import { useMowings } from '../store';
+import { ThisWeek } from '../week/ThisWeek';
+import { Dialogs } from './Dialogs';
+import { FileMessages } from './FileMessages';
+import { Foot } from './Foot';
+import { Head } from './Head';
+import { useDroppedFile } from './useDroppedFile';
+import { useKeys } from './useKeys';
+
+/** The whole window. */
+export function Frame() {
+  useKeys();
+  useDroppedFile();
+  const started = useMowings((state) => state.started);
+  const fileName = useMowings((state) => state.fileName);
+  const fileId = useMowings((state) => state.fileId);
+  const hasGarden = useMowings((state) => state.garden !== null);
+  const place = useMowings((state) => state.place);
+  const openBedId = useMowings((state) => state.openBedId);
+  const main = useRef<HTMLElement>(null);
+
+  const where = hasGarden ? `${place} ${openBedId ?? ''}` : 'first';
+  const lastPlace = useRef(where);
+  useEffect(() => {
+    if (lastPlace.current === where) return;
+    lastPlace.current = where;
+    window.scrollTo(0, 0);
+    // A new place is read out from its heading; the press that led here stays reachable by Shift+Tab.
+    main.current?.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+  }, [where]);
+
+  return (
+    <div className="frame">
+      <button type="button" className="skip" onClick={() => main.current?.focus()}>
+        To the page
+      </button>
+      <Head />
+      <main id="place" ref={main} tabIndex={-1}>
+        <FileMessages />
+        {!started ? (
+          <p className="page soft">Looking for your garden…</p>
+        ) : hasGarden ? (
+          <DeskProvider key={`${fileId} ${fileName}`}>
+            {place === 'garden' ? (
+              <GardenPage />
+            ) : place === 'beds' ? (
+              openBedId === null ? (
+                <Beds />
+              ) : (
+                <BedPage key={openBedId} bedId={openBedId} />
+              )
+            ) : (
+              <ThisWeek />
+            )}
+            <Dialogs />
+          </DeskProvider>
+        ) : (
+          <>
+            <FirstRun />
+            <Dialogs />
+          </>
+        )}
+      </main>
+      <Foot />
+    </div>
+  );
+}

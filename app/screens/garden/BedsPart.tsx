@@ -1,0 +1,151 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { MeasureField } from '../../controls/MeasureField';
+import { SettledQuantityField } from '../../controls/QuantityField';
+import { TextField } from '../../controls/TextField';
+import type { Bed } from '../../document/schema';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { BedPlantings } from '../beds/BedPlantings';
+import { BedSoil } from '../beds/BedSoil';
+import { plantedWords } from '../plantedWords';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import { nameFor } from './LawnsPart';
+import { Thing } from './Thing';
+
+/** Beds with what they are and what grows in them. */
+export function BedsPart() {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const addBed = useMowings((state) => state.addBed);
+  const deleteBed = useMowings((state) => state.deleteBed);
+  const announce = useAnnounce();
+  const [added, setAdded] = useState<string | null>(null);
+  return (
+    <>
+      {garden.beds.map((bed) => (
+        <Thing
+          key={bed.id}
+          name={bed.name}
+          startsOpen={bed.id === added}
+          onDelete={() => deleteBed(bed.id)}
+          summary={
+            <>
+              {shown.estimate(bed.areaM2, shown.units.area)}, {bed.texture}.{' '}
+              {plantedWords(garden, bed.id, today, shown)}.
+            </>
+          }
+        >
+          <BedFields bed={bed} />
+        </Thing>
+      ))}
+      <div>
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            const name = nameFor(
+              garden.beds.map((each) => each.name),
+              `Bed ${garden.beds.length + 1}`,
+            );
+            const result = addBed({
+              name,
+              areaM2: 6,
+              lengthMetres: null,
+              widthMetres: null,
+              steps: null,
+              texture: 'loam',
+              organicMatterPercent: null,
+              mulchYears: 'a few',
+              watering: 'as logged',
+              roof: 'open',
+              knownSince: null,
+            });
+            if (result.ok) setAdded(result.value);
+            announce(result.ok ? `${name} was added.` : editFailureSentence(result.error));
+          }}
+        >
+          Add a bed
+        </button>
+      </div>
+    </>
+  );
+}
+
+function BedFields({ bed }: { readonly bed: Bed }) {
+  const shown = useShown();
+  const today = useToday();
+  const editBed = useMowings((state) => state.editBed);
+  const results = useMowings((state) => state.bedResults[bed.id]);
+  const change = (changes: Partial<Bed>) => editBed(bed.id, changes);
+  return (
+    <>
+      <div className="fields">
+        <TextField label="Name" value={bed.name} onCommit={(name) => change({ name })} />
+        <MeasureField
+          label={`How big (${shown.units.area.symbol})`}
+          hint="Length times width will do."
+          measure="area"
+          units={shown.system}
+          value={bed.areaM2}
+          echo={
+            bed.lengthMetres !== null && bed.widthMetres !== null
+              ? `${shown.estimate(bed.widthMetres, shown.units.length)} by ${shown.estimate(bed.lengthMetres, shown.units.length)}`
+              : undefined
+          }
+          onCommit={(areaM2, sides) =>
+            areaM2 === null
+              ? undefined
+              : change({
+                  areaM2,
+                  lengthMetres: sides ? Math.max(...sides) : null,
+                  widthMetres: sides ? Math.min(...sides) : null,
+                })
+          }
+        />
+        <SettledQuantityField
+          label="Walk from the gate (steps)"
+          hint="Leave it empty if it does not matter."
+          value={bed.steps}
+          mayBeEmpty
+          show={(value) => String(value)}
+          read={(text) => {
+            const value = Number(text.trim().replace(/\s*steps?$/i, ''));
+            return value >= 0 && value <= 10_000
+              ? { value }
+              : {
+                  trouble: { sentence: 'Steps are a number, such as 25.', suggestion: '25' },
+                };
+          }}
+          onCommit={(steps) => change({ steps })}
+        />
+        <DateField
+          label="Known since"
+          hint="Empty: from the season’s first day, or six weeks before its first planting."
+          day={bed.knownSince}
+          today={shown.iso(today)}
+          latest={shown.iso(today)}
+          mayBeEmpty
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(knownSince) => change({ knownSince })}
+        />
+      </div>
+      <ChoiceRow
+        legend="Above it"
+        choices={[
+          { value: 'open', label: 'open sky' },
+          { value: 'glass or film', label: 'glass or film' },
+        ]}
+        value={bed.roof}
+        onChoose={(roof) => change({ roof })}
+      />
+      <BedSoil bed={bed} results={results} />
+      <BedPlantings bed={bed} />
+    </>
+  );
+}

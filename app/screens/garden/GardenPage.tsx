@@ -1,0 +1,52 @@
+import { BedsPart } from './BedsPart';
+import { ContainersPart } from './ContainersPart';
+import { FilePart } from './FilePart';
+import { LawnsPart } from './LawnsPart';
+import { PlacePart } from './PlacePart';
+import { StockPart } from './StockPart';
+
+const parts = [
+  { id: 'garden-place', words: 'Place and units', Part: PlacePart },
+  { id: 'garden-lawns', words: 'Lawns', Part: LawnsPart },
+  { id: 'garden-containers', words: 'Bags and buckets', Part: ContainersPart },
+  { id: 'garden-beds', words: 'Beds and plantings', Part: BedsPart },
+  { id: 'garden-stock', words: 'Heap and stores', Part: StockPart },
+  { id: 'garden-file', words: 'File', Part: FilePart },
+] as const;
+
+/** What the garden is made of; each part on the one page, with its name to jump to. */
+export function GardenPage() {
+  return (
+    <div className="page">
+      <div className="page-head">
+        <h1 tabIndex={-1}>Garden</h1>
+      </div>
+      <nav aria-label="Parts of the garden" className="jumps not-printed">
+        {parts.map(({ id, words }) => (
+          <button
+            key={id}
+            type="button"
+            className="button-small"
+            onClick={() => {
+              const heading = document.getElementById(id);
+              heading?.scrollIntoView({ block: 'start' });
+              heading?.focus({ preventScroll: true });
+            }}
+          >
+            {words}
+          </button>
+        ))}
+      </nav>
+      {parts.map(({ id, words, Part }) => (
+        <section key={id} className="section" aria-labelledby={id}>
+          <div className="section-head">
+            <h2 id={id} tabIndex={-1}>
+              {words}
+            </h2>
+          </div>
+          <Part />
+        </section>
+      ))}
+    </div>
+  );
+}

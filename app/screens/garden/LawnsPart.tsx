@@ -1,0 +1,150 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { MeasureField } from '../../controls/MeasureField';
+import { TextField } from '../../controls/TextField';
+import { Tick } from '../../controls/Tick';
+import type { Lawn } from '../../document/schema';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { lawnKindChoices } from '../choices';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { treatedWords } from '../treatedWords';
+import { useToday } from '../useReadingContext';
+import { Thing } from './Thing';
+
+/** Lawns: how large, what grass, and what was put on them. */
+export function LawnsPart() {
+  const garden = useGarden();
+  const addLawn = useMowings((state) => state.addLawn);
+  const deleteLawn = useMowings((state) => state.deleteLawn);
+  const announce = useAnnounce();
+  const [added, setAdded] = useState<string | null>(null);
+  const add = () => {
+    const result = addLawn({
+      name: nameFor(
+        garden.lawns.map(({ name }) => name),
+        'Lawn',
+      ),
+      areaM2: 100,
+      grass: 'cool',
+      kind: 'ordinary',
+      creepingGrass: false,
+      seedHeadsSeen: null,
+      fouledByPets: false,
+      treatment: { answer: 'not asked' },
+    });
+    if (result.ok) setAdded(result.value);
+    announce(result.ok ? 'A lawn was added.' : editFailureSentence(result.error));
+  };
+  return (
+    <>
+      {garden.lawns.map((lawn) => (
+        <Thing
+          key={lawn.id}
+          name={lawn.name}
+          startsOpen={lawn.id === added}
+          onDelete={() => deleteLawn(lawn.id)}
+          summary={<LawnSummary lawn={lawn} />}
+        >
+          <LawnFields lawn={lawn} />
+        </Thing>
+      ))}
+      <div>
+        <button type="button" className="button" onClick={add}>
+          Add a lawn
+        </button>
+      </div>
+    </>
+  );
+}
+
+/** "Lawn", "Lawn 2": a name that is still free. */
+export function nameFor(taken: readonly string[], name: string): string {
+  if (!taken.includes(name)) return name;
+  let count = 2;
+  while (taken.includes(`${name} ${count}`)) count += 1;
+  return `${name} ${count}`;
+}
+
+function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
+  const shown = useShown();
+  return (
+    <>
+      {shown.estimate(lawn.areaM2, shown.units.area)}, {lawn.kind}.{' '}
+      {treatedWords(lawn.treatment, shown)}
+    </>
+  );
+}
+
+function LawnFields({ lawn }: { readonly lawn: Lawn }) {
+  const shown = useShown();
+  const today = useToday();
+  const editLawn = useMowings((state) => state.editLawn);
+  const showDialog = useMowings((state) => state.showDialog);
+  const change = (changes: Partial<Lawn>) => editLawn(lawn.id, changes);
+  return (
+    <>
+      <div className="fields">
+        <TextField label="Name" value={lawn.name} onCommit={(name) => change({ name })} />
+        <MeasureField
+          label={`How big, the part you mow (${shown.units.area.symbol})`}
+          measure="area"
+          units={shown.system}
+          value={lawn.areaM2}
+          onCommit={(areaM2) => change(areaM2 === null ? {} : { areaM2 })}
+        />
+        <DateField
+          label="Seed heads seen"
+          hint="Empty: none seen."
+          day={lawn.seedHeadsSeen}
+          today={shown.iso(today)}
+          mayBeEmpty
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(seedHeadsSeen) => change({ seedHeadsSeen })}
+        />
+      </div>
+      <ChoiceRow
+        legend="What sort of grass is it mostly?"
+        choices={lawnKindChoices}
+        value={lawn.kind}
+        onChoose={(kind) => change({ kind })}
+      />
+      <ChoiceRow
+        legend="When does it grow most?"
+        choices={[
+          { value: 'cool', label: 'spring and autumn', hint: 'rye grass, fescue, bluegrass' },
+          { value: 'warm', label: 'high summer', hint: 'bermuda, zoysia' },
+        ]}
+        value={lawn.grass}
+        onChoose={(grass) => change({ grass })}
+      />
+      <div>
+        <Tick
+          label="Creeping grass or runners in it"
+          hint="couch, bermuda, creeping buttercup: pieces take root"
+          checked={lawn.creepingGrass}
+          onChange={(creepingGrass) => change({ creepingGrass })}
+        />
+        <Tick
+          label="Dogs, cats or geese foul it"
+          checked={lawn.fouledByPets}
+          onChange={(fouledByPets) => change({ fouledByPets })}
+        />
+      </div>
+      <p>
+        {treatedWords(lawn.treatment, shown)}{' '}
+        <button
+          type="button"
+          className="button-small"
+          aria-label={`What was put on ${lawn.name}`}
+          onClick={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
+        >
+          {lawn.treatment.answer === 'not asked' ? 'Answer now' : 'Change the answer'}
+        </button>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,187 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { PickOne } from '../../controls/PickOne';
+import { QuantityField } from '../../controls/QuantityField';
+import { TextField } from '../../controls/TextField';
+import { readAmount } from '../../amounts/readAmount';
+import { textFromDay } from '../../core/days';
+import { materialById } from '../../document/materialValues';
+import type { Garden, Stock } from '../../document/schema';
+import { stockAccount } from '../../store/selectors';
+import {
+  amountFailureSentence,
+  dayFailureSentence,
+  editFailureSentence,
+} from '../../words/messages';
+import { materialGroups } from '../lists';
+import { useShown, type Shown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { treatedWords } from '../treatedWords';
+import { useReadingContext, useToday } from '../useReadingContext';
+import { nameFor } from './LawnsPart';
+import { Thing } from './Thing';
+
+/** What is on the heap, and what was brought in or kept: leaves, straw, compost. */
+export function StockPart() {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const addStock = useMowings((state) => state.addStock);
+  const deleteStock = useMowings((state) => state.deleteStock);
+  const announce = useAnnounce();
+  const [added, setAdded] = useState<string | null>(null);
+  const add = (role: Stock['role']) => {
+    const usual = role === 'heap' ? 'Heap' : 'Straw';
+    const result = addStock({
+      name: nameFor(
+        garden.stock.map(({ name }) => name),
+        usual,
+      ),
+      materialId: role === 'heap' ? 'compost-garden' : 'straw-wheat',
+      role,
+      amount: null,
+      date: textFromDay(today),
+      treatment: { answer: 'not asked' },
+    });
+    if (result.ok) setAdded(result.value);
+    announce(result.ok ? 'Added.' : editFailureSentence(result.error));
+  };
+  return (
+    <>
+      {garden.stock.map((stock) => (
+        <Thing
+          key={stock.id}
+          name={stock.name}
+          startsOpen={stock.id === added}
+          onDelete={() => deleteStock(stock.id)}
+          summary={stockWords(garden, stock, shown)}
+        >
+          <StockFields stock={stock} />
+        </Thing>
+      ))}
+      <div className="button-row">
+        <button type="button" className="button" onClick={() => add('store')}>
+          Add something kept
+        </button>
+        <button type="button" className="button" onClick={() => add('heap')}>
+          Add a heap
+        </button>
+      </div>
+    </>
+  );
+}
+
+/** What a heap was given, and what is left of a store. */
+function stockWords(garden: Garden, stock: Stock, shown: Shown): string {
+  const account = stockAccount(garden, stock.id);
+  const { name } = materialById(garden, stock.materialId);
+  const dry = (kilograms: number) => shown.estimate(Math.max(0, kilograms), shown.units.mass);
+  const start = stock.amount
+    ? `${stock.amount.text} on ${shown.dayWord(stock.date)}`
+    : `nothing on ${shown.dayWord(stock.date)}`;
+  const since = [
+    account.addedDryKilograms > 0
+      ? `${dry(account.addedDryKilograms)} of clippings (dry) added`
+      : '',
+    account.takenDryKilograms > 0 ? `${dry(account.takenDryKilograms)} (dry) laid` : '',
+  ].filter(Boolean);
+  const left =
+    stock.role === 'store' && account.takenDryKilograms > 0
+      ? account.leftDryKilograms > 0
+        ? ` About ${dry(account.leftDryKilograms)} (dry) is left.`
+        : ' By the sums nothing is left.'
+      : '';
+  return `${name}. ${start}${since.length > 0 ? `; since then ${since.join(', ')}` : ''}.${left}`;
+}
+
+function StockFields({ stock }: { readonly stock: Stock }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = textFromDay(useToday());
+  const editStock = useMowings((state) => state.editStock);
+  const showDialog = useMowings((state) => state.showDialog);
+  const change = (changes: Partial<Stock>) => editStock(stock.id, changes);
+  const material = materialById(garden, stock.materialId);
+  return (
+    <>
+      <div className="fields">
+        <TextField label="Name" value={stock.name} onCommit={(name) => change({ name })} />
+        <PickOne
+          label="What is it?"
+          value={stock.materialId}
+          groups={materialGroups(garden)}
+          onPick={(materialId) => change({ materialId })}
+        />
+        <StockAmount stock={stock} />
+        <DateField
+          label="Seen on"
+          hint="The day that amount was there."
+          day={stock.date}
+          today={today}
+          latest={today}
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(date) => change(date === null ? {} : { date })}
+        />
+      </div>
+      <ChoiceRow
+        legend="It is"
+        choices={[
+          { value: 'heap', label: 'a heap', hint: 'takes what is not laid' },
+          { value: 'store', label: 'a store', hint: 'kept or brought in' },
+        ]}
+        value={stock.role}
+        onChoose={(role) => change({ role })}
+      />
+      {material.row.mayCarryWeedkiller && (
+        <p>
+          {treatedWords(stock.treatment, shown)}{' '}
+          <button
+            type="button"
+            className="button-small"
+            aria-label={`What was put on ${stock.name}`}
+            onClick={() => showDialog({ kind: 'treatment', stockId: stock.id })}
+          >
+            {stock.treatment.answer === 'not asked' ? 'Answer now' : 'Change the answer'}
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+/** How much was there; the words typed are kept. */
+function StockAmount({ stock }: { readonly stock: Stock }) {
+  const context = useReadingContext();
+  const editStock = useMowings((state) => state.editStock);
+  const kept = stock.amount?.text ?? '';
+  const [draft, setDraft] = useState<string | null>(null);
+  const text = draft ?? kept;
+  const reading = readAmount(text, 'stock', context);
+  const isNew = text.trim() !== kept;
+  const trouble =
+    isNew && text.trim() !== '' && !reading.ok
+      ? { sentence: amountFailureSentence(reading.error), suggestion: reading.error.suggestion }
+      : null;
+  const settle = () => {
+    if (!isNew) return setDraft(null);
+    if (text.trim() === '') editStock(stock.id, { amount: null });
+    else if (reading.ok) editStock(stock.id, { amount: reading.value.amount });
+    else return;
+    setDraft(null);
+  };
+  return (
+    <QuantityField
+      label="How much is there?"
+      hint="3 bags, 300 L, 18 kg; empty for none."
+      text={text}
+      settled={kept}
+      onText={setDraft}
+      onEnd={settle}
+      onEnter={settle}
+      trouble={trouble}
+    />
+  );
+}

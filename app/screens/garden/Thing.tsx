@@ -1,0 +1,50 @@
+import { useRef, useState, type ReactNode } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import type { Edited } from '../../store/contract';
+import { editFailureSentence } from '../../words/messages';
+
+export interface ThingProps {
+  readonly name: string;
+  readonly summary: ReactNode;
+  readonly startsOpen?: boolean;
+  readonly onDelete: () => Edited;
+  readonly children: ReactNode;
+}
+
+/** One lawn, bag, bed or store: a line of what it is, its fields when opened, and a way to delete it. */
+export function Thing(props: ThingProps) {
+  const announce = useAnnounce();
+  const [refused, setRefused] = useState<string | null>(null);
+  const holder = useRef<HTMLDetailsElement>(null);
+  return (
+    <details className="thing" open={props.startsOpen} ref={holder}>
+      <summary>
+        <span className="thing-name">{props.name}</span>
+        <span className="small soft">{props.summary}</span>
+      </summary>
+      <div className="thing-body">
+        {props.children}
+        {refused && (
+          <p role="alert" className="field-trouble">
+            {refused}
+          </p>
+        )}
+        <div>
+          <button
+            type="button"
+            className="button-small"
+            onClick={() => {
+              const next = holder.current?.nextElementSibling;
+              const result = props.onDelete();
+              if (!result.ok) return setRefused(editFailureSentence(result.error));
+              announce(`Deleted: ${props.name}. Undo brings it back.`);
+              next?.querySelector<HTMLElement>('summary, button')?.focus();
+            }}
+          >
+            Delete {props.name}
+          </button>
+        </div>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,27 @@
+import type { Treatment } from '../document/schema';
+import type { Shown } from './shown';
+
+/** What is known of what was put on a lawn or a thing brought in, in one line. */
+export function treatedWords(treatment: Treatment, shown: Shown): string {
+  switch (treatment.answer) {
+    case 'not asked':
+      return 'Nobody has said yet whether anything was put on it.';
+    case 'nothing':
+      return 'Nothing was put on it.';
+    case 'unknown':
+      return treatment.beanTestPassed
+        ? `What was put on it is not known; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}.`
+        : 'What was put on it is not known: not on beds you eat from.';
+    case 'treated': {
+      const what = treatment.product || 'Something';
+      const when = treatment.date ? ` on ${shown.dayWord(treatment.date)}` : '';
+      const says =
+        treatment.label === 'forbids'
+          ? 'the label forbids using clippings: leave them lying.'
+          : treatment.label === 'interval'
+            ? `the label says to wait ${treatment.intervalDays ?? 0} days.`
+            : 'the label says nothing of clippings.';
+      return `${what} was put on it${when}; ${says}`;
+    }
+  }
+}

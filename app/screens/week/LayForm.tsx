@@ -1,0 +1,240 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { DateField } from '../../controls/DateField';
+import { textFromDay } from '../../core/days';
+import type { Application } from '../../document/schema';
+import type { LayingDraft, StopCaution } from '../../store/contract';
+import { unaskedSource } from '../../store/selectors';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { useDesk } from '../desk';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useReadingContext, useToday } from '../useReadingContext';
+import { LayRowFields } from './LayRowFields';
+import { newRow, readRow, takenBy, type LayRow, type ReadRow } from './layRows';
+import { StopsDialog } from './StopsDialog';
+import { TreatmentQuestion } from './TreatmentDialog';
+
+export interface LayFormProps {
+  /** what is laid, "mowing:ID", or null: chosen in each line */
+  readonly what: string | null;
+  /** the bed it goes on, or null: chosen in each line */
+  readonly bedId: string | null;
+  /** first day it can have been laid, YYYY-MM-DD */
+  readonly earliest?: string | undefined;
+  /** dry kilograms there are to lay; null where nobody counts */
+  readonly available: number | null;
+  readonly onLaid: (applicationIds: readonly string[]) => void;
+  readonly onCancel?: () => void;
+}
+
+type Question =
+  | { readonly kind: 'treatment'; readonly of: { lawnId: string } | { stockId: string } }
+  | { readonly kind: 'stops'; readonly stops: readonly StopCaution[] };
+
+/** Bed by bed: what goes where; nothing is kept before its effect and its cautions were seen. */
+export function LayForm(props: LayFormProps) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const context = useReadingContext();
+  const propose = useMowings((state) => state.propose);
+  const preview = useMowings((state) => state.preview);
+  const layIt = useMowings((state) => state.layIt);
+  const announce = useAnnounce();
+  const first = () => [newRow(props.what ?? '', props.bedId ?? '')];
+  const deskKey = `lay ${props.what ?? ''} ${props.bedId ?? ''}`;
+  const [rows, setRows, clearRows] = useDesk<readonly LayRow[]>(deskKey, first);
+  const [date, setDate] = useState(() => textFromDay(today));
+  const [asked, setAsked] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [engineFailed, setEngineFailed] = useState(false);
+  const [question, setQuestion] = useState<Question | null>(null);
+  const holder = useRef<HTMLDivElement>(null);
+
+  const read = useMemo(
+    () => rows.map((row) => readRow(garden, context, row, date)),
+    [rows, garden, context, date],
+  );
+  const filled = read.filter((row) => !row.isBlank || props.bedId !== null);
+  const drafts = useMemo(() => read.flatMap(({ draft }) => (draft ? [draft] : [])), [read]);
+  useEffect(() => propose(drafts), [drafts, propose]);
+  useEffect(() => () => propose([]), [propose]);
+
+  const taken = props.what === null ? 0 : takenBy(read, props.what);
+  const over = props.available !== null && taken > props.available * 1.005 ? taken : null;
+  const change = (key: string, changes: Partial<LayRow>) =>
+    setRows((now) => now.map((row) => (row.key === key ? { ...row, ...changes } : row)));
+  const askFirstTrouble = () =>
+    requestAnimationFrame(() =>
+      holder.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus(),
+    );
+
+  const unasked = () => {
+    const froms = drafts.flatMap(({ parts }) => parts.map(({ from }): Application['from'] => from));
+    return froms.map((from) => unaskedSource(garden, from)).find((source) => source !== null);
+  };
+
+  const lay = async (wanted: readonly LayingDraft[], option?: 'without cautions') => {
+    setBusy(true);
+    const result = await layIt(wanted, option);
+    setBusy(false);
+    if (result.ok) {
+      const names = [
+        ...new Set(wanted.map(({ bedId }) => garden.beds.find(({ id }) => id === bedId)?.name)),
+      ];
+      announce(`Laid on ${names.join(', ')}. Undo takes it back.`);
+      setAsked(false);
+      setRefused(null);
+      setEngineFailed(false);
+      clearRows();
+      props.onLaid(result.value);
+    } else if (result.error.kind === 'stops') {
+      setQuestion({ kind: 'stops', stops: result.error.stops });
+    } else if (result.error.kind === 'engine-failed') {
+      setEngineFailed(true);
+      setRefused(
+        `The sums did not come out (${result.error.reason}), so nobody can say what speaks against it.`,
+      );
+    } else setRefused(editFailureSentence(result.error));
+  };
+
+  const submit = () => {
+    setAsked(true);
+    setRefused(null);
+    if (filled.length === 0 || filled.some(({ draft }) => draft === null)) {
+      announce('Something is still missing.');
+      askFirstTrouble();
+      return;
+    }
+    if (over !== null) return;
+    const source = unasked();
+    if (source) setQuestion({ kind: 'treatment', of: source });
+    else void lay(drafts);
+  };
+
+  const effectOf = ({ bed, draft }: ReadRow) =>
+    bed && draft ? preview?.beds.find(({ bedId }) => bedId === bed.id) : undefined;
+
+  return (
+    <div className="form" ref={holder}>
+      {read.map((row, index) => (
+        <LayRowFields
+          key={row.row.key}
+          read={row}
+          number={index + 1}
+          mayChooseWhat={props.what === null}
+          mayChooseBed={props.bedId === null}
+          asked={asked && (!row.isBlank || filled.length === 0)}
+          effect={effectOf(row)}
+          isWorking={preview?.state === 'working'}
+          onChange={(changes) => change(row.row.key, changes)}
+          onRemove={
+            rows.length > 1
+              ? () => setRows((now) => now.filter(({ key }) => key !== row.row.key))
+              : null
+          }
+        />
+      ))}
+      {asked && filled.length === 0 && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          Choose a bed and say how much goes on it.
+        </p>
+      )}
+      {preview?.state === 'failed' && (
+        <p role="alert" className="field-trouble">
+          The effect cannot be reckoned: {preview.reason}
+        </p>
+      )}
+      {over !== null && props.available !== null && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          That is more than there is: {shown.estimate(over, shown.units.mass)} dry, of{' '}
+          {shown.estimate(props.available, shown.units.mass)}. Lay less, or change what was mown.
+        </p>
+      )}
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+      <div className="lay-end">
+        <DateField
+          label="Laid when?"
+          day={date}
+          today={textFromDay(today)}
+          earliest={props.earliest}
+          latest={textFromDay(today)}
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(day) => setDate(day ?? textFromDay(today))}
+        />
+        <div className="button-row">
+          {props.bedId === null && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => setRows((now) => [...now, newRow(props.what ?? '')])}
+            >
+              Another bed
+            </button>
+          )}
+          <button
+            type="button"
+            className="button-main"
+            aria-disabled={busy || undefined}
+            onClick={() => {
+              if (!busy) submit();
+            }}
+          >
+            {busy ? 'Looking at what it does…' : filled.length > 1 ? 'Lay all of it' : 'Lay it'}
+          </button>
+          {engineFailed && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => void lay(drafts, 'without cautions')}
+            >
+              Write it down all the same
+            </button>
+          )}
+          {props.onCancel && (
+            <button type="button" className="button" onClick={props.onCancel}>
+              Cancel
+            </button>
+          )}
+        </div>
+      </div>
+      {question?.kind === 'treatment' && (
+        <TreatmentQuestion
+          of={question.of}
+          onClose={() => setQuestion(null)}
+          onAnswered={() => {
+            setQuestion(null);
+            announce('Answer kept. Look at the cautions once more, then lay it.');
+          }}
+        />
+      )}
+      {question?.kind === 'stops' && (
+        <StopsDialog
+          stops={question.stops}
+          onClose={() => setQuestion(null)}
+          onPass={() => {
+            const { stops } = question;
+            setQuestion(null);
+            void lay(
+              drafts.map((draft) => ({
+                ...draft,
+                passedStops: stops
+                  .filter(({ bedId }) => bedId === draft.bedId)
+                  .map(({ caution }) => caution.kind),
+              })),
+            );
+          }}
+        />
+      )}
+    </div>
+  );
+}

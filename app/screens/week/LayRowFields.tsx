@@ -1,0 +1,130 @@
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { Field } from '../../controls/Field';
+import { PickOne } from '../../controls/PickOne';
+import { QuantityField } from '../../controls/QuantityField';
+import type { PreviewBed } from '../../store/contract';
+import { conditionChoices, placementChoices } from '../choices';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { BedEffect } from './BedEffect';
+import type { LayRow, Lying, ReadRow } from './layRows';
+import { brownGroups, whatGroups } from './sources';
+
+export interface LayRowFieldsProps {
+  readonly read: ReadRow;
+  readonly number: number;
+  /** the mowing is fixed, or what is laid can be chosen */
+  readonly mayChooseWhat: boolean;
+  readonly mayChooseBed: boolean;
+  readonly asked: boolean;
+  readonly effect: PreviewBed | undefined;
+  readonly isWorking: boolean;
+  readonly onChange: (changes: Partial<LayRow>) => void;
+  readonly onRemove: (() => void) | null;
+}
+
+/** One bed's share: where, how much, in what state, with what, and how; its effect stands below. */
+export function LayRowFields(props: LayRowFieldsProps) {
+  const { read, asked, onChange } = props;
+  const { row, bed, troubles } = read;
+  const garden = useGarden();
+  const shown = useShown();
+  const bedResults = useMowings((state) => state.bedResults);
+  const lies = (lying: Lying): string =>
+    `${shown.estimate(lying.freshKilograms, shown.units.mass)}, ` +
+    `${shown.estimate(lying.millimetres, shown.units.depth)} thick as it is laid, ` +
+    `${shown.estimate(lying.nitrogenGramsPerM2, shown.units.nitrogenPerArea)} of nitrogen`;
+  return (
+    <fieldset className="lay-row">
+      <legend className="lay-legend">
+        {bed ? bed.name : props.mayChooseBed ? `Bed ${props.number}` : 'What goes on'}
+      </legend>
+      {props.onRemove && (
+        <button type="button" className="button-small lay-remove" onClick={props.onRemove}>
+          Take this line away
+        </button>
+      )}
+      <div className="fields">
+        {props.mayChooseWhat && (
+          <PickOne
+            label="What"
+            value={row.what}
+            groups={whatGroups(garden)}
+            onPick={(what) => onChange({ what })}
+          />
+        )}
+        {props.mayChooseBed && (
+          <Field label="On which bed?" trouble={asked ? troubles.bed : null}>
+            {(links) => (
+              <span className="pick">
+                <select
+                  {...links}
+                  value={row.bedId}
+                  onChange={(event) => onChange({ bedId: event.target.value })}
+                >
+                  <option value="">Choose a bed</option>
+                  {garden.beds.map((each) => (
+                    <option key={each.id} value={each.id}>
+                      {each.name}
+                      {bedResults[each.id] && ` (${bedResults[each.id]!.verdict.state})`}
+                    </option>
+                  ))}
+                </select>
+              </span>
+            )}
+          </Field>
+        )}
+        <QuantityField
+          label="How much?"
+          hint={
+            shown.system === 'us'
+              ? 'Bags, buckets, or how thick: 1 bag, 5 buckets, 1/4 in'
+              : 'Bags, buckets, or how thick: 1 bag, 5 buckets, 6 mm'
+          }
+          text={row.amount}
+          onText={(amount) => onChange({ amount })}
+          trouble={asked || (row.amount.trim() !== '' && troubles.amount) ? troubles.amount : null}
+          echo={read.main && `About ${lies(read.main)}.`}
+        />
+      </div>
+      <div className="lay-choices">
+        <ChoiceRow
+          legend="In what state?"
+          choices={conditionChoices}
+          value={row.condition}
+          onChoose={(condition) => onChange({ condition })}
+        />
+        <ChoiceRow
+          legend="How?"
+          choices={placementChoices}
+          value={row.placement}
+          onChoose={(placement) => onChange({ placement })}
+        />
+      </div>
+      <div className="fields">
+        <PickOne
+          label="Together with"
+          value={row.brown}
+          groups={brownGroups(garden, row.what)}
+          onPick={(brown) => onChange({ brown })}
+        />
+        {row.brown !== '' && (
+          <QuantityField
+            label="How much of that?"
+            text={row.brownAmount}
+            onText={(brownAmount) => onChange({ brownAmount })}
+            trouble={asked || row.brownAmount.trim() !== '' ? troubles.brown : null}
+            echo={read.brown && `About ${lies(read.brown)}.`}
+          />
+        )}
+      </div>
+      <div aria-live="polite" aria-busy={props.isWorking}>
+        {read.draft && bed && props.effect ? (
+          <BedEffect bed={props.effect} name={bed.name} />
+        ) : (
+          read.draft && props.isWorking && <p className="small soft">Reckoning the season…</p>
+        )}
+      </div>
+    </fieldset>
+  );
+}

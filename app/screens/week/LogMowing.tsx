@@ -1,0 +1,143 @@
+import { useRef, useState, type FormEvent } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { Disclosure } from '../../controls/Disclosure';
+import { PickOne } from '../../controls/PickOne';
+import { QuantityField } from '../../controls/QuantityField';
+import { textFromDay } from '../../core/days';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { lawnKindChoices, wetnessChoices } from '../choices';
+import { useDesk } from '../desk';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useReadingContext, useToday } from '../useReadingContext';
+import { emptyEntry, readEntry, type MowingEntry } from './mowingEntry';
+import { MowingFigures } from './MowingFigures';
+
+/** One line for what came off the lawn; what it holds shows at once. */
+export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) => void }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const context = useReadingContext();
+  const logMowing = useMowings((state) => state.logMowing);
+  const goTo = useMowings((state) => state.goTo);
+  const announce = useAnnounce();
+  const [entry, setEntry, clear] = useDesk<MowingEntry>('mowing', () => emptyEntry);
+  const [left, setLeft] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const form = useRef<HTMLFormElement>(null);
+
+  const [usualLawn] = garden.lawns;
+  if (!usualLawn)
+    return (
+      <p>
+        There is no lawn in this garden yet.{' '}
+        <button type="button" className="button-small" onClick={() => goTo('garden')}>
+          Add one under Garden
+        </button>
+      </p>
+    );
+
+  const read = readEntry(entry, context, today, { lawnId: usualLawn.id, wetness: 'damp' });
+  const lawn = garden.lawns.find(({ id }) => id === read.lawnId) ?? usualLawn;
+  const change = (changes: Partial<MowingEntry>) => setEntry((now) => ({ ...now, ...changes }));
+
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setLeft(true);
+    if (!read.mowing) {
+      form.current?.querySelector('input')?.focus();
+      return;
+    }
+    const result = logMowing(read.mowing);
+    if (!result.ok) return setRefused(editFailureSentence(result.error));
+    setRefused(null);
+    setLeft(false);
+    clear();
+    announce(`Logged: ${read.mowing.amount.text} from ${lawn.name}. Now say where it goes.`);
+    onLogged(result.value);
+  };
+
+  return (
+    <form ref={form} className="form" onSubmit={submit} noValidate>
+      <div className="log-line">
+        <QuantityField
+          label="What came off?"
+          hint={
+            shown.system === 'us'
+              ? 'As you would say it: 2 bags · 12 gal · 14 lb, soaked · 2400 sq ft, 1 in off'
+              : 'As you would say it: 2 bags · 45 L · 6 kg, soaked · 220 m2, 2 cm off'
+          }
+          text={entry.text}
+          wide
+          onText={(text) => change({ text })}
+          onEnd={() => setLeft(entry.text.trim() !== '')}
+          trouble={left && entry.text.trim() !== '' ? read.trouble : null}
+        />
+        <button type="submit" className="button-main log-button">
+          Log this mowing
+        </button>
+      </div>
+      {left && entry.text.trim() === '' && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          Type how much came off first; a guess such as “about 2 bags” will do.
+        </p>
+      )}
+      <div className="fields">
+        {garden.lawns.length > 1 &&
+          (garden.lawns.length <= 4 ? (
+            <ChoiceRow
+              legend="From which lawn?"
+              choices={garden.lawns.map((each) => ({ value: each.id, label: each.name }))}
+              value={read.lawnId}
+              onChoose={(lawnId) => change({ lawnId })}
+            />
+          ) : (
+            <PickOne
+              label="From which lawn?"
+              value={read.lawnId}
+              groups={[
+                {
+                  label: null,
+                  options: garden.lawns.map((each) => ({ value: each.id, label: each.name })),
+                },
+              ]}
+              onPick={(lawnId) => change({ lawnId })}
+            />
+          ))}
+        <ChoiceRow
+          legend="How wet was it?"
+          choices={wetnessChoices}
+          value={read.wetness}
+          onChoose={(wetness) => change({ wetness })}
+        />
+        <DateField
+          label="When?"
+          day={read.date}
+          today={textFromDay(today)}
+          latest={textFromDay(today)}
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(date) => change({ date })}
+        />
+      </div>
+      <Disclosure summary="What sort of grass was it this time?" quiet>
+        <ChoiceRow
+          legend={`Usually ${lawn.kind} (as set for ${lawn.name})`}
+          choices={lawnKindChoices}
+          value={entry.kind ?? lawn.kind}
+          onChoose={(kind) => change({ kind: kind === lawn.kind ? null : kind })}
+        />
+      </Disclosure>
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+      <div aria-live="polite">{read.mowing && <MowingFigures mowing={read.mowing} />}</div>
+    </form>
+  );
+}

@@ -1,0 +1,118 @@
+import { useState } from 'react';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { Dialog } from '../../controls/Dialog';
+import { PickOne } from '../../controls/PickOne';
+import { QuantityField } from '../../controls/QuantityField';
+import { readAmount } from '../../amounts/readAmount';
+import { textFromDay } from '../../core/days';
+import type { Mowing } from '../../document/schema';
+import {
+  amountFailureSentence,
+  dayFailureSentence,
+  editFailureSentence,
+} from '../../words/messages';
+import { lawnKindChoices, wetnessChoices } from '../choices';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useReadingContext, useToday } from '../useReadingContext';
+
+/** Changing a mowing after the fact; its layers keep their own amounts. */
+export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose: () => void }) {
+  const { mowing, onClose } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = textFromDay(useToday());
+  const context = useReadingContext();
+  const editMowing = useMowings((state) => state.editMowing);
+  const [text, setText] = useState(mowing.amount.text);
+  const [lawnId, setLawnId] = useState(mowing.lawnId);
+  const [date, setDate] = useState(mowing.date);
+  const [wetness, setWetness] = useState(mowing.wetness);
+  const [kind, setKind] = useState(mowing.kind);
+  const [refused, setRefused] = useState<string | null>(null);
+  const lawn = garden.lawns.find(({ id }) => id === lawnId);
+  // words that were kept from another time may read differently now: only new words are read anew
+  const isSame = text === mowing.amount.text;
+  const reading = readAmount(text, 'mowing', { ...context, lawnId });
+  const trouble =
+    isSame || reading.ok
+      ? null
+      : {
+          sentence: amountFailureSentence(reading.error),
+          suggestion: reading.error.suggestion,
+        };
+  const keep = () => {
+    if (!isSame && !reading.ok) return;
+    const amount = isSame || !reading.ok ? mowing.amount : reading.value.amount;
+    const result = editMowing(mowing.id, { amount, lawnId, date, wetness, kind });
+    if (result.ok) onClose();
+    else setRefused(editFailureSentence(result.error));
+  };
+  return (
+    <Dialog title="Change a mowing" onClose={onClose}>
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep();
+        }}
+      >
+        <QuantityField
+          label="What came off?"
+          text={text}
+          onText={setText}
+          trouble={trouble}
+          wide
+          settled={mowing.amount.text}
+        />
+        <PickOne
+          label="From which lawn?"
+          value={lawnId}
+          groups={[
+            {
+              label: null,
+              options: garden.lawns.map(({ id, name }) => ({ value: id, label: name })),
+            },
+          ]}
+          onPick={setLawnId}
+        />
+        <DateField
+          label="When?"
+          day={date}
+          today={today}
+          latest={today}
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={(day) => setDate(day ?? mowing.date)}
+        />
+        <ChoiceRow
+          legend="How wet was it?"
+          choices={wetnessChoices}
+          value={wetness}
+          onChoose={setWetness}
+        />
+        <ChoiceRow
+          legend="What sort of grass?"
+          choices={lawnKindChoices}
+          value={kind ?? lawn?.kind ?? 'ordinary'}
+          onChoose={(next) => setKind(next === lawn?.kind ? null : next)}
+        />
+        {refused && (
+          <p role="alert" className="field-trouble">
+            {refused}
+          </p>
+        )}
+        <div className="button-row">
+          <button type="submit" className="button-main">
+            Keep the change
+          </button>
+          <button type="button" className="button" onClick={onClose}>
+            Cancel
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}

@@ -1,0 +1,133 @@
+import type { BedResults } from '../../store/contract';
+import type { Bed } from '../../document/schema';
+import { weekNotices, type WeekNotice } from './weekNotices';
+import { CoverWord, NitrogenWord } from '../StateWords';
+import { OneCaution } from '../CautionList';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import { coverSentence, stateSentence } from '../../words/states';
+import { flowerWeather } from '../../core/season/flowerWeather';
+import { limits } from '../../tables/thresholds';
+import { plantedWords } from '../plantedWords';
+import { RoomLine } from './RoomLine';
+
+/** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
+export function Notices() {
+  const garden = useGarden();
+  const bedResults = useMowings((state) => state.bedResults);
+  const work = useMowings((state) => state.work);
+  const workReason = useMowings((state) => state.workReason);
+  const { notices, quiet } = weekNotices(garden, bedResults);
+  const isWaiting = garden.beds.some(({ id }) => !bedResults[id]);
+  return (
+    <section className="section" aria-labelledby="notices" aria-busy={work === 'working'}>
+      <div className="section-head">
+        <h2 id="notices">What the beds say</h2>
+      </div>
+      {work === 'failed' && (
+        <p role="alert" className="field-trouble">
+          The sums did not come out: {workReason}. What is shown may be old.
+        </p>
+      )}
+      {isWaiting && work !== 'failed' && <p className="soft">Reckoning the season, bed by bed…</p>}
+      {garden.beds.length === 0 && (
+        <p>There is no bed yet. Under Garden, add the first one; then it can say what it needs.</p>
+      )}
+      <ol className="plain-list notices">
+        {notices.map((notice) => (
+          <li key={notice.bed.id}>
+            <Notice notice={notice} />
+          </li>
+        ))}
+      </ol>
+      {quiet.length > 0 && <Quiet beds={quiet} results={bedResults} />}
+    </section>
+  );
+}
+
+function Notice({ notice }: { readonly notice: WeekNotice }) {
+  const { bed, results, cautions } = notice;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const openBed = useMowings((state) => state.openBed);
+  const goTo = useMowings((state) => state.goTo);
+  const { verdict } = results;
+  return (
+    <article className={`notice notice-${notice.weight}`} aria-labelledby={`notice-${bed.id}`}>
+      <div className="notice-head">
+        <h3 id={`notice-${bed.id}`}>{bed.name}</h3>
+        <p className="small soft">{plantedWords(garden, bed.id, today, shown)}</p>
+      </div>
+      <p className="notice-states">
+        <NitrogenWord state={verdict.state} />
+        <span className="soft">·</span>
+        <span>
+          ground <CoverWord state={verdict.coverState} />
+        </span>
+      </p>
+      <p>
+        {stateSentence(verdict, shown.units, {
+          today,
+          weather: flowerWeather(results.season, today, limits),
+        })}
+      </p>
+      {verdict.coverState !== 'good' && <p className="small">{coverSentence(verdict)}</p>}
+      <RoomLine bed={bed} results={results} />
+      {cautions.map((caution, index) => (
+        <OneCaution key={`${caution.row} ${index}`} caution={caution} bedId={bed.id} />
+      ))}
+      <div className="button-row">
+        <button
+          type="button"
+          className="button-small"
+          onClick={() => {
+            goTo('beds');
+            openBed(bed.id);
+          }}
+        >
+          Open {bed.name}
+        </button>
+        {notice.more > 0 && (
+          <span className="small soft">
+            {notice.more === 1 ? '1 more remark' : `${notice.more} more remarks`} there
+          </span>
+        )}
+      </div>
+    </article>
+  );
+}
+
+function Quiet(props: {
+  readonly beds: readonly Bed[];
+  readonly results: Readonly<Record<string, BedResults>>;
+}) {
+  const openBed = useMowings((state) => state.openBed);
+  const goTo = useMowings((state) => state.goTo);
+  return (
+    <div className="quiet">
+      <h3>Nothing to do</h3>
+      <ul className="plain-list quiet-beds">
+        {props.beds.map((bed) => {
+          const results = props.results[bed.id];
+          return (
+            <li key={bed.id}>
+              <button
+                type="button"
+                className="button-plain"
+                onClick={() => {
+                  goTo('beds');
+                  openBed(bed.id);
+                }}
+              >
+                {bed.name}
+              </button>
+              {results && <NitrogenWord state={results.verdict.state} />}
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,168 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import type { Mowing } from '../../document/schema';
+import { mowingAccount, mowingMass } from '../../store/selectors';
+import { editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import { MowingDialog } from './MowingDialog';
+import { freshOf, partOfMowing } from './partOfMowing';
+
+const firstShown = 6;
+
+/** Every mowing with where each kilogram of it went; to change or to delete. */
+export function PastMowings() {
+  const garden = useGarden();
+  const [all, setAll] = useState(false);
+  const mowings = [...garden.mowings].sort((one, other) => (one.date < other.date ? 1 : -1));
+  const listed = all ? mowings : mowings.slice(0, firstShown);
+  return (
+    <section className="section" aria-labelledby="past">
+      <div className="section-head">
+        <h2 id="past">Mowings so far</h2>
+        <p className="small soft">Every kilogram of each ends somewhere.</p>
+      </div>
+      {mowings.length === 0 && <p>None yet. The first one goes in the line above.</p>}
+      <ol className="plain-list past-list">
+        {listed.map((mowing) => (
+          <li key={mowing.id}>
+            <PastMowing mowing={mowing} />
+          </li>
+        ))}
+      </ol>
+      {mowings.length > firstShown && (
+        <div className="not-printed">
+          <button type="button" className="button" aria-expanded={all} onClick={() => setAll(!all)}>
+            {all ? 'Show the latest only' : `Show all ${mowings.length}`}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+interface Share {
+  readonly key: string;
+  readonly words: string;
+  readonly dryKilograms: number;
+  readonly kind: 'bed' | 'lawn' | 'heap' | 'open' | 'over';
+}
+
+function PastMowing({ mowing }: { readonly mowing: Mowing }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const deleteMowing = useMowings((state) => state.deleteMowing);
+  const restOf = useMowings((state) => state.restOf);
+  const announce = useAnnounce();
+  const [editing, setEditing] = useState(false);
+  const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+  const account = mowingAccount(garden, mowing);
+  const whole = mowingMass(garden, mowing);
+  const shares = sharesOf(garden, mowing);
+  const weight = (dry: number) => shown.estimate(freshOf(garden, mowing, dry), shown.units.mass);
+  const remove = () => {
+    const result = deleteMowing(mowing.id);
+    announce(
+      result.ok
+        ? `Deleted the mowing of ${shown.dayWord(mowing.date)}${
+            result.value.layers > 0
+              ? `, with ${result.value.layers === 1 ? 'its layer' : `its ${result.value.layers} layers`}`
+              : ''
+          }. Undo brings it back.`
+        : editFailureSentence(result.error),
+    );
+  };
+  const title = `${shown.dayNear(mowing.date, today)}, ${lawn?.name ?? ''}`;
+  return (
+    <article className="past" aria-label={title}>
+      <p className="past-what">
+        <strong>{title}</strong>
+        <span>
+          {mowing.amount.text}, {mowing.wetness}: about{' '}
+          {shown.estimate(whole.freshKilograms, shown.units.mass)}
+        </span>
+      </p>
+      <ul className="plain-list shares">
+        {shares.map((share) => (
+          <li key={share.key} className={`share share-${share.kind}`}>
+            {share.words}{' '}
+            <span className="nowrap">
+              {partOfMowing(garden, mowing, share.dryKilograms, shown)}
+              <span className="soft"> ({weight(share.dryKilograms)})</span>
+            </span>
+          </li>
+        ))}
+      </ul>
+      {account.leftShare < -0.02 && (
+        <p className="small field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          More was laid than was mown. Change the mowing or a layer of it.
+        </p>
+      )}
+      <div className="button-row past-tools">
+        <button
+          type="button"
+          className="button-small"
+          aria-label={`Change the mowing of ${title}`}
+          onClick={() => setEditing(true)}
+        >
+          Change
+        </button>
+        {mowing.rest.to !== 'undecided' && account.leftShare > 0.005 && (
+          <button
+            type="button"
+            className="button-small"
+            aria-label={`Take the rest of ${title} in hand again`}
+            onClick={() => {
+              restOf(mowing.id, { to: 'undecided' });
+              announce('The rest is in hand again.');
+            }}
+          >
+            Take the rest in hand
+          </button>
+        )}
+        <button
+          type="button"
+          className="button-small"
+          aria-label={`Delete the mowing of ${title}`}
+          onClick={remove}
+        >
+          Delete
+        </button>
+      </div>
+      {editing && <MowingDialog mowing={mowing} onClose={() => setEditing(false)} />}
+    </article>
+  );
+}
+
+function sharesOf(garden: ReturnType<typeof useGarden>, mowing: Mowing): readonly Share[] {
+  const { layers, leftDryKilograms, leftShare, totalDryKilograms } = mowingAccount(garden, mowing);
+  const byBed = new Map<string, number>();
+  for (const layer of layers) {
+    // a layer's share of the whole is what its own account leaves when it alone is taken away
+    const without = mowingAccount(
+      { ...garden, applications: garden.applications.filter(({ id }) => id !== layer.id) },
+      mowing,
+    );
+    const dry = without.leftDryKilograms - leftDryKilograms;
+    byBed.set(layer.bedId, (byBed.get(layer.bedId) ?? 0) + dry);
+  }
+  const onBeds = [...byBed].map(([bedId, dryKilograms]): Share => ({
+    key: bedId,
+    words: garden.beds.find(({ id }) => id === bedId)?.name ?? '',
+    dryKilograms,
+    kind: 'bed',
+  }));
+  if (leftShare <= 0.005 || totalDryKilograms <= 0) return onBeds;
+  const { rest } = mowing;
+  const words =
+    rest.to === 'lawn'
+      ? 'left on the lawn'
+      : rest.to === 'heap'
+        ? (garden.stock.find(({ id }) => id === rest.stockId)?.name ?? 'the heap')
+        : 'still in hand';
+  const kind = rest.to === 'undecided' ? 'open' : rest.to;
+  return [...onBeds, { key: 'rest', words, dryKilograms: leftDryKilograms, kind }];
+}

@@ -1,0 +1,132 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { Disclosure } from '../../controls/Disclosure';
+import { partsFromDay } from '../../core/days';
+import { imaginedShare, openMowings } from '../../store/selectors';
+import { percent } from '../../words/chartFormat';
+import { editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import { BackLog } from './BackLog';
+import { LogMowing } from './LogMowing';
+import { Notices } from './Notices';
+import { OpenMowing } from './OpenMowing';
+import { PastMowings } from './PastMowings';
+
+/** What the beds say today, the clippings in hand and where they go, and what went before. */
+export function ThisWeek() {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const open = openMowings(garden);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [fresh, setFresh] = useState<string | null>(null);
+  const openId = open.some(({ id }) => id === chosen) ? chosen : (open[0]?.id ?? null);
+  return (
+    <div className="page">
+      <div className="page-head">
+        <div>
+          <h1 tabIndex={-1}>This week</h1>
+          <p className="lead">{shown.day(today)}</p>
+        </div>
+        <GoOn />
+      </div>
+      <Imagined />
+      <div className="two-columns">
+        <Notices />
+        <div className="section">
+          <section className="section" aria-labelledby="in-hand">
+            <div className="section-head">
+              <h2 id="in-hand">Clippings in hand</h2>
+            </div>
+            {open.length === 0 && (
+              <p>
+                None. Mown today? Write down what came off, and see which bed it would help and
+                which it would harm.
+              </p>
+            )}
+            {open.map((mowing) => (
+              <OpenMowing
+                key={mowing.id}
+                mowing={mowing}
+                isOpen={mowing.id === openId}
+                focusOnShow={mowing.id === fresh}
+                onOpen={() => {
+                  setChosen(mowing.id);
+                  setFresh(mowing.id);
+                }}
+              />
+            ))}
+          </section>
+          <section className="sheet" aria-labelledby="log">
+            <div className="section-head">
+              <h2 id="log">{open.length > 0 ? 'Mown again?' : 'Log a mowing'}</h2>
+            </div>
+            <LogMowing
+              onLogged={(id) => {
+                setChosen(id);
+                setFresh(id);
+              }}
+            />
+            <Disclosure summary="Catch up on earlier mowings in one line">
+              <BackLog />
+            </Disclosure>
+          </section>
+        </div>
+      </div>
+      <PastMowings />
+    </div>
+  );
+}
+
+/** Says what the days ahead rest on, wherever part of the season was measured by nobody. */
+function Imagined() {
+  const garden = useGarden();
+  const bedResults = useMowings((state) => state.bedResults);
+  const [one] = Object.values(bedResults);
+  if (!one) return null;
+  const untilToday = one.season.kind.slice(0, one.season.today - one.season.firstDay + 1);
+  const past = imaginedShare(untilToday);
+  const { place, standing } = garden.weather.normals;
+  return (
+    <p className="imagined-note">
+      The days ahead have not happened: forecasts rest on an imagined rest of the season, made from
+      the usual months of {place} ({standing.replace(/\.$/, '')}).
+      {past > 0.05 &&
+        ` So do ${percent(past)} of the days gone by, for which there is no record: log rain to better them.`}
+    </p>
+  );
+}
+
+/** Brings the next real week of the sample's record. */
+function GoOn() {
+  const garden = useGarden();
+  const goOnAWeek = useMowings((state) => state.goOnAWeek);
+  const announce = useAnnounce();
+  const shown = useShown();
+  const { year } = partsFromDay(useToday());
+  const [refused, setRefused] = useState<string | null>(null);
+  if (garden.weather.bundledRecord === null) return null;
+  return (
+    <div className="go-on">
+      <button
+        type="button"
+        className="button"
+        onClick={() => {
+          const result = goOnAWeek();
+          setRefused(result.ok ? null : editFailureSentence(result.error));
+          if (result.ok) announce(`It is now ${shown.day(result.value.today)}.`);
+        }}
+      >
+        Go on a week
+      </button>
+      <p className="small soft">Brings what the weather of {year} really did next.</p>
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,177 @@
+import { useState } from 'react';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { DateField } from '../../controls/DateField';
+import { Dialog } from '../../controls/Dialog';
+import { Field } from '../../controls/Field';
+import { textFromDay } from '../../core/days';
+import type { Treatment } from '../../document/schema';
+import type { OpenDialog } from '../../store/contract';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+
+/** As opened from the Garden page, where the question stays open to be answered again. */
+export function TreatmentDialog({
+  dialog,
+}: {
+  readonly dialog: Extract<OpenDialog, { kind: 'treatment' }>;
+}) {
+  const showDialog = useMowings((state) => state.showDialog);
+  const of =
+    dialog.lawnId !== undefined ? { lawnId: dialog.lawnId } : { stockId: dialog.stockId ?? '' };
+  const close = () => showDialog(null);
+  return <TreatmentQuestion of={of} onClose={close} onAnswered={close} />;
+}
+
+/** "Has anything been put on it?", asked before the first use of every lawn and of what was brought in. */
+export function TreatmentQuestion(props: {
+  readonly of: { readonly lawnId: string } | { readonly stockId: string };
+  readonly onClose: () => void;
+  readonly onAnswered: () => void;
+}) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = textFromDay(useToday());
+  const answerTreatment = useMowings((state) => state.answerTreatment);
+  const { of } = props;
+  const source =
+    'lawnId' in of
+      ? garden.lawns.find(({ id }) => id === of.lawnId)
+      : garden.stock.find(({ id }) => id === of.stockId);
+  const known = source?.treatment;
+  const [answer, setAnswer] = useState(
+    known?.answer === 'not asked' ? null : (known?.answer ?? null),
+  );
+  const [product, setProduct] = useState(known?.product ?? '');
+  const [date, setDate] = useState<string | null>(known?.date ?? null);
+  const [label, setLabel] = useState(known?.label ?? null);
+  const [days, setDays] = useState(known?.intervalDays?.toString() ?? '');
+  const [words, setWords] = useState(known?.labelWords ?? '');
+  const [tested, setTested] = useState<string | null>(known?.beanTestPassed ?? null);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  if (!source) return null;
+  const name = 'lawnId' in of ? `the ${source.name} lawn` : source.name;
+
+  const keep = () => {
+    if (answer === null)
+      return setTrouble('Choose one of the three; not knowing is an answer too.');
+    if (answer === 'treated' && label === null)
+      return setTrouble('Say what the label has to say about clippings.');
+    const interval = Number(days.replace(',', '.'));
+    if (answer === 'treated' && label === 'interval' && !(days.trim() && interval >= 0))
+      return setTrouble('Give the number of days from the label, such as 28.');
+    const treatment: Treatment = {
+      answer,
+      ...(answer === 'treated' && product.trim() ? { product: product.trim() } : {}),
+      ...(answer === 'treated' && date ? { date } : {}),
+      ...(answer === 'treated' && label ? { label } : {}),
+      ...(answer === 'treated' && label === 'interval' ? { intervalDays: interval } : {}),
+      ...(answer === 'treated' && words.trim() ? { labelWords: words.trim() } : {}),
+      ...(answer !== 'nothing' && tested ? { beanTestPassed: tested } : {}),
+    };
+    const result = answerTreatment(of, treatment);
+    if (result.ok) props.onAnswered();
+    else setTrouble(editFailureSentence(result.error));
+  };
+
+  const line = (words: string, value: string, put: (text: string) => void, length: number) => (
+    <Field label={words}>
+      {(links) => (
+        <input
+          {...links}
+          type="text"
+          maxLength={length}
+          value={value}
+          onChange={(event) => put(event.target.value)}
+        />
+      )}
+    </Field>
+  );
+
+  return (
+    <Dialog title={`Has anything been put on ${name}?`} onClose={props.onClose}>
+      <p>
+        Weedkiller, feed-and-weed, moss or grub killer, fungicide, sludge feed. Some weedkillers
+        pass through grass, hay and compost, and cripple beans and tomatoes.
+      </p>
+      <ChoiceRow
+        legend="This season or last"
+        stacked
+        choices={[
+          { value: 'nothing', label: 'Nothing', hint: 'as far as you know for certain' },
+          { value: 'treated', label: 'Something was put on it' },
+          { value: 'unknown', label: 'I don’t know', hint: 'then not on beds you eat from' },
+        ]}
+        value={answer}
+        onChoose={(next) => {
+          setAnswer(next);
+          setTrouble(null);
+        }}
+      />
+      {answer === 'treated' && (
+        <>
+          {line(
+            'What was it? (the name on the packet, or what it is for)',
+            product,
+            setProduct,
+            200,
+          )}
+          <DateField
+            label="When?"
+            day={date}
+            today={today}
+            latest={today}
+            mayBeEmpty
+            write={shown.day}
+            sentence={dayFailureSentence}
+            onDay={setDate}
+          />
+          <ChoiceRow
+            legend="What does the label say about clippings?"
+            stacked
+            choices={[
+              { value: 'forbids', label: 'Never use them as mulch or compost' },
+              { value: 'interval', label: 'Wait a number of days' },
+              { value: 'silent', label: 'Nothing, or there is no label any more' },
+            ]}
+            value={label}
+            onChoose={(next) => {
+              setLabel(next);
+              setTrouble(null);
+            }}
+          />
+          {label === 'interval' && line('How many days?', days, setDays, 6)}
+          {line('Its words, if you have them', words, setWords, 500)}
+        </>
+      )}
+      {(answer === 'unknown' || (answer === 'treated' && label === 'silent')) && (
+        <DateField
+          label="Day a bean-pot test passed, if you made one"
+          hint="Three pots half of this, half clean mix, and three of clean mix; three beans in each; three to four weeks. Cupped leaves fail. Passing lowers the odds, it proves nothing."
+          day={tested}
+          today={today}
+          latest={today}
+          mayBeEmpty
+          write={shown.day}
+          sentence={dayFailureSentence}
+          onDay={setTested}
+        />
+      )}
+      {trouble && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          {trouble}
+        </p>
+      )}
+      <div className="button-row">
+        <button type="button" className="button-main" onClick={keep}>
+          Keep this answer
+        </button>
+        <button type="button" className="button" onClick={props.onClose}>
+          Cancel
+        </button>
+      </div>
+    </Dialog>
+  );
+}

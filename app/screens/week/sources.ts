@@ -1,0 +1,39 @@
+import type { PickGroup } from '../../controls/PickOne';
+import type { Garden } from '../../document/schema';
+import { materialById } from '../../document/materialValues';
+import { materialGroups } from '../lists';
+
+const stockOptions = (garden: Garden, isWanted: (materialId: string) => boolean) =>
+  garden.stock
+    .filter(({ materialId }) => isWanted(materialId))
+    .map((stock) => ({ value: `stock:${stock.id}`, label: stock.name }));
+
+const found = (garden: Garden): PickGroup[] =>
+  materialGroups(garden).map((group) => ({
+    label: `Found or grown: ${group.label?.toLowerCase()}`,
+    options: group.options.map((option) => ({ ...option, value: `elsewhere:${option.value}` })),
+  }));
+
+/** Everything that can be laid without having been mown: the stores, then what is found on the spot. */
+export function whatGroups(garden: Garden): readonly PickGroup[] {
+  const stores = stockOptions(garden, () => true);
+  return [
+    { label: null, options: [{ value: '', label: 'Choose what is laid' }] },
+    ...(stores.length > 0 ? [{ label: 'From the stores', options: stores }] : []),
+    ...found(garden),
+  ];
+}
+
+/** What can be laid together with it; browns from the stores first. */
+export function brownGroups(garden: Garden, what: string): readonly PickGroup[] {
+  const isBrown = (materialId: string) => materialById(garden, materialId).row.isBrowns;
+  const other = (option: { value: string }) => option.value !== what;
+  const browns = stockOptions(garden, isBrown).filter(other);
+  const rest = stockOptions(garden, (id) => !isBrown(id)).filter(other);
+  return [
+    { label: null, options: [{ value: '', label: 'nothing, alone' }] },
+    ...(browns.length > 0 ? [{ label: 'Browns from the stores', options: browns }] : []),
+    ...(rest.length > 0 ? [{ label: 'Other stores', options: rest }] : []),
+    ...found(garden).filter((group) => group.label?.includes('browns')),
+  ];
+}

@@ -1,0 +1,37 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Announcer } from './controls/Announcer';
+import { chooseHost, onMenu, onOpenFile } from './host/chooseHost';
+import { CommandsProvider } from './screens/frame/commands';
+import { Frame } from './screens/frame/Frame';
+import { MenuCommands } from './screens/frame/MenuCommands';
+import { StoreProvider } from './screens/store';
+import { createMowingsStore } from './store/store';
+import './style/tokens.css';
+import './style/base.css';
+import './style/forms.css';
+import './style/layout.css';
+import './style/screens.css';
+import './style/charts.css';
+import { startSeasonWorker, workerEngine } from './worker/client';
+
+const store = createMowingsStore({
+  host: chooseHost(),
+  engine: workerEngine(startSeasonWorker),
+});
+
+const root = document.getElementById('root');
+if (!root) throw new Error('The page has no place for the window');
+createRoot(root).render(
+  <StrictMode>
+    <StoreProvider store={store}>
+      <Announcer>
+        <CommandsProvider>
+          <MenuCommands onMenu={onMenu} onOpenFile={onOpenFile} />
+          <Frame />
+        </CommandsProvider>
+      </Announcer>
+    </StoreProvider>
+  </StrictMode>,
+);
+void store.getState().start();
