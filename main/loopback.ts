@@ -67,11 +67,16 @@ export async function startService(options: ServiceOptions): Promise<Service> {
     used: () => undefined,
   });
   let origin = '';
+  let isStopping = false;
 
   async function respond(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const reply = (status: number, result: Result<unknown, HostError>) =>
       response
-        .writeHead(status, { 'content-type': 'application/json', 'cache-control': 'no-store' })
+        .writeHead(status, {
+          'content-type': 'application/json',
+          'cache-control': 'no-store',
+          ...(isStopping ? { connection: 'close' } : {}),
+        })
         .end(JSON.stringify(result));
     // A foreign name that leads to this machine (DNS rebinding) is told nothing.
     if (`http://${request.headers.host}` !== origin) return void response.writeHead(421).end();
@@ -108,6 +113,7 @@ export async function startService(options: ServiceOptions): Promise<Service> {
     token,
     address: `${origin}/#token=${token}${open}`,
     async stop() {
+      isStopping = true;
       const closed = new Promise((resolve) => void server.close(resolve));
       const waited = new Promise((resolve) => void setTimeout(resolve, patienceMilliseconds));
       await Promise.race([closed, waited]);

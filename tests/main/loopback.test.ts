@@ -1,7 +1,8 @@
+import { existsSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { channels } from '../../app/host/contract';
 import { dataFolder, startService, type Service } from '../../main/loopback';
 import { textLimitBytes } from '../../main/requests';
@@ -162,7 +163,8 @@ test('a garden named at start is offered by id', async () => {
 test('stops only after what is being saved is saved', async () => {
   const text = 'x'.repeat(5_000_000);
   const saving = ask('saveGarden', { id: null, name: 'Plot', text, replace: false });
-  await new Promise((resolve) => void setTimeout(resolve, 20));
+  // The keeping folder is made when the request has arrived and is about to be answered.
+  await vi.waitUntil(() => existsSync(join(folder, 'state')), { interval: 1 });
   await service.stop();
   expect(await (await saving).json()).toMatchObject({ ok: true });
   expect(await readFile(join(folder, 'gardens/Plot.mowings'), 'utf8')).toBe(text);
