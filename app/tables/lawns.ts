@@ -59,6 +59,102 @@ export const yearlyYields = {
   ),
 } as const;
 
+/** What clippings hold besides nitrogen: for what collecting takes off a lawn. */
+export const clippingsMinerals = {
+  phosphorusPercent: row(
+    0.5,
+    0.75,
+    1,
+    '% of dry matter',
+    'MissouriG6958',
+    'half to one per cent; whether element or oxide is not said',
+    'derived',
+    { drawnPer: 'material' },
+  ),
+  potassiumPercent: row(
+    1.5,
+    2,
+    2.5,
+    '% of dry matter',
+    'MissouriG6958',
+    'about two per cent; range ours',
+    'mixed',
+    { drawnPer: 'material' },
+  ),
+} as const;
+
+/** What leaving clippings does for a lawn: the other side of collecting them. */
+export const leavingClippings = {
+  yieldRaised: row(
+    0.3,
+    0.5,
+    0.72,
+    'share of the yield without',
+    'Kopp2002',
+    'abstract: dry matter up 30-72 %, middle ours',
+    'derived',
+  ),
+  uptakeRaised: row(
+    0.48,
+    0.54,
+    0.6,
+    'share of the uptake without',
+    'Kopp2002',
+    'abstract: nitrogen taken up 48-60 % more',
+    'derived',
+  ),
+  feedSavedAtFirst: single(0.25, 'share of lawn feed', 'MissouriG6958', 'up to a quarter', 'read'),
+  feedSavedInTheLongRun: row(
+    0.33,
+    0.5,
+    0.6,
+    'share of lawn feed',
+    'Qian2003',
+    'a simulation: a third after ten years, half after 25, 60 % after 50',
+    'reported',
+  ),
+} as const;
+
+/** Nitrogen that a year of clippings takes along, all of it collected. */
+export const nitrogenTakenOff: Row = row(
+  11.1,
+  18,
+  26,
+  'g N per m2 and year',
+  'RhodeIsland1991',
+  'abstract: 111-260 kg/ha from fed turf, middle ours',
+  'derived',
+);
+
+/** Figures nobody measured, only good for asking whether an entry can be meant. */
+export const clippingsSanity = {
+  litresAWeek: row(
+    0.2,
+    0.3,
+    0.4,
+    'L per m2 and week',
+    'MowerMaker',
+    '20-40 L from 100 m2 in a week',
+    'reported',
+  ),
+  firstMowingInMay: single(
+    0.3,
+    'kg fresh per m2',
+    'FrenchCompostAdvice',
+    '30 kg from 100 m2',
+    'reported',
+  ),
+  cloverGrassCut: row(
+    0.8,
+    1.1,
+    1.4,
+    'kg fresh per m2 and cut',
+    'BiolandReport',
+    '8-14 t/ha a cut, three cuts a year',
+    'read',
+  ),
+} as const;
+
 /** The yearly yield that goes with a kind of lawn. */
 export const yearlyYieldOf = (kind: LawnKindName): Row =>
   kind === 'fed' ? yearlyYields.fed : kind === 'lean' ? yearlyYields.lean : yearlyYields.ordinary;

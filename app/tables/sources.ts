@@ -3,6 +3,7 @@ import { lawnSources } from './sources/lawnSources';
 import { materialSources } from './sources/materialSources';
 import { nitrateSources } from './sources/nitrateSources';
 import { ownSources } from './sources/ownSources';
+import { plantSources } from './sources/plantSources';
 import type { Source } from './sources/shape';
 import { soilSources } from './sources/soilSources';
 import { weatherSources } from './sources/weatherSources';
@@ -15,6 +16,7 @@ export const sources = {
   ...soilSources,
   ...lawnSources,
   ...cropSources,
+  ...plantSources,
   ...nitrateSources,
   ...materialSources,
   ...weatherSources,

@@ -134,4 +134,23 @@ export const lawnSources = {
     'Soil nitrate that suffices for vegetables',
     'newsletter, read; address not kept',
   ),
+  Qian2003: source(
+    'Qian YL and others',
+    2003,
+    'Long-term simulation of returned clippings',
+    'as quoted by others; read',
+  ),
+  MowerMaker: source('A garden machine maker', null, 'Clippings in a week', 'weak source; read'),
+  FrenchCompostAdvice: source(
+    'A French advice page on composting',
+    null,
+    'First mowing in May',
+    'weak source; read',
+  ),
+  BiolandReport: source(
+    'Report on a farm at Bad Bevensen',
+    null,
+    'Clover-grass cuts carried to other fields',
+    'read',
+  ),
 } as const;

@@ -188,4 +188,46 @@ export const materialSources = {
     'C:N of leaves and grass mixed',
     'abstract read; author not kept',
   ),
+  TomatoWaste2022: source(
+    'Trial with tomato plant waste, Turkey',
+    2022,
+    'Carbon and C:N of dried tomato plants',
+    'Agronomy 12:1253; read',
+  ),
+  Granatstein2017: source(
+    'Granatstein D and others',
+    2017,
+    'Mow-and-blow alfalfa in Washington apple orchards',
+    'read second-hand',
+  ),
+  TropicalCoverTrial: source(
+    'Cover crop trial in the tropics',
+    null,
+    'Nitrogen of velvet bean and jack bean',
+    'read; address not kept',
+  ),
+  Nartea2000: source(
+    'Nartea TJ',
+    2000,
+    'Yard trimmings as a nitrogen source',
+    'thesis, Oregon State University; abstract read',
+  ),
+  SaxonyTransferMulch: source(
+    'State office for agriculture, Saxony',
+    null,
+    'Transfer mulch in potatoes',
+    'landwirtschaft.sachsen.de; read',
+  ),
+  Agneessens2014: source(
+    'Agneessens L, De Waele J, De Neve S',
+    2014,
+    'Vegetable crop residues and nitrogen: a review',
+    'Agronomy 4:529-555; read',
+  ),
+  AkkalCorfini2021: source(
+    'Akkal-Corfini N and others',
+    2021,
+    'Artichoke and cauliflower residues in lysimeters',
+    'docslib.org copy; read',
+  ),
 } as const;

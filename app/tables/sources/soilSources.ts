@@ -152,4 +152,28 @@ export const soilSources = {
     'Excessive nitrogen from compost used as mulch',
     'Agriculture 13:1080; abstract read',
   ),
+  CalPolyMulch: source(
+    'California Polytechnic State University student project',
+    null,
+    'Evaporation under straw, clippings and leaves',
+    'digitalcommons.calpoly.edu/hcssp/22; abstract read',
+  ),
+  Diaz2005: source(
+    'Diaz F, Jimenez CC, Tejedor M',
+    2005,
+    'Evaporation under stone mulch, Lanzarote',
+    'Agricultural Water Management; abstract read',
+  ),
+  TwinCitiesLeaflet: source(
+    'Twin Cities yard-waste leaflet',
+    null,
+    'Mulch for the garden',
+    'metro-inet.us; read',
+  ),
+  UcPestNote7441: source(
+    'University of California IPM',
+    null,
+    'Weed management in landscapes, Pest Note 7441',
+    'ipm.ucanr.edu; read',
+  ),
 } as const;
