@@ -63,3 +63,15 @@ export function growthCurveOf(grass: 'cool' | 'warm'): GrowthCurve {
   const { best, spread, slowsInHeat } = growthCurves[grass];
   return { bestCelsius: best.typical, spreadCelsius: spread.typical, slowsInHeat };
 }
+
+/** The curves at the ends of the rows that let grass grow most, for what a lawn can have grown. */
+export function favourableCurves(grass: 'cool' | 'warm'): readonly GrowthCurve[] {
+  const { best, spread, slowsInHeat } = growthCurves[grass];
+  return [best.low, best.typical, best.high].flatMap((bestCelsius) =>
+    [spread.typical, spread.high].map((spreadCelsius) => ({
+      bestCelsius,
+      spreadCelsius,
+      slowsInHeat,
+    })),
+  );
+}
