@@ -1,4 +1,6 @@
 import type { KnownContainer, KnownLawn, ReadingContext } from './amount';
+import { readerWords } from './readerWords';
+import { unitFor } from './unitWords';
 
 /** What one private character in the text stands for. */
 export type OwnName =
@@ -17,9 +19,25 @@ export const isMark = (character: string): boolean => /^[\ue000-\uf8ff]$/u.test(
 export const nameAt = (character: string, names: readonly OwnName[]): OwnName | undefined =>
   names[character.charCodeAt(0) - firstMark];
 
+/** "tomato" is also said as "tomatoes", "Far bed" as "Far". */
+function waysOfSaying(name: string): string[] {
+  const said = plain(name);
+  const short = said.replace(/ (?:bed|lawn)$/, '');
+  const one = short.replace(/(?<=[^s]{3})e?s$/, '');
+  const many = short.replace(/y$/, 'ie');
+  return [...new Set([said, short, one, `${short}s`, `${short}es`, `${many}s`])];
+}
+
 const plain = (name: string): string =>
   name.normalize('NFC').toLowerCase().replace(/[‘’]/g, "'").replace(/\s+/g, ' ').trim();
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
+
+const afterPreposition = '(?<=\\b(?:on|onto|from|off|under|bed|lawn) (?:the )?)';
+const isPlainWord = (said: string): boolean =>
+  said.length < 3 ||
+  /^[\d.,/ ]+$/.test(said) ||
+  unitFor(said) !== undefined ||
+  readerWords.has(said);
 
 /**
  * Puts one private character in place of each name of the gardener's own, longest name first, so
@@ -33,12 +51,17 @@ export function markOwnNames(text: string, context: ReadingContext): Marked {
       wanted.push({ said: plain(said), name: { kind: 'container', container } });
   for (const lawn of context.lawns ?? []) {
     const said = plain(lawn.name).replace(/ lawn$/, '');
-    wanted.push({ said, name: { kind: 'lawn', lawn } });
     wanted.push({ said: `${said} lawn`, name: { kind: 'lawn', lawn } });
+    wanted.push({ said, name: { kind: 'lawn', lawn } });
   }
   for (const place of context.places ?? [])
-    for (const said of place.names)
-      wanted.push({ said: plain(said), name: { kind: 'place', placeId: place.id } });
+    for (const name of place.names) {
+      const entry: OwnName = { kind: 'place', placeId: place.id };
+      for (const said of waysOfSaying(name)) {
+        wanted.push({ said: `${said} bed`, name: entry });
+        wanted.push({ said, name: entry });
+      }
+    }
 
   const names: OwnName[] = [];
   let marked = text;
@@ -46,7 +69,9 @@ export function markOwnNames(text: string, context: ReadingContext): Marked {
     .filter((entry) => entry.said !== '')
     .sort((one, other) => other.said.length - one.said.length);
   for (const { said, name } of longestFirst) {
-    const pattern = new RegExp(`(?<!\\p{L})${escape(said)}(?![\\p{L}\\d])`, 'gu');
+    // a bed called "A" or a lawn called "2" is meant only where a place can stand
+    const guard = name.kind !== 'container' && isPlainWord(said) ? afterPreposition : '(?<!\\p{L})';
+    const pattern = new RegExp(`${guard}${escape(said)}(?![\\p{L}\\d])`, 'gu');
     const mark = String.fromCharCode(firstMark + names.length);
     const replaced = marked.replace(pattern, mark);
     if (replaced === marked) continue;

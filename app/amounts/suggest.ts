@@ -5,7 +5,7 @@ import { exampleFor, exampleUnit } from './examples';
 import { nearestWord } from './nearestWord';
 import { qualityWordList } from './qualityWords';
 import { dayWords, nearestReading } from './readDay';
-import { knownWords } from './tokens';
+import { knownWords } from './readerWords';
 import { unitWords } from './unitWords';
 
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');

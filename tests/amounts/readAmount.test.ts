@@ -255,6 +255,33 @@ describe('words beside the amount', () => {
     ['a bag', null],
   ])('%s goes to %s', (text, placeId) => expect(read(text, 'layer').placeId).toBe(placeId));
 
+  test('crops are named one or many, beds with or without the word, and never mistaken for words', () => {
+    const context: ReadingContext = {
+      ...metricGarden,
+      lawns: [{ id: 'l-2', name: '2', areaM2: 90 }],
+      places: [
+        { id: 'b-a', names: ['A', 'Tomato'] },
+        { id: 'b-half', names: ['Half bed', 'beans'] },
+        { id: 'b-dry', names: ['Dry corner', 'Sweet corn'] },
+      ],
+    };
+    const placeOf = (text: string) => {
+      const reading = readAmount(text, 'layer', context);
+      return reading.ok ? [reading.value.placeId, reading.value.wetness] : reading.error.kind;
+    };
+    expect(placeOf('a bag on the tomatoes')).toEqual(['b-a', null]);
+    expect(placeOf('half a bag')).toEqual([null, null]);
+    expect(placeOf('half a bag on a')).toEqual(['b-a', null]);
+    expect(placeOf('a bag on bed A')).toEqual(['b-a', null]);
+    expect(placeOf('half a bag on the half bed')).toEqual(['b-half', null]);
+    expect(placeOf('2 bags on the bean bed')).toEqual(['b-half', null]);
+    expect(placeOf('2 bags on the dry corner')).toEqual(['b-dry', null]);
+    expect(readAmount('2 bags off lawn 2', 'mowing', context)).toMatchObject({
+      value: { lawnId: 'l-2', amount: { quantity: { count: 2 } } },
+    });
+    expect(readAmount('2 bags', 'mowing', context)).toMatchObject({ value: { lawnId: null } });
+  });
+
   test('the unit that came in is told, so the answer can go back in it', () => {
     expect(read('13 lb').unit?.shown.symbol).toBe('lb');
     expect(read('1 1/2 bushels').unit).toMatchObject({
