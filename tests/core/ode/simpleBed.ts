@@ -1,0 +1,304 @@
+import { partsFromDay, type DayNumber } from '../../../app/core/days';
+import type { BedSeason, LayerInput } from '../../../app/core/season/input';
+import type { Pool } from '../../../app/core/season/flows';
+import { decayed, heldNitrogen, kineticsOf, type Kinetics, type Pools } from './decayEquations';
+import { grow, leavesOf, pickToday, simplePlant, take } from './simplePlant';
+import { drain, referenceDemand, warmth } from './simpleWater';
+import { follow } from './solve';
+
+interface OneClass {
+  readonly key: string;
+  readonly laid: boolean;
+  readonly kind: 'green' | 'mature';
+  readonly pace: number;
+  readonly p: Kinetics;
+  pools: Pools;
+}
+
+interface Lying {
+  readonly key: string;
+  readonly dryKg: number;
+  left: number;
+}
+
+/** Share of a store that is left after a day in which a rate held: dN/dt = -rate N, integrated. */
+const stillThere = (rate: number): number => follow([1], 1, ([n]) => [-rate * n!])[0]!;
+
+const dayOfYear = (day: DayNumber): number =>
+  Math.round(day - Date.UTC(partsFromDay(day).year, 0, 1) / 86_400_000) + 1;
+
+/** What a bed of plant material, compost and at most one planting that fixes nothing holds, by day. */
+export type PoolDays = Record<Pool, number[]>;
+
+/**
+ * A bed's season by differential equations, day by day at constant rates in the order of the model:
+ * what is exponential (decay, slow release, washing down) is integrated by the solver, what the
+ * model says by the day (tie-up, ammonia, washing in, plants) is reckoned as it is said. Events and
+ * watering are left out.
+ */
+export function integrateBed(input: BedSeason): PoolDays {
+  const c = input.coefficients;
+  const { soil, weather } = input;
+  const lowerDepth = Math.max(300, ...input.plantings.map((one) => one.crop.fullRootDepth - 300));
+  const plant = input.plantings[0] ? simplePlant(input.plantings[0]) : null;
+  const rainOfYear = input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0);
+  const classes: OneClass[] = [];
+  const lying: Lying[] = [];
+  const water = {
+    top: 300 * soil.fieldCapacity,
+    lower: lowerDepth * soil.fieldCapacity,
+    cover: 0,
+  };
+  // OM / 1.724 / CN x bulk density x 0.30 m
+  let soilOrganic =
+    ((soil.organicMatterPercent / 100) * soil.bulkDensityKgPerL * 1e6 * 0.3) /
+    c.organicMatterPerCarbon /
+    c.soilCarbonToNitrogen;
+  let young = 0;
+  let top = soil.startingMineralTop ?? c.startingMineralTop;
+  let lower = (c.startingMineralPer30 * lowerDepth) / 300;
+  let free = 0;
+  const slow = { lying: 0, spent: 0, dug: 0 };
+  const promise = { unripe: 0, ripe: 0 };
+  let ts = 0;
+  for (let day = 0; day < 11; day++)
+    ts += (weather.minimumCelsius[day]! + weather.maximumCelsius[day]!) / 22;
+
+  const open = (laid: boolean, pace: number, kind: 'green' | 'mature', cn: number): OneClass => {
+    const key = `${laid} ${pace} ${kind} ${cn.toPrecision(8)}`;
+    let found = classes.find((one) => one.key === key);
+    if (!found) {
+      const p = kineticsOf(kind, cn, c);
+      found = { key, laid, kind, pace, p, pools: { R: 0, B: 0, H: 0 } };
+      classes.push(found);
+    }
+    return found;
+  };
+  const add = (to: OneClass, carbon: number): void => {
+    to.pools = { ...to.pools, R: to.pools.R + carbon };
+  };
+
+  function lay(layer: LayerInput): void {
+    const { nitrogen: n, placement } = layer;
+    let key = 'slow';
+    if (layer.materialClass === 'slow') {
+      const [ready, releasing] = [n * layer.mineralShare, n * layer.slowShare];
+      if (placement === 'laid') {
+        free += ready;
+        slow.lying += releasing;
+        slow.spent += n - ready - releasing;
+      } else {
+        top += ready;
+        slow.dug += releasing;
+        soilOrganic += n - ready - releasing;
+      }
+    } else {
+      const kind = layer.materialClass === 'green' ? 'green' : 'mature';
+      const laidPace = c.surfaceRateGreen * (kind === 'green' ? 1 : c.surfaceRateMatureShare);
+      const pace = placement === 'laid' ? laidPace : placement === 'hoed' ? c.hoedRate : 1;
+      const to = open(placement === 'laid', pace, kind, layer.carbon / n);
+      add(to, layer.carbon);
+      key = to.key;
+    }
+    if (placement !== 'laid') return;
+    lying.push({ key, dryKg: layer.dryKgPerM2, left: 1 });
+    if (layer.materialClass !== 'slow') promise.unripe += n * potential(layer);
+    if (layer.condition === 'just cut') {
+      const room = holds() - water.cover;
+      water.cover += Math.max(0, Math.min(room, layer.freshKgPerM2 - layer.dryKgPerM2));
+    }
+  }
+  const dry = (): number => lying.reduce((sum, one) => sum + one.left * one.dryKg, 0);
+  const holds = (): number => Math.min(c.coverWaterLimit, c.coverWaterPerDryMatter * dry());
+
+  function potential(layer: LayerInput): number {
+    const percent = c.ammoniaSlope * (layer.nitrogen / layer.dryKgPerM2) - c.ammoniaIntercept;
+    const d = layer.laidDepth;
+    let m = d >= 25 ? 3 : 1 + ((d - 10) / 15) * 2;
+    if (d < 10) m = d <= 6 ? 0.5 : 0.5 + ((d - 6) / 4) * 0.5;
+    if (layer.condition === 'limp') m = c.ammoniaLimp;
+    if (layer.condition === 'crisp') m = c.ammoniaCrisp;
+    return Math.min(c.ammoniaLimit / 100, (Math.max(0, percent) * m) / 100);
+  }
+
+  /** Decomposition of all classes: those that set free first, the others from what there is then. */
+  function rot(u: number, v: number): Map<string, number> {
+    const small = c.lyingShareOfMicrobesAndHumus;
+    const seen = ({ R, B, H }: Pools): number => R + small * (B + H);
+    const before = new Map(classes.map((one) => [one.key, seen(one.pools)]));
+    const step = (one: OneClass, slowed: number, y: number): Pools =>
+      decayed(one.pools, one.p, (one.laid ? u : v) * one.pace * slowed, v, y, 1);
+    const gives = (one: OneClass, to: Pools): number =>
+      heldNitrogen(one.pools, one.p) - heldNitrogen(to, one.p);
+    const wanting: { one: OneClass; to: Pools; wants: number }[] = [];
+    for (const one of classes) {
+      const to = step(one, 1, c.assimilation);
+      const given = gives(one, to);
+      if (given < 0) wanting.push({ one, to, wants: -given });
+      else {
+        one.pools = to;
+        if (one.laid) free += given;
+        else top += given;
+      }
+    }
+    for (const laid of [true, false]) {
+      const group = wanting.filter(({ one }) => one.laid === laid);
+      const wanted = group.reduce((sum, { wants }) => sum + wants, 0);
+      const fromFree = laid ? c.coverFreeShareForTieUp * free : 0;
+      const fromSoil = laid ? c.soilShareForCoverTieUp * top : top;
+      const supply = fromFree + fromSoil;
+      let used = 0;
+      for (const { one, to, wants } of group) {
+        let end = to;
+        const share = supply / wanted;
+        if (share < 1) {
+          const slowed = Math.max(share, c.leastDecayWhenStarved);
+          end = step(one, slowed, c.assimilation);
+          const n1 = gives(one, end);
+          if (-n1 > share * wants) {
+            const n0 = gives(one, step(one, slowed, 0));
+            const y = Math.max(0, (c.assimilation * (n0 + share * wants)) / (n0 - n1));
+            end = step(one, slowed, y);
+          }
+        }
+        used += Math.max(0, -gives(one, end));
+        // A class that no yield lets tie up may set a little free after all.
+        if (gives(one, end) > 0) {
+          if (laid) free += gives(one, end);
+          else top += gives(one, end);
+        }
+        one.pools = end;
+      }
+      const ofSoil = Math.max(0, used - fromFree);
+      top -= ofSoil;
+      free -= used - ofSoil;
+    }
+    return new Map(
+      classes.map((one) => {
+        const was = before.get(one.key)!;
+        return [one.key, was > 0 ? Math.min(1, seen(one.pools) / was) : 0];
+      }),
+    );
+  }
+
+  const out: Record<string, number[]> = {};
+  const write = (pool: Pool, grams: number): void => void (out[pool] ??= []).push(grams);
+
+  for (let index = 0; index <= input.lastDay - input.firstDay; index++) {
+    const day = input.firstDay + index;
+    const [low, high] = [weather.minimumCelsius[index]!, weather.maximumCelsius[index]!];
+    const mean = (low + high) / 2;
+    const rain = weather.rainMillimetres[index]!;
+
+    if (input.seasonStarts.includes(day)) {
+      for (const one of classes) {
+        young += one.pools.H / one.p.cnH;
+        one.pools = { ...one.pools, H: 0 };
+      }
+      soilOrganic += slow.spent;
+      slow.spent = 0;
+    }
+    for (const layer of input.layers.filter((one) => one.day === day)) lay(layer);
+    if (plant && !plant.done && day >= plant.input.startDay) {
+      plant.standing = true;
+      grow(plant, mean);
+    }
+
+    const hidden = 1 - Math.exp(-c.coverFractionPerKilogram * dry());
+    const leaves = plant?.standing ? leavesOf(plant, lowerDepth, c) : null;
+    const et0 = referenceDemand(low, high, input.latitudeDegrees, dayOfYear(day));
+    const d = drain(water, soil, lowerDepth, rain, et0, holds(), hidden, leaves, c);
+    const fill = holds() > 0 ? Math.min(1, water.cover / holds()) : 0;
+    const cooler = c.coverCooling * hidden * Math.min(1, Math.max(0, (mean - 8) / 8));
+    ts += c.soilWarmingRate * (1 - c.coverDamping * hidden) * (mean - cooler - ts);
+    const available =
+      (water.top - 300 * soil.wiltingPoint) / (300 * (soil.fieldCapacity - soil.wiltingPoint));
+    const v = warmth(ts) * (0.2 + 0.8 * Math.min(1, Math.max(0, available)));
+    const u = warmth(mean) * (c.coverDryWetness + (1 - c.coverDryWetness) * fill);
+
+    // Lower layer first; then what wet soil takes; then what the top layer sends down.
+    lower *= stillThere(d.lower / (lowerDepth * soil.fieldCapacity));
+    if (d.top > c.denitrificationDrainage) top *= 1 - c.denitrifiedShare * warmth(ts);
+    const stays = stillThere(d.top / (300 * soil.fieldCapacity));
+    lower += top * (1 - stays);
+    top *= stays;
+
+    top += (c.rainNitrogenPerYear * rain) / rainOfYear;
+    const fromSoil = soilOrganic * c.soilReleaseRate * v;
+    const fromYoung = young * c.youngHumusRate * v;
+    soilOrganic -= fromSoil;
+    young -= fromYoung;
+    top += fromSoil + fromYoung;
+
+    const factors = rot(u, v);
+    const wasSlow = slow.lying + slow.spent;
+    const [lyingStays, dugStays] = [stillThere(c.slowRate * u), stillThere(c.slowRate * v)];
+    free += slow.lying * (1 - lyingStays);
+    top += slow.dug * (1 - dugStays);
+    slow.lying *= lyingStays;
+    slow.dug *= dugStays;
+    factors.set('slow', wasSlow > 0 ? (slow.lying + slow.spent) / wasSlow : 0);
+    const dryMorning = dry();
+    for (const one of lying) one.left *= factors.get(one.key) ?? 0;
+
+    const asks = c.ammoniaLeaving * promise.ripe;
+    promise.ripe += c.ammoniaRipening * promise.unripe - asks;
+    promise.unripe *= 1 - c.ammoniaRipening;
+    const wet = Math.min(1, c.ammoniaDryShare + c.ammoniaWetSlope * fill);
+    const warm = Math.min(1.5, warmth(mean) / warmth(20));
+    free -= Math.min(asks * Math.min(1, wet * warm), c.ammoniaFreeShare * free);
+    const reach = d.through + c.washDepth * Math.max(c.washLeastMass, dryMorning);
+    const washes = Math.min(1, c.washBase + d.through / reach) * free;
+    free -= washes;
+    top += washes;
+
+    if (plant?.standing) {
+      const taken = take(plant, top, lower, lowerDepth, c);
+      top -= taken.top;
+      lower -= taken.lower;
+      pickToday(plant, day, c);
+      if (plant.input.clearingDay !== null && day >= plant.input.clearingDay) {
+        const roots = plant.input.crop.rootShare * (plant.nitrogen + plant.picked);
+        add(open(false, 1, 'mature', c.rootCarbonToNitrogen), roots * c.rootCarbonToNitrogen);
+        if (plant.input.topsFate === 'dug in') {
+          const { residueIsGreen, residueCarbonToNitrogen: cn } = plant.input.crop;
+          add(
+            open(false, 1, residueIsGreen ? 'green' : 'mature', cn),
+            (plant.nitrogen - roots) * cn,
+          );
+        }
+        plant.nitrogen = 0;
+        plant.standing = false;
+        plant.done = true;
+      }
+    }
+
+    const sum = (laid: boolean, of: (one: OneClass) => number): number =>
+      classes.filter((one) => one.laid === laid).reduce((grams, one) => grams + of(one), 0);
+    for (const [laid, name] of [
+      [true, 'cover'],
+      [false, 'dug'],
+    ] as const) {
+      write(
+        `${name}Residue`,
+        sum(laid, ({ pools, p }) => pools.R / p.cn),
+      );
+      write(
+        `${name}Microbes`,
+        sum(laid, ({ pools, p }) => pools.B / p.cnB),
+      );
+      write(
+        `${name}Humus`,
+        sum(laid, ({ pools, p }) => pools.H / p.cnH),
+      );
+    }
+    write('coverFree', free);
+    write('slow', slow.lying + slow.spent + slow.dug);
+    write('soilOrganic', soilOrganic);
+    write('youngHumus', young);
+    write('mineralTop', top);
+    write('mineralLower', lower);
+    write('crop', plant?.nitrogen ?? 0);
+  }
+  return out as PoolDays;
+}
