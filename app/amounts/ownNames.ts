@@ -69,6 +69,7 @@ export function markOwnNames(text: string, context: ReadingContext): Marked {
     .filter((entry) => entry.said !== '')
     .sort((one, other) => other.said.length - one.said.length);
   for (const { said, name } of longestFirst) {
+    if (!marked.includes(said)) continue;
     // a bed called "A" or a lawn called "2" is meant only where a place can stand
     const guard = name.kind !== 'container' && isPlainWord(said) ? afterPreposition : '(?<!\\p{L})';
     const pattern = new RegExp(`${guard}${escape(said)}(?![\\p{L}\\d])`, 'gu');

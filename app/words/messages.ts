@@ -1,3 +1,4 @@
+import type { MixtureFailure } from '../core/cover/mix';
 import { assertNever } from '../core/result';
 
 /** The one catalogue of failures in words: every kind has a sentence, and a forgotten kind does not compile. */
@@ -31,6 +32,25 @@ export function editFailureSentence(failure: EditTrouble): string {
       return `It is still used by ${failure.by}. Delete or change those first. Nothing was changed.`;
     case 'no-more-record':
       return 'The record that came with this garden has no further days. Nothing was changed.';
+    default:
+      return assertNever(failure);
+  }
+}
+
+/** Why a mixture has no answer. `names` are the parts in the order they were given. */
+export function mixtureFailureSentence(failure: MixtureFailure, names: readonly string[]): string {
+  const part = 'share' in failure ? (names[failure.share] ?? 'the wanted mixture') : '';
+  switch (failure.kind) {
+    case 'empty-mixture':
+      return 'There is nothing in the mixture yet. Say how much of at least one material.';
+    case 'not-a-mass':
+      return `The amount of ${part} is not a weight. Type how much there is.`;
+    case 'not-a-fraction':
+      return `Water, carbon and nitrogen of ${part} must lie between 0 and 100 per cent. Check its row.`;
+    case 'no-nitrogen':
+      return 'There is no nitrogen in this mixture, so it has no ratio. Add something green.';
+    case 'out-of-reach':
+      return 'No amount of the second material brings the mixture there. Choose a goal between the two, or another material.';
     default:
       return assertNever(failure);
   }

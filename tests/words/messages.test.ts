@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { AmountFailure, Field } from '../../app/amounts/amount';
 import type { DayFailure } from '../../app/amounts/readDay';
 import type { ParseFailure } from '../../app/document/failures';
+import type { MixtureFailure } from '../../app/core/cover/mix';
 import type { HostError } from '../../app/host/contract';
 import {
   amountFailureSentence,
@@ -9,6 +10,7 @@ import {
   editFailureSentence,
   fileMessageSentence,
   hostSentence,
+  mixtureFailureSentence,
   parseSentence,
   type EditTrouble,
   type FileNews,
@@ -77,6 +79,13 @@ const edits: OneOfEach<EditTrouble> = {
   'in-use': { kind: 'in-use', by: '2 plantings' },
   'no-more-record': { kind: 'no-more-record' },
 };
+const mixtures: OneOfEach<MixtureFailure> = {
+  'empty-mixture': { kind: 'empty-mixture' },
+  'not-a-mass': { kind: 'not-a-mass', share: 0 },
+  'not-a-fraction': { kind: 'not-a-fraction', share: 1 },
+  'no-nitrogen': { kind: 'no-nitrogen' },
+  'out-of-reach': { kind: 'out-of-reach' },
+};
 const tasks: readonly HostTask[] = ['open', 'save', 'keep-draft', 'restore', 'recent', 'about'];
 
 const all: readonly (readonly [string, string])[] = [
@@ -91,6 +100,10 @@ const all: readonly (readonly [string, string])[] = [
   ),
   ...Object.entries(edits).map(
     ([kind, failure]) => [`edit ${kind}`, editFailureSentence(failure)] as const,
+  ),
+  ...Object.entries(mixtures).map(
+    ([kind, failure]) =>
+      [`mixture ${kind}`, mixtureFailureSentence(failure, ['clippings', 'straw'])] as const,
   ),
   ...tasks.flatMap((task) =>
     Object.entries(hosts).map(
