@@ -21,11 +21,8 @@ export interface MeasureFieldProps {
 /** One measure of the garden, in whatever units the person speaks; a bare number is in theirs. */
 export function MeasureField(props: MeasureFieldProps) {
   const { measure, units } = props;
-  const read = (text: string) =>
-    readMeasure(text, measure, { units, containers: props.containers ?? [], bareNumber: true });
-  let sides: readonly [number, number] | null = null;
   return (
-    <SettledQuantityField
+    <SettledQuantityField<readonly [number, number] | null>
       label={props.label}
       hint={props.hint}
       echo={props.echo}
@@ -33,19 +30,13 @@ export function MeasureField(props: MeasureFieldProps) {
       mayBeEmpty={props.mayBeEmpty ?? false}
       show={(value) => measureText(value, measure, units)}
       read={(text) => {
-        const reading = read(text);
-        if (reading.ok) {
-          sides = reading.value.sides;
-          return { value: reading.value.value };
-        }
-        return {
-          trouble: {
-            sentence: amountFailureSentence(reading.error),
-            suggestion: reading.error.suggestion,
-          },
-        };
+        const containers = props.containers ?? [];
+        const reading = readMeasure(text, measure, { units, containers, bareNumber: true });
+        if (reading.ok) return { value: reading.value.value, more: reading.value.sides };
+        const { suggestion } = reading.error;
+        return { trouble: { sentence: amountFailureSentence(reading.error), suggestion } };
       }}
-      onCommit={(value) => props.onCommit(value, sides)}
+      onCommit={(value, sides) => props.onCommit(value, sides ?? null)}
     />
   );
 }

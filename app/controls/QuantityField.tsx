@@ -53,17 +53,18 @@ export function QuantityField(props: QuantityFieldProps) {
 }
 
 /** Reads what was typed: a number in the inside unit, or what is wrong with it. */
-export type Reading = { readonly value: number } | { readonly trouble: Trouble };
+export type Reading<More = unknown> =
+  { readonly value: number; readonly more?: More } | { readonly trouble: Trouble };
 
-export interface SettledQuantityFieldProps {
+export interface SettledQuantityFieldProps<More> {
   readonly label: ReactNode;
   readonly hint?: ReactNode;
   /** number in the inside unit, or null when not given */
   readonly value: number | null;
   readonly show: (value: number) => string;
-  readonly read: (text: string) => Reading;
-  /** null only when `mayBeEmpty` */
-  readonly onCommit: (value: number | null) => void;
+  readonly read: (text: string) => Reading<More>;
+  /** null only when `mayBeEmpty`; `more` is what the reading said besides the number */
+  readonly onCommit: (value: number | null, more?: More) => void;
   readonly mayBeEmpty?: boolean;
   readonly echo?: ReactNode;
 }
@@ -72,7 +73,7 @@ export interface SettledQuantityFieldProps {
  * A quantity that belongs to the garden. The text being typed and the number it means are two
  * states; the number goes out when editing ends, in the inside unit whatever the screen shows.
  */
-export function SettledQuantityField(props: SettledQuantityFieldProps) {
+export function SettledQuantityField<More = unknown>(props: SettledQuantityFieldProps<More>) {
   const shown = props.value === null ? '' : props.show(props.value);
   const [draft, setDraft] = useState(shown);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
@@ -97,7 +98,7 @@ export function SettledQuantityField(props: SettledQuantityFieldProps) {
     }
     setTrouble(null);
     if (reading.value === props.value) setDraft(shown);
-    else props.onCommit(reading.value);
+    else props.onCommit(reading.value, reading.more);
   };
   return (
     <QuantityField

@@ -7,7 +7,12 @@ import { useShown } from './shown';
 import { WeightWord } from './StateWords';
 
 /** One caution: its weight, one line of number and reason, what instead, and where the line comes from. */
-export function OneCaution({ caution }: { readonly caution: Caution; readonly bedId: string }) {
+export function OneCaution(props: {
+  readonly caution: Caution;
+  /** what to do instead was said by the caution before */
+  readonly isInsteadSaid?: boolean;
+}) {
+  const { caution } = props;
   const { units } = useShown();
   const words = cautionWords(caution, basisOf(caution), units);
   return (
@@ -15,7 +20,7 @@ export function OneCaution({ caution }: { readonly caution: Caution; readonly be
       <p className="caution-says">
         <WeightWord weight={caution.weight} /> {words.says}
       </p>
-      {words.instead && <p className="caution-instead">{words.instead}</p>}
+      {words.instead && !props.isInsteadSaid && <p className="caution-instead">{words.instead}</p>}
       <Disclosure summary="Why this line" quiet>
         {caution.number !== null && caution.threshold !== null && (
           <p>
@@ -29,16 +34,18 @@ export function OneCaution({ caution }: { readonly caution: Caution; readonly be
   );
 }
 
-/** Cautions, strongest first as they come. */
-export function CautionList(props: {
-  readonly cautions: readonly Caution[];
-  readonly bedId: string;
-}) {
+/** Cautions, strongest first as they come; the same advice is given once. */
+export function CautionList({ cautions }: { readonly cautions: readonly Caution[] }) {
+  const { units } = useShown();
+  const insteads = cautions.map((each) => cautionWords(each, basisOf(each), units).instead);
   return (
     <ul className="plain-list cautions">
-      {props.cautions.map((caution, index) => (
+      {cautions.map((caution, index) => (
         <li key={`${caution.kind} ${caution.row} ${caution.layerId} ${index}`}>
-          <OneCaution caution={caution} bedId={props.bedId} />
+          <OneCaution
+            caution={caution}
+            isInsteadSaid={insteads.indexOf(insteads[index] ?? '') < index}
+          />
         </li>
       ))}
     </ul>

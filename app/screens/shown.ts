@@ -31,11 +31,25 @@ export interface Shown {
 const numberOf = (day: DayNumber | string): DayNumber =>
   typeof day === 'string' ? dayOf(day) : day;
 
+/** Squares are typed as m2 and shown as m². */
+const squared = (units: UnitSet): UnitSet => {
+  const shownOf = (unit: ShownUnit): ShownUnit => ({
+    ...unit,
+    symbol: unit.symbol.replace('m2', 'm²'),
+  });
+  return {
+    ...units,
+    area: shownOf(units.area),
+    nitrogenPerArea: shownOf(units.nitrogenPerArea),
+    yieldPerArea: shownOf(units.yieldPerArea),
+  };
+};
+
 function shownIn(system: UnitSystem): Shown {
   const style = dayStyle(system);
   return {
     system,
-    units: unitsOf(system),
+    units: squared(unitsOf(system)),
     chart: system === 'us' ? usChartUnits : metricChartUnits,
     style,
     day: (day) => dayFull(numberOf(day), style),

@@ -13,7 +13,7 @@ export function treatedWords(treatment: Treatment, shown: Shown): string {
         ? `What was put on it is not known; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}.`
         : 'What was put on it is not known: not on beds you eat from.';
     case 'treated': {
-      const what = treatment.product || 'Something';
+      const what = treatment.product || 'something';
       const when = treatment.date ? ` on ${shown.dayWord(treatment.date)}` : '';
       const says =
         treatment.label === 'forbids'
@@ -21,7 +21,7 @@ export function treatedWords(treatment: Treatment, shown: Shown): string {
           : treatment.label === 'interval'
             ? `the label says to wait ${treatment.intervalDays ?? 0} days.`
             : 'the label says nothing of clippings.';
-      return `${what} was put on it${when}; ${says}`;
+      return `Treated${when} (${what}): ${says}`;
     }
   }
 }

@@ -18,6 +18,8 @@ import { EventDialog } from './EventDialog';
 import { eventKinds, eventWords } from './eventWords';
 import { LayerDialog } from './LayerDialog';
 
+const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 type Open =
   | { readonly kind: 'new event'; readonly event: GardenEvent['kind'] }
   | { readonly kind: 'event'; readonly event: GardenEvent }
@@ -98,7 +100,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           return (
             <li key={layer?.id ?? event?.id} className="log-entry">
               <p>
-                <strong className="nowrap">{shown.dayNear(date, today)}</strong> {what}.
+                <strong className="nowrap">{large(shown.dayNear(date, today))}</strong> {what}.
                 {left && <span className="soft"> {left}.</span>}
                 {layer && layer.passedStops.length > 0 && (
                   <span className="soft"> Laid in spite of a stop.</span>

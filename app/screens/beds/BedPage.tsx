@@ -31,7 +31,10 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   const workReason = useMowings((state) => state.workReason);
   const openBed = useMowings((state) => state.openBed);
   const wantHistory = useMowings((state) => state.wantHistory);
-  useEffect(() => wantHistory(bedId), [wantHistory, bedId, garden]);
+  useEffect(() => {
+    // another garden, another history: asked again with every change
+    if (garden) wantHistory(bedId);
+  }, [wantHistory, bedId, garden]);
   const bed = garden.beds.find(({ id }) => id === bedId);
 
   const charts = useMemo(() => {
@@ -112,7 +115,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                 <h2 id="bed-cautions">Worth knowing</h2>
               </div>
               {results.cautions.length > 0 ? (
-                <CautionList cautions={results.cautions} bedId={bedId} />
+                <CautionList cautions={results.cautions} />
               ) : (
                 <p>{nothingHeldBack}</p>
               )}
@@ -130,7 +133,13 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </h2>
             <CoverChart {...charts.cover} bedName={bed.name} />
           </section>
-          <BedLog bed={bed} results={results} />
+          <div className="two-columns two-columns-left">
+            <BedLog bed={bed} results={results} />
+            <div className="section">
+              <BedPlantings bed={bed} />
+              <BedSoil bed={bed} results={results} />
+            </div>
+          </div>
           <section className="section" aria-labelledby="bed-ledger">
             <h2 id="bed-ledger" className="section-head">
               Its ledger
@@ -144,8 +153,6 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
           </section>
         </>
       )}
-      <BedPlantings bed={bed} />
-      <BedSoil bed={bed} results={results} />
     </div>
   );
 }

@@ -19,7 +19,10 @@ export function Beds() {
       <div className="page-head">
         <div>
           <h1 tabIndex={-1}>Beds</h1>
-          <p className="soft">From the gate outwards. Open one for its season, cover and ledger.</p>
+          <p className="soft">
+            From the gate outwards. In the drawings, to scale, a dot is half a gram of nitrogen
+            ready in a square metre of soil.
+          </p>
         </div>
         <button type="button" className="button" onClick={() => goTo('garden')}>
           Add or change beds
@@ -62,7 +65,7 @@ function BedEntry({ bed }: { readonly bed: Bed }) {
       </div>
       {results ? (
         <>
-          <BedStrip results={results} />
+          <BedStrip garden={garden} results={results} />
           <dl className="bed-entry-states">
             <div>
               <dt>Nitrogen</dt>

@@ -1,15 +1,16 @@
 import { useEffect, useRef } from 'react';
-import type { MenuCommand } from '../../host/contract';
-import { useCommands, type Commands } from './commands';
+import { useCommands, type CommandName, type Commands } from './commands';
 
 /** What the shell asks for: commands of its menu, files it was handed. */
 export function MenuCommands(props: {
-  readonly onMenu: (listener: (command: MenuCommand) => void) => void;
+  readonly onMenu: (listener: (command: CommandName) => void) => void;
   readonly onOpenFile: (listener: (id: string) => void) => void;
 }) {
   const commands = useCommands();
   const current = useRef<Commands>(commands);
-  current.current = commands;
+  useEffect(() => {
+    current.current = commands;
+  }, [commands]);
   const { onMenu, onOpenFile } = props;
   const listening = useRef(false);
   useEffect(() => {
@@ -19,7 +20,7 @@ export function MenuCommands(props: {
     onMenu((command) => {
       if (document.querySelector('dialog[open]')) return;
       const { newGarden, open, save, saveAs, print, undo, redo, about, guide } = current.current;
-      const runs: Readonly<Record<MenuCommand, () => void>> = {
+      const runs: Readonly<Record<CommandName, () => void>> = {
         new: newGarden,
         open,
         save,

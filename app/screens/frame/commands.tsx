@@ -21,6 +21,10 @@ export interface Commands {
   goOnAfterSave(): void;
 }
 
+/** The commands as a menu names them; the shell's own list is the same. */
+export type CommandName =
+  'new' | 'open' | 'save' | 'save-as' | 'print' | 'undo' | 'redo' | 'about' | 'guide';
+
 const CommandsContext = createContext<Commands | null>(null);
 
 export function useCommands(): Commands {

@@ -93,7 +93,7 @@ function stockWords(garden: Garden, stock: Stock, shown: Shown): string {
         ? ` About ${dry(account.leftDryKilograms)} (dry) is left.`
         : ' By the sums nothing is left.'
       : '';
-  return `${name}. ${start}${since.length > 0 ? `; since then ${since.join(', ')}` : ''}.${left}`;
+  return `${name}: ${start}${since.length > 0 ? `; since then ${since.join(', ')}` : ''}.${left}`;
 }
 
 function StockFields({ stock }: { readonly stock: Stock }) {

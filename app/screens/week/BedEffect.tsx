@@ -20,7 +20,9 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
         <caption className="only-heard">{name} without and with this</caption>
         <thead>
           <tr>
-            <td />
+            <th scope="col">
+              <span className="only-heard">What</span>
+            </th>
             <th scope="col">as it is</th>
             <th scope="col">with this</th>
           </tr>
@@ -59,7 +61,7 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
         </tbody>
       </table>
       {bed.cautions.length > 0 ? (
-        <CautionList cautions={bed.cautions} bedId={bed.bedId} />
+        <CautionList cautions={bed.cautions} />
       ) : (
         <p className="small soft">{nothingHeldBack}</p>
       )}

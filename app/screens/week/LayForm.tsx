@@ -24,6 +24,8 @@ export interface LayFormProps {
   readonly earliest?: string | undefined;
   /** dry kilograms there are to lay; null where nobody counts */
   readonly available: number | null;
+  /** a bed that was asked for from elsewhere on the page, anew with every press */
+  readonly wanted?: { readonly bedId: string; readonly press: number } | null;
   readonly onLaid: (applicationIds: readonly string[]) => void;
   readonly onCancel?: () => void;
 }
@@ -62,6 +64,24 @@ export function LayForm(props: LayFormProps) {
   useEffect(() => propose(drafts), [drafts, propose]);
   useEffect(() => () => propose([]), [propose]);
 
+  const { wanted, what } = props;
+  const wantedSeen = useRef(wanted?.press);
+  useEffect(() => {
+    if (!wanted || wantedSeen.current === wanted.press) return;
+    wantedSeen.current = wanted.press;
+    setRows((now) => {
+      if (now.some(({ bedId }) => bedId === wanted.bedId)) return now;
+      const blank = now.findIndex(({ bedId }) => bedId === '');
+      if (blank < 0) return [...now, newRow(what ?? '', wanted.bedId)];
+      return now.map((row, index) => (index === blank ? { ...row, bedId: wanted.bedId } : row));
+    });
+    requestAnimationFrame(() =>
+      holder.current
+        ?.querySelector<HTMLElement>(`[data-bed="${CSS.escape(wanted.bedId)}"] input[type=text]`)
+        ?.focus(),
+    );
+  }, [wanted, what, setRows]);
+
   const taken = props.what === null ? 0 : takenBy(read, props.what);
   const over = props.available !== null && taken > props.available * 1.005 ? taken : null;
   const change = (key: string, changes: Partial<LayRow>) =>
@@ -76,13 +96,13 @@ export function LayForm(props: LayFormProps) {
     return froms.map((from) => unaskedSource(garden, from)).find((source) => source !== null);
   };
 
-  const lay = async (wanted: readonly LayingDraft[], option?: 'without cautions') => {
+  const lay = async (laid: readonly LayingDraft[], option?: 'without cautions') => {
     setBusy(true);
-    const result = await layIt(wanted, option);
+    const result = await layIt(laid, option);
     setBusy(false);
     if (result.ok) {
       const names = [
-        ...new Set(wanted.map(({ bedId }) => garden.beds.find(({ id }) => id === bedId)?.name)),
+        ...new Set(laid.map(({ bedId }) => garden.beds.find(({ id }) => id === bedId)?.name)),
       ];
       announce(`Laid on ${names.join(', ')}. Undo takes it back.`);
       setAsked(false);

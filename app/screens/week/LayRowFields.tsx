@@ -35,7 +35,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
     `${shown.estimate(lying.millimetres, shown.units.depth)} thick as it is laid, ` +
     `${shown.estimate(lying.nitrogenGramsPerM2, shown.units.nitrogenPerArea)} of nitrogen`;
   return (
-    <fieldset className="lay-row">
+    <fieldset className="lay-row" data-bed={row.bedId || undefined}>
       <legend className="lay-legend">
         {bed ? bed.name : props.mayChooseBed ? `Bed ${props.number}` : 'What goes on'}
       </legend>

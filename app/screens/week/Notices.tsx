@@ -2,7 +2,7 @@ import type { BedResults } from '../../store/contract';
 import type { Bed } from '../../document/schema';
 import { weekNotices, type WeekNotice } from './weekNotices';
 import { CoverWord, NitrogenWord } from '../StateWords';
-import { OneCaution } from '../CautionList';
+import { CautionList } from '../CautionList';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
@@ -13,7 +13,7 @@ import { plantedWords } from '../plantedWords';
 import { RoomLine } from './RoomLine';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
-export function Notices() {
+export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) => void) | null }) {
   const garden = useGarden();
   const bedResults = useMowings((state) => state.bedResults);
   const work = useMowings((state) => state.work);
@@ -37,7 +37,7 @@ export function Notices() {
       <ol className="plain-list notices">
         {notices.map((notice) => (
           <li key={notice.bed.id}>
-            <Notice notice={notice} />
+            <Notice notice={notice} onLayHere={onLayHere} />
           </li>
         ))}
       </ol>
@@ -46,7 +46,11 @@ export function Notices() {
   );
 }
 
-function Notice({ notice }: { readonly notice: WeekNotice }) {
+function Notice(props: {
+  readonly notice: WeekNotice;
+  readonly onLayHere: ((bedId: string) => void) | null;
+}) {
+  const { notice, onLayHere } = props;
   const { bed, results, cautions } = notice;
   const garden = useGarden();
   const shown = useShown();
@@ -54,6 +58,11 @@ function Notice({ notice }: { readonly notice: WeekNotice }) {
   const openBed = useMowings((state) => state.openBed);
   const goTo = useMowings((state) => state.goTo);
   const { verdict } = results;
+  // the bed's own stop gives the same number with its line
+  const isSaidBelow =
+    verdict.state === 'over-fed' &&
+    cautions.some(({ kind, layerId }) => kind === 'room' && layerId === null);
+  const hasRoom = verdict.room !== null && verdict.room > 0;
   return (
     <article className={`notice notice-${notice.weight}`} aria-labelledby={`notice-${bed.id}`}>
       <div className="notice-head">
@@ -67,18 +76,23 @@ function Notice({ notice }: { readonly notice: WeekNotice }) {
           ground <CoverWord state={verdict.coverState} />
         </span>
       </p>
-      <p>
-        {stateSentence(verdict, shown.units, {
-          today,
-          weather: flowerWeather(results.season, today, limits),
-        })}
-      </p>
+      {!isSaidBelow && (
+        <p>
+          {stateSentence(verdict, shown.units, {
+            today,
+            weather: flowerWeather(results.season, today, limits),
+          })}
+        </p>
+      )}
       {verdict.coverState !== 'good' && <p className="small">{coverSentence(verdict)}</p>}
       <RoomLine bed={bed} results={results} />
-      {cautions.map((caution, index) => (
-        <OneCaution key={`${caution.row} ${index}`} caution={caution} bedId={bed.id} />
-      ))}
+      {cautions.length > 0 && <CautionList cautions={cautions} />}
       <div className="button-row">
+        {onLayHere && hasRoom && verdict.state === 'short' && (
+          <button type="button" className="button-small" onClick={() => onLayHere(bed.id)}>
+            Lay some on {bed.name}
+          </button>
+        )}
         <button
           type="button"
           className="button-small"

@@ -15,11 +15,13 @@ export interface OpenMowingProps {
   readonly mowing: Mowing;
   readonly isOpen: boolean;
   readonly focusOnShow: boolean;
+  /** a bed that was asked for from elsewhere on the page */
+  readonly wanted: { readonly bedId: string; readonly press: number } | null;
   readonly onOpen: () => void;
 }
 
 /** Clippings in hand: what they hold, bed by bed where they go, and where the rest goes. */
-export function OpenMowing({ mowing, isOpen, focusOnShow, onOpen }: OpenMowingProps) {
+export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: OpenMowingProps) {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
@@ -70,6 +72,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, onOpen }: OpenMowingPr
               bedId={null}
               earliest={mowing.date}
               available={account.leftDryKilograms}
+              wanted={wanted}
               onLaid={() => requestAnimationFrame(() => heading.current?.focus())}
             />
           </section>

@@ -42,6 +42,8 @@ export function PastMowings() {
   );
 }
 
+const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 interface Share {
   readonly key: string;
   readonly words: string;
@@ -74,7 +76,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
         : editFailureSentence(result.error),
     );
   };
-  const title = `${shown.dayNear(mowing.date, today)}, ${lawn?.name ?? ''}`;
+  const title = `${large(shown.dayNear(mowing.date, today))}, ${lawn?.name ?? ''}`;
   return (
     <article className="past" aria-label={title}>
       <p className="past-what">

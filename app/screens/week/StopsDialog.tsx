@@ -2,44 +2,52 @@ import { useState } from 'react';
 import { Dialog } from '../../controls/Dialog';
 import { Tick } from '../../controls/Tick';
 import type { StopCaution } from '../../store/contract';
-import { OneCaution } from '../CautionList';
+import { CautionList } from '../CautionList';
 import { useGarden } from '../store';
 
-/** The deliberate second step: every stop is named and has to be ticked before anything is laid. */
+/** The deliberate second step: bed by bed every stop is named, and ticked before anything is laid. */
 export function StopsDialog(props: {
   readonly stops: readonly StopCaution[];
   readonly onClose: () => void;
   readonly onPass: () => void;
 }) {
   const garden = useGarden();
-  const [ticked, setTicked] = useState<readonly number[]>([]);
+  const [ticked, setTicked] = useState<readonly string[]>([]);
   const [hurried, setHurried] = useState(false);
+  const bedIds = [...new Set(props.stops.map(({ bedId }) => bedId))];
   const nameOf = (bedId: string) => garden.beds.find(({ id }) => id === bedId)?.name ?? '';
-  const left = props.stops.length - ticked.length;
+  const left = bedIds.filter((bedId) => !ticked.includes(bedId));
   return (
     <Dialog
-      title={props.stops.length === 1 ? 'Stop: better not' : `${props.stops.length} stops`}
+      title={
+        bedIds.length === 1
+          ? `Stop: better not on ${nameOf(bedIds[0] ?? '')}`
+          : `Stop: better not on these ${bedIds.length} beds`
+      }
       onClose={props.onClose}
     >
-      {props.stops.map(({ bedId, caution }, index) => (
-        <div key={`${bedId} ${caution.kind} ${caution.layerId}`} className="stop-named">
-          <h3>{nameOf(bedId)}</h3>
-          <OneCaution caution={caution} bedId={bedId} />
-          <Tick
-            label={`I have read this, and lay it on ${nameOf(bedId)} all the same.`}
-            checked={ticked.includes(index)}
-            onChange={(isTicked) =>
-              setTicked((now) =>
-                isTicked ? [...now, index] : now.filter((each) => each !== index),
-              )
-            }
-          />
-        </div>
-      ))}
-      {hurried && left > 0 && (
+      {bedIds.map((bedId) => {
+        const stops = props.stops.filter((stop) => stop.bedId === bedId);
+        return (
+          <div key={bedId} className="stop-named">
+            {bedIds.length > 1 && <h3>{nameOf(bedId)}</h3>}
+            <CautionList cautions={stops.map(({ caution }) => caution)} />
+            <Tick
+              label={`I have read ${stops.length === 1 ? 'this stop' : `these ${stops.length} stops`}, and lay it on ${nameOf(bedId)} all the same.`}
+              checked={ticked.includes(bedId)}
+              onChange={(isTicked) =>
+                setTicked((now) =>
+                  isTicked ? [...now, bedId] : now.filter((each) => each !== bedId),
+                )
+              }
+            />
+          </div>
+        );
+      })}
+      {hurried && left.length > 0 && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          {left === 1 ? 'One stop is' : `${left} stops are`} not ticked yet.
+          Not ticked yet: {left.map(nameOf).join(', ')}.
         </p>
       )}
       <div className="button-row">
@@ -49,8 +57,8 @@ export function StopsDialog(props: {
         <button
           type="button"
           className="button-stop"
-          aria-disabled={left > 0 || undefined}
-          onClick={() => (left > 0 ? setHurried(true) : props.onPass())}
+          aria-disabled={left.length > 0 || undefined}
+          onClick={() => (left.length > 0 ? setHurried(true) : props.onPass())}
         >
           Lay it all the same
         </button>

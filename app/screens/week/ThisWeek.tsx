@@ -22,6 +22,7 @@ export function ThisWeek() {
   const open = openMowings(garden);
   const [chosen, setChosen] = useState<string | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
+  const [wanted, setWanted] = useState<{ bedId: string; press: number } | null>(null);
   const openId = open.some(({ id }) => id === chosen) ? chosen : (open[0]?.id ?? null);
   return (
     <div className="page">
@@ -34,7 +35,13 @@ export function ThisWeek() {
       </div>
       <Imagined />
       <div className="two-columns">
-        <Notices />
+        <Notices
+          onLayHere={
+            open.length > 0
+              ? (bedId) => setWanted((now) => ({ bedId, press: (now?.press ?? 0) + 1 }))
+              : null
+          }
+        />
         <div className="section">
           <section className="section" aria-labelledby="in-hand">
             <div className="section-head">
@@ -52,6 +59,7 @@ export function ThisWeek() {
                 mowing={mowing}
                 isOpen={mowing.id === openId}
                 focusOnShow={mowing.id === fresh}
+                wanted={mowing.id === openId ? wanted : null}
                 onOpen={() => {
                   setChosen(mowing.id);
                   setFresh(mowing.id);

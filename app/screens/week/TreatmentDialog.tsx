@@ -75,8 +75,8 @@ export function TreatmentQuestion(props: {
     else setTrouble(editFailureSentence(result.error));
   };
 
-  const line = (words: string, value: string, put: (text: string) => void, length: number) => (
-    <Field label={words}>
+  const line = (asked: string, value: string, put: (text: string) => void, length: number) => (
+    <Field label={asked}>
       {(links) => (
         <input
           {...links}
