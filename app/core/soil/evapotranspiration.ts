@@ -1,19 +1,43 @@
+/** Where the sun stands on a day of the year. */
+export interface SunOfDay {
+  /** dr, inverse relative distance of earth and sun */
+  readonly distance: number;
+  /** d, declination [rad] */
+  readonly declination: number;
+  /** ws, hour angle of sunset [rad], 0 in polar night, pi in polar day */
+  readonly sunset: number;
+}
+
+/**
+ * The sun over a latitude on a day of the year.
+ *
+ * The argument of the sunset angle's arccos is cut to [-1, 1], so polar day and night work.
+ *
+ * @param dayOfYear J, 1-366
+ * @source Allen et al. 1998 (FAO-56) eq. 23-25; worked in its Example 8
+ */
+export function sunOfDay(latitudeDegrees: number, dayOfYear: number): SunOfDay {
+  const latitude = (latitudeDegrees * Math.PI) / 180;
+  const turn = (2 * Math.PI * dayOfYear) / 365;
+  const declination = 0.409 * Math.sin(turn - 1.39);
+  return {
+    distance: 1 + 0.033 * Math.cos(turn),
+    declination,
+    sunset: Math.acos(Math.min(1, Math.max(-1, -Math.tan(latitude) * Math.tan(declination)))),
+  };
+}
+
 /**
  * Extraterrestrial radiation, MJ/m2/day.
  *
  *     Ra = 24(60)/pi 0.0820 dr [ws sin(phi) sin(d) + cos(phi) cos(d) sin(ws)]
  *
- * The argument of the sunset angle's arccos is cut to [-1, 1], so polar day and night work.
- *
  * @param dayOfYear J, 1-366
- * @source Allen et al. 1998 (FAO-56) eq. 21, 23-25; worked in its Example 8
+ * @source Allen et al. 1998 (FAO-56) eq. 21; worked in its Example 8
  */
 export function extraterrestrialRadiation(latitudeDegrees: number, dayOfYear: number): number {
   const latitude = (latitudeDegrees * Math.PI) / 180;
-  const turn = (2 * Math.PI * dayOfYear) / 365;
-  const distance = 1 + 0.033 * Math.cos(turn);
-  const declination = 0.409 * Math.sin(turn - 1.39);
-  const sunset = Math.acos(Math.min(1, Math.max(-1, -Math.tan(latitude) * Math.tan(declination))));
+  const { distance, declination, sunset } = sunOfDay(latitudeDegrees, dayOfYear);
   return (
     ((24 * 60) / Math.PI) *
     0.082 *
