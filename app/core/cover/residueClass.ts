@@ -15,6 +15,8 @@ export interface ResidueClass {
   residue: number;
   microbes: number;
   humus: number;
+  /** share of what was lying this morning that still lies tonight; for drawing layers only */
+  lyingFactor: number;
 }
 
 /** Finds or opens the class that a material of this kind and C:N belongs to. */
@@ -36,6 +38,7 @@ export function classFor(
     residue: 0,
     microbes: 0,
     humus: 0,
+    lyingFactor: 1,
   };
   classes.push(opened);
   return opened;

@@ -7,15 +7,18 @@ import {
 } from '../cover/residueClass';
 import type { Arrears } from '../crop/need';
 import { soilOrganicNitrogen } from '../soil/organicMatter';
-import { topDepth, waterSizes, type WaterStore } from '../soil/water';
+import { topDepth, type WaterStore } from '../soil/water';
 import { flowKinds, pools, type Pool } from './flows';
 import type { BedSeason, PlantingInput } from './input';
+import { runPlan, type RunPlan } from './runPlan';
+
+export { lowerDepthFor } from './runPlan';
 
 /** A layer as it is drawn: its share still lying, and how far it has sunk from its laid depth. */
 export interface LyingLayer {
   readonly id: string;
-  /** class it decays with; `slow` for compost and the like */
-  readonly classKey: string;
+  /** class it decays with; null for compost and the like */
+  readonly item: ResidueClass | null;
   readonly dryKgPerM2: number;
   readonly laidDensity: number;
   readonly settledDensity: number;
@@ -52,6 +55,7 @@ export interface GrowingPlanting {
 
 /** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */
 export interface BedState {
+  readonly plan: RunPlan;
   /** g N/m2 by index of `pools`, the old state plus the flows */
   readonly nitrogen: Float64Array;
   readonly classes: ResidueClass[];
@@ -94,12 +98,12 @@ export function move(state: BedState, flows: Float64Array, flow: number, gramsPe
   if (to >= 0) state.nitrogen[to]! += gramsPerM2;
 }
 
-/** Depth of the lower layer [mm]: at least 30 cm, to the deepest root of the run's plantings (model 6). */
-export const lowerDepthFor = (input: BedSeason): number =>
-  Math.max(topDepth, ...input.plantings.map((one) => one.crop.fullRootDepth - topDepth));
-
 /** The bed on the morning of its first day: field capacity, usual or tested nitrate (model 6). */
-export function startingState(input: BedSeason, lowerDepth: number): BedState {
+export function startingState(
+  input: BedSeason,
+  lowerDepth: number,
+  plan: RunPlan = runPlan(input, lowerDepth),
+): BedState {
   const c = input.coefficients;
   const nitrogen = new Float64Array(pools.length);
   nitrogen[poolIndex.soilOrganic] = soilOrganicNitrogen(
@@ -109,15 +113,15 @@ export function startingState(input: BedSeason, lowerDepth: number): BedState {
   );
   nitrogen[poolIndex.mineralTop] = input.soil.startingMineralTop ?? c.startingMineralTop;
   nitrogen[poolIndex.mineralLower] = (c.startingMineralPer30 * lowerDepth) / topDepth;
-  const sizes = waterSizes(input.soil, lowerDepth);
-  const days = Math.min(11, input.weather.minimumCelsius.length);
+  const { sizes } = plan;
+  const days = Math.min(11, plan.mean.length);
   let warmth = 0;
-  for (let day = 0; day < days; day++)
-    warmth += (input.weather.minimumCelsius[day]! + input.weather.maximumCelsius[day]!) / 2 / days;
+  for (let day = 0; day < days; day++) warmth += plan.mean[day]! / days;
   const logged = new Set(
     input.events.flatMap((event) => (event.kind === 'harvest' ? [event.plantingId] : [])),
   );
   return {
+    plan,
     nitrogen,
     classes: [],
     slow: { topActive: 0, topInert: 0, dugActive: 0 },

@@ -1,17 +1,17 @@
 import { ammoniaDay } from '../cover/ammonia';
 import { coverFraction, coverWaterCapacity, wetnessFactor } from '../cover/wetness';
-import { dayOfYear } from '../days';
-import { hargreavesReferenceEvapotranspiration } from '../soil/evapotranspiration';
 import { leachedShare } from '../soil/leaching';
 import { moistureFactor } from '../soil/organicMatter';
 import { soilTemperatureAfter, temperatureFactor } from '../soil/temperature';
-import { availableShare, waterDay, waterSizes, type WaterDay } from '../soil/water';
+import { availableShare, waterDay, type WaterDay } from '../soil/water';
 import { move, poolIndex, type BedState } from './bedState';
 import { decayDay } from './dayDecay';
-import { digCoverIn, layLayers, rakeOff, sameDayEventOrder, turnSeason } from './dayEvents';
+import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
 import { advancePlants, canopyOfBed, feedPlants, harvestPlants } from './dayPlants';
 import { flowIndex } from './flows';
-import type { BedSeason } from './input';
+import type { BedEvent, BedSeason } from './input';
+
+const none: readonly BedEvent[] = [];
 
 const flow = {
   rain: flowIndex('rain', 'mineralTop', 'rain'),
@@ -47,31 +47,25 @@ export function stepDay(
   state: BedState,
   flows: Float64Array,
   index: number,
-  lowerDepth: number,
 ): DayReport {
   const c = input.coefficients;
   const day = input.firstDay + index;
-  const { weather, soil } = input;
-  const low = weather.minimumCelsius[index]!;
-  const high = weather.maximumCelsius[index]!;
-  const rain = weather.rainMillimetres[index]!;
-  const mean = (low + high) / 2;
+  const { plan } = state;
+  const { sizes, lowerDepth } = plan;
+  const rain = input.weather.rainMillimetres[index]!;
+  const mean = plan.mean[index]!;
   const n = state.nitrogen;
 
-  if (input.seasonStarts.includes(day)) turnSeason(state, flows);
-  const events = input.events.filter((event) => event.day === day).sort(sameDayEventOrder);
+  if (plan.seasonStarts.has(index)) turnSeason(state, flows);
+  const events = plan.events.get(index) ?? none;
   let logged = 0;
   for (const event of events) {
     if (event.kind === 'rake off') rakeOff(input, state, flows, event.share);
     else if (event.kind === 'dig cover in') digCoverIn(input, state, flows, event.share);
     else if (event.kind === 'water') logged += event.depth;
   }
-  layLayers(
-    input,
-    state,
-    flows,
-    input.layers.filter((layer) => layer.day === day),
-  );
+  const laid = plan.layers.get(index);
+  if (laid) layLayers(input, state, flows, laid);
 
   advancePlants(state, day, mean);
 
@@ -79,15 +73,14 @@ export function stepDay(
   const dry = lyingDry(state);
   const hidden = coverFraction(dry, c);
   const capacity = coverWaterCapacity(dry, c);
-  const sizes = waterSizes(soil, lowerDepth);
   const water = waterDay(
     state.water,
     sizes,
-    soil,
+    input.soil,
     plants,
     rain,
     logged,
-    hargreavesReferenceEvapotranspiration(low, high, input.latitudeDegrees, dayOfYear(day)),
+    plan.evapotranspiration[index]!,
     capacity,
     hidden,
     input.keptMoist,
@@ -97,8 +90,9 @@ export function stepDay(
 
   state.soilCelsius = soilTemperatureAfter(state.soilCelsius, mean, hidden, c);
   const moist = moistureFactor(availableShare(state.water, sizes));
-  const soilDay = temperatureFactor(state.soilCelsius) * moist;
-  const surfaceDay = temperatureFactor(mean) * wetnessFactor(fill, c);
+  const soilFactor = temperatureFactor(state.soilCelsius);
+  const soilDay = soilFactor * moist;
+  const surfaceDay = plan.airFactor[index]! * wetnessFactor(fill, c);
 
   move(
     state,
@@ -111,8 +105,7 @@ export function stepDay(
       state,
       flows,
       flow.denitrified,
-      n[poolIndex.mineralTop]! *
-        Math.min(1, c.denitrifiedShare * temperatureFactor(state.soilCelsius)),
+      n[poolIndex.mineralTop]! * Math.min(1, c.denitrifiedShare * soilFactor),
     );
   move(
     state,
@@ -121,14 +114,14 @@ export function stepDay(
     n[poolIndex.mineralTop]! * leachedShare(water.drainageTop, sizes.topFull),
   );
 
-  const yearOfRain = input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0);
-  if (yearOfRain > 0) move(state, flows, flow.rain, (c.rainNitrogenPerYear * rain) / yearOfRain);
+  if (plan.rainOfYear > 0)
+    move(state, flows, flow.rain, (c.rainNitrogenPerYear * rain) / plan.rainOfYear);
   move(state, flows, flow.soil, n[poolIndex.soilOrganic]! * c.soilReleaseRate * soilDay);
   move(state, flows, flow.young, n[poolIndex.youngHumus]! * c.youngHumusRate * soilDay);
 
-  const factors = decayDay(state, flows, { soil: soilDay, surface: surfaceDay }, c);
+  const slowFactor = decayDay(state, flows, { soil: soilDay, surface: surfaceDay }, c);
   for (const layer of state.layers) {
-    layer.left *= factors.get(layer.classKey) ?? 0;
+    layer.left *= layer.item === null ? slowFactor : layer.item.lyingFactor;
     if (rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
   }
 
@@ -149,5 +142,14 @@ export function stepDay(
 
   feedPlants(state, flows, day, lowerDepth, c);
   harvestPlants(input, state, flows, events, day);
-  return { ...water, coverFill: fill, soilNormalisedDay: soilDay };
+  // written out: spreading `water` here costs as much as the rest of the day
+  return {
+    watered: water.watered,
+    throughfall: water.throughfall,
+    drainageTop: water.drainageTop,
+    drainageLower: water.drainageLower,
+    dryness: water.dryness,
+    coverFill: fill,
+    soilNormalisedDay: soilDay,
+  };
 }

@@ -85,19 +85,20 @@ function shareOut(
  * there is. In the cover that is at most 20 % of its free nitrogen, then at most 0.1 % of the
  * soil's nitrate; dug in or hoed in, all of the nitrate of 0-30 cm.
  *
- * @returns for each class on top the share of what was lying that still lies
+ * @returns the share of the compost lying on top that still lies; classes keep theirs themselves
  */
 export function decayDay(
   state: BedState,
   flows: Float64Array,
   clocks: DecayClocks,
   c: Coefficients,
-): ReadonlyMap<string, number> {
+): number {
   const small = c.lyingShareOfMicrobesAndHumus;
-  const before = state.classes.map((item) => lyingCarbon(item, small));
   const wantingCover: Wanting[] = [];
   const wantingSoil: Wanting[] = [];
   for (const item of state.classes) {
+    // holds what was lying this morning until the day is settled
+    item.lyingFactor = lyingCarbon(item, small);
     const days = residueDays(item, clocks, c);
     const step = freeStep(item, days, clocks.soil, c);
     if (step.released >= 0) settle(state, flows, step, 0);
@@ -118,13 +119,10 @@ export function decayDay(
       settle(state, flows, step, Math.max(0, -step.released));
   }
 
-  const factors = new Map<string, number>();
-  state.classes.forEach((item, index) => {
-    if (item.placement === 'laid' && before[index]! > 0)
-      factors.set(item.key, Math.min(1, lyingCarbon(item, small) / before[index]!));
-  });
-  factors.set('slow', slowDay(state, flows, clocks, c));
-  return factors;
+  for (const item of state.classes)
+    item.lyingFactor =
+      item.lyingFactor > 0 ? Math.min(1, lyingCarbon(item, small) / item.lyingFactor) : 0;
+  return slowDay(state, flows, clocks, c);
 }
 
 /** Compost and the like release at a fixed rate; what lies on top by the surface clock. */

@@ -9,7 +9,7 @@ import {
 import { coverWaterCapacity } from '../cover/wetness';
 import { move, poolIndex, type BedState } from './bedState';
 import { flowIndex } from './flows';
-import type { BedEvent, BedSeason, LayerInput } from './input';
+import type { BedSeason, LayerInput } from './input';
 
 const flow = {
   laid: flowIndex('applied', 'coverResidue', 'laid on'),
@@ -31,41 +31,6 @@ const flow = {
   humusCover: flowIndex('coverHumus', 'youngHumus', 'season end'),
   humusDug: flowIndex('dugHumus', 'youngHumus', 'season end'),
 } as const;
-
-/** Same-day entries in one order whatever the file's: by what they are, then by id. */
-export function sameDayOrder(a: LayerInput, b: LayerInput): number {
-  const key = (one: LayerInput): string =>
-    [
-      one.materialId,
-      one.placement,
-      one.condition,
-      one.nitrogen,
-      one.carbon,
-      one.dryKgPerM2,
-      one.id,
-    ].join(' ');
-  const left = key(a);
-  const right = key(b);
-  return left < right ? -1 : left > right ? 1 : 0;
-}
-
-const eventRank: Readonly<Record<BedEvent['kind'], number>> = {
-  'rake off': 0,
-  'dig cover in': 1,
-  water: 2,
-  harvest: 3,
-};
-const eventSize = (event: BedEvent): number => {
-  if (event.kind === 'water') return event.depth;
-  return event.kind === 'harvest' ? event.kilogramsPerM2 : event.share;
-};
-
-/**
- * Events of one day in one order whatever the file's: raking off, digging in, watering, picking; the
- * smaller first, so that even the rounding is the same.
- */
-export const sameDayEventOrder = (a: BedEvent, b: BedEvent): number =>
-  eventRank[a.kind] - eventRank[b.kind] || eventSize(a) - eventSize(b);
 
 /** Decay class of plant material; wood on top stays `inert` until it is dug in. */
 const residueKind = (layer: LayerInput): ResidueClass['materialClass'] =>
@@ -97,27 +62,25 @@ export function layLayers(
   input: BedSeason,
   state: BedState,
   flows: Float64Array,
-  today: readonly LayerInput[],
+  ordered: readonly LayerInput[],
 ): void {
   const c = input.coefficients;
-  const ordered = [...today].sort(sameDayOrder);
   const depthOf = new Map<string, number>();
   for (const layer of ordered)
     if (layer.placement === 'laid')
       depthOf.set(layer.materialId, (depthOf.get(layer.materialId) ?? 0) + layer.laidDepth);
   let water = 0;
   for (const layer of ordered) {
-    let classKey = 'slow';
+    let item: ResidueClass | null = null;
     if (layer.materialClass === 'slow') laySlow(state, flows, layer);
     else if (layer.nitrogen > 0) {
-      const item = classFor(
+      item = classFor(
         state.classes,
         layer.placement,
         residueKind(layer),
         layer.carbon / layer.nitrogen,
         c,
       );
-      classKey = item.key;
       item.residue += layer.nitrogen * item.parameters.carbonToNitrogen;
       move(state, flows, layer.placement === 'laid' ? flow.laid : flow.dug, layer.nitrogen);
     }
@@ -135,7 +98,7 @@ export function layLayers(
     const laidDensity = layer.laidDepth > 0 ? (1000 * layer.dryKgPerM2) / layer.laidDepth : 0;
     state.layers.push({
       id: layer.id,
-      classKey,
+      item,
       dryKgPerM2: layer.dryKgPerM2,
       laidDensity,
       settledDensity: Math.max(layer.settledDensityKgPerM3, laidDensity),

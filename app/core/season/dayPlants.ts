@@ -232,7 +232,7 @@ function clear(
       if (placement === 'laid')
         state.layers.push({
           id: `tops of ${plant.input.id}`,
-          classKey: item.key,
+          item,
           dryKgPerM2: (tops * crop.residueCarbonToNitrogen) / carbonOfTops / 1000,
           laidDensity: settledDensityOfTops,
           settledDensity: settledDensityOfTops,

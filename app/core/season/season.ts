@@ -1,6 +1,6 @@
 import { coverFraction } from '../cover/wetness';
 import { reachShare } from '../crop/stages';
-import { availableShare, topDepth, waterSizes } from '../soil/water';
+import { availableShare, topDepth } from '../soil/water';
 import {
   bookkeepingDifference,
   flowFrom,
@@ -75,7 +75,7 @@ export function runSeason(input: BedSeason): SeasonResult {
   const days = input.lastDay - input.firstDay + 1;
   const lowerDepth = lowerDepthFor(input);
   const state = startingState(input, lowerDepth);
-  const sizes = waterSizes(input.soil, lowerDepth);
+  const { sizes } = state.plan;
   const account = openAccount(state);
   const series = (): Float64Array => new Float64Array(days);
   const start = Object.fromEntries(
@@ -111,7 +111,7 @@ export function runSeason(input: BedSeason): SeasonResult {
 
   for (let index = 0; index < days; index++) {
     todayFlows.fill(0);
-    const report = stepDay(input, state, todayFlows, index, lowerDepth);
+    const report = stepDay(input, state, todayFlows, index);
     residual = Math.max(residual, imbalance(account, state, todayFlows));
     for (let pool = 0; pool < pools.length; pool++) poolDays[pool]![index] = state.nitrogen[pool]!;
     for (let flow = 0; flow < flowKinds.length; flow++) flows[flow]![index] = todayFlows[flow]!;

@@ -37,14 +37,14 @@ export interface WaterDay {
   readonly dryness: number;
 }
 
-interface Sizes {
+export interface WaterSizes {
   readonly topFull: number;
   readonly topWilt: number;
   readonly lowerFull: number;
   readonly lowerWilt: number;
 }
 
-export function waterSizes(soil: SoilProperties, lowerDepth: number): Sizes {
+export function waterSizes(soil: SoilProperties, lowerDepth: number): WaterSizes {
   return {
     topFull: soil.fieldCapacity * topDepth,
     topWilt: soil.wiltingPoint * topDepth,
@@ -54,7 +54,7 @@ export function waterSizes(soil: SoilProperties, lowerDepth: number): Sizes {
 }
 
 /** Plant-available water of the top layer as a share of the most it holds, 0-1. */
-export const availableShare = (water: WaterStore, sizes: Sizes): number =>
+export const availableShare = (water: WaterStore, sizes: WaterSizes): number =>
   Math.min(1, Math.max(0, (water.top - sizes.topWilt) / (sizes.topFull - sizes.topWilt)));
 
 /**
@@ -72,7 +72,7 @@ export const availableShare = (water: WaterStore, sizes: Sizes): number =>
  */
 export function waterDay(
   water: WaterStore,
-  sizes: Sizes,
+  sizes: WaterSizes,
   soil: SoilProperties,
   plants: CanopyDay,
   rain: number,

@@ -22,7 +22,7 @@ export function firstDayOf(bed: BedSeason, morning: (state: BedState) => void = 
   const state = startingState(bed, lowerDepth);
   morning(state);
   const flows = new Float64Array(flowKinds.length);
-  const report = stepDay(bed, state, flows, 0, lowerDepth);
+  const report = stepDay(bed, state, flows, 0);
   return { state, flows, report, flow: (from, to, why) => flows[flowIndex(from, to, why)]! };
 }
 

@@ -43,7 +43,7 @@ describe('plants', () => {
     const flows = new Float64Array(flowKinds.length);
     for (let day = 0; day <= clearing - firstOf2013; day++) {
       flows.fill(0);
-      stepDay(bed, state, flows, day, lowerDepth);
+      stepDay(bed, state, flows, day);
     }
     const [roots] = state.classes;
     expect(roots!.parameters.carbonToNitrogen).toBe(25);

@@ -59,7 +59,7 @@ function runWith(slips: Slips): { before: number; after: number } {
   for (let index = 0; index < bed.lastDay - bed.firstDay + 1; index++) {
     flows.fill(0);
     if (index === slipDay) slips.overnight?.(state);
-    stepDay(bed, state, flows, index, lowerDepth);
+    stepDay(bed, state, flows, index);
     if (index === slipDay) slips.evening?.(state, flows);
     const phase = index < slipDay ? 'before' : 'after';
     largest[phase] = Math.max(largest[phase], imbalance(account, state, flows));

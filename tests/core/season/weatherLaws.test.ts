@@ -58,7 +58,7 @@ function fork(bed: BedSeason, day: number, change: (weather: SeasonWeather) => v
   return [quiet, other].map((one) => {
     const evening = structuredClone(state);
     const flows = new Float64Array(flowKinds.length);
-    const report = stepDay(one, evening, flows, day, lowerDepth);
+    const report = stepDay(one, evening, flows, day);
     const moist = moistureFactor(availableShare(evening.water, waterSizes(one.soil, lowerDepth)));
     return { before, flows, report, moist };
   });

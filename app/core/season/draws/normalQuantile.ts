@@ -1,0 +1,43 @@
+/**
+ * Quantile of the standard normal distribution.
+ *
+ * Rational approximation in three pieces, relative error below 1.15e-9.
+ *
+ * @param share probability, strictly between 0 and 1
+ * @source P. J. Acklam's coefficients (recalled); checked against tabled quantiles in
+ *   `tests/core/season/draws.test.ts`
+ */
+export function normalQuantile(share: number): number {
+  const low = 0.02425;
+  if (share < low) return tail(Math.sqrt(-2 * Math.log(share)));
+  if (share > 1 - low) return -tail(Math.sqrt(-2 * Math.log(1 - share)));
+  const q = share - 0.5;
+  const r = q * q;
+  return (
+    ((((((-3.969683028665376e1 * r + 2.209460984245205e2) * r - 2.759285104469687e2) * r +
+      1.38357751867269e2) *
+      r -
+      3.066479806614716e1) *
+      r +
+      2.506628277459239) *
+      q) /
+    (((((-5.447609879822406e1 * r + 1.615858368580409e2) * r - 1.556989798598866e2) * r +
+      6.680131188771972e1) *
+      r -
+      1.328068155288572e1) *
+      r +
+      1)
+  );
+}
+
+const tail = (q: number): number =>
+  (((((-7.784894002430293e-3 * q - 3.223964580411365e-1) * q - 2.400758277161838) * q -
+    2.549732539343734) *
+    q +
+    4.374664141464968) *
+    q +
+    2.938163982698783) /
+  ((((7.784695709041462e-3 * q + 3.224671290700398e-1) * q + 2.445134137142996) * q +
+    3.754408661907416) *
+    q +
+    1);

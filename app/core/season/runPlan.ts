@@ -1,0 +1,87 @@
+import { dayOfYear } from '../days';
+import { hargreavesReferenceEvapotranspiration } from '../soil/evapotranspiration';
+import { temperatureFactor } from '../soil/temperature';
+import { topDepth, waterSizes, type WaterSizes } from '../soil/water';
+import { sameDayEventOrder, sameDayOrder } from './sameDay';
+import type { BedEvent, BedSeason, LayerInput, SeasonWeather } from './input';
+
+/** What follows from the weather alone, by day of the run; many draws may share it. */
+export interface WeatherPlan {
+  /** reference evapotranspiration [mm] */
+  readonly evapotranspiration: Float64Array;
+  /** mean air temperature [deg C] and what it does to decay on top */
+  readonly mean: Float64Array;
+  readonly airFactor: Float64Array;
+}
+
+/** What follows from the input and does not change from day to day. */
+export interface RunPlan extends WeatherPlan {
+  /** depth of the lower layer [mm] */
+  readonly lowerDepth: number;
+  readonly sizes: WaterSizes;
+  /** rain of a normal year [mm] */
+  readonly rainOfYear: number;
+  /** by day of the run, in the order of a day; most days have none */
+  readonly events: ReadonlyMap<number, readonly BedEvent[]>;
+  readonly layers: ReadonlyMap<number, readonly LayerInput[]>;
+  readonly seasonStarts: ReadonlySet<number>;
+}
+
+/** Depth of the lower layer [mm]: at least 30 cm, to the deepest root of the run's plantings (model 6). */
+export const lowerDepthFor = (input: BedSeason): number =>
+  Math.max(topDepth, ...input.plantings.map((one) => one.crop.fullRootDepth - topDepth));
+
+export function weatherPlan(
+  weather: SeasonWeather,
+  firstDay: number,
+  latitudeDegrees: number,
+): WeatherPlan {
+  const low = weather.minimumCelsius;
+  const high = weather.maximumCelsius;
+  const mean = low.map((coldest, index) => (coldest + high[index]!) / 2);
+  return {
+    evapotranspiration: low.map((coldest, index) =>
+      hargreavesReferenceEvapotranspiration(
+        coldest,
+        high[index]!,
+        latitudeDegrees,
+        dayOfYear(firstDay + index),
+      ),
+    ),
+    mean,
+    airFactor: mean.map(temperatureFactor),
+  };
+}
+
+function byDay<Entry extends { readonly day: number }>(
+  entries: readonly Entry[],
+  firstDay: number,
+  order: (one: Entry, other: Entry) => number,
+): Map<number, Entry[]> {
+  const days = new Map<number, Entry[]>();
+  for (const entry of entries) {
+    const index = entry.day - firstDay;
+    const known = days.get(index);
+    if (known) known.push(entry);
+    else days.set(index, [entry]);
+  }
+  for (const list of days.values()) list.sort(order);
+  return days;
+}
+
+/** Draws that share a season's weather hand in its plan. */
+export function runPlan(
+  input: BedSeason,
+  lowerDepth: number,
+  shared: WeatherPlan = weatherPlan(input.weather, input.firstDay, input.latitudeDegrees),
+): RunPlan {
+  return {
+    ...shared,
+    lowerDepth,
+    sizes: waterSizes(input.soil, lowerDepth),
+    rainOfYear: input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0),
+    events: byDay(input.events, input.firstDay, sameDayEventOrder),
+    layers: byDay(input.layers, input.firstDay, sameDayOrder),
+    seasonStarts: new Set(input.seasonStarts.map((day) => day - input.firstDay)),
+  };
+}

@@ -1,0 +1,135 @@
+import type { Coefficients } from '../core/season/coefficients';
+import type { Drawn, SeasonSpread } from '../core/season/draws/spread';
+import { coefficientRows } from '../tables/coefficients';
+import { cropOf } from '../tables/crops';
+import type { Row } from '../tables/shapes';
+import { organicMatterRow } from '../tables/soils';
+import { wantedShares } from '../tables/wanted';
+import { lotInputOf } from './layerMass';
+import { lotOf } from '../core/lawn/clippings';
+import { materialOfApplication, mowingOf } from './materialValues';
+import type { Application, Bed, Garden, Planting } from './schema';
+
+/** 10 and 90 % points to 5 and 95 % points: standard normal quantiles, a definition. */
+const widening = 1.6448536269514722 / 1.2815515655446004;
+
+/** Widens a shown range (10-90) to the points a row is read by (5-95), on the log scale. */
+function fivePoints(shown: { low: number; typical: number; high: number }): {
+  low: number;
+  typical: number;
+  high: number;
+} {
+  if (!(shown.low > 0)) return { low: 1, typical: 1, high: 1 };
+  return {
+    low: Math.pow(shown.low / shown.typical, widening),
+    typical: 1,
+    high: Math.pow(shown.high / shown.typical, widening),
+  };
+}
+
+/** A row as a factor on its own typical value. */
+const factorOf = (row: Row): { low: number; typical: number; high: number } => ({
+  low: row.low / row.typical,
+  typical: 1,
+  high: row.high / row.typical,
+});
+
+function layerSpread(
+  garden: Garden,
+  bed: Bed,
+  application: Application,
+): { mass: Drawn; nitrogen: Drawn } {
+  const material = materialOfApplication(garden, application);
+  const mowing = mowingOf(garden, application.from);
+  const { condition } = application;
+  const wetness =
+    mowing === null ? application.wetness : condition === 'just cut' ? mowing.wetness : 'dry';
+  const lot = lotOf(
+    lotInputOf(garden, application.amount, material, { condition, wetness }, bed.areaM2),
+  );
+  // A lot of its own: the mowing it came from, else this laying.
+  const lotName = mowing?.id ?? application.id;
+  const row = material.row.nitrogenPercent;
+  const measured = application.nitrogenPercent !== undefined;
+  return {
+    mass: { name: `mass of ${lotName}`, shape: 'amount', ...fivePoints(lot.dryKilograms) },
+    nitrogen: {
+      name: measured ? `nitrogen of lot ${application.id}` : `nitrogen of ${material.id}`,
+      shape: 'share',
+      low: measured ? material.nitrogen * 0.9 : (row.low / row.typical) * material.nitrogen,
+      typical: material.nitrogen,
+      high: measured ? material.nitrogen * 1.1 : (row.high / row.typical) * material.nitrogen,
+    },
+  };
+}
+
+/** Need of a crop: what its row spans, and what a word for the pick spans, as one factor. */
+function needSpread(planting: Planting): Drawn | null {
+  const row = cropOf(planting.cropId);
+  if (!row) return null;
+  const uptake = factorOf(row.uptake);
+  const wanted =
+    typeof planting.wanted === 'string'
+      ? factorOf(wantedShares[planting.wanted])
+      : { low: 1, typical: 1, high: 1 };
+  const joined = (one: number, other: number): number =>
+    Math.exp(Math.sign(Math.log(one * other)) * Math.hypot(Math.log(one), Math.log(other)));
+  return {
+    name: `need of ${row.id}`,
+    shape: 'amount',
+    low: joined(uptake.low, wanted.low),
+    typical: 1,
+    high: joined(uptake.high, wanted.high),
+  };
+}
+
+/**
+ * What of a bed's season is uncertain, from the rows themselves: coefficients drawn once per
+ * garden, the mass of each lot, the nitrogen of each material, each crop's need, the soil's
+ * organic matter. A value the gardener measured has the narrow range of its measurement.
+ *
+ * @source readings of ranges: model "Low, typical, high" and section 10
+ */
+export function seasonSpread(
+  garden: Garden,
+  bedId: string,
+  extraApplications: readonly Application[] = [],
+): SeasonSpread {
+  const bed = garden.beds.find(({ id }) => id === bedId);
+  if (!bed) throw new Error(`No bed ${bedId}`);
+  const keys = Object.keys(coefficientRows) as (keyof Coefficients)[];
+  const coefficients = keys.flatMap((key): SeasonSpread['coefficients'][number][] => {
+    const row: Row = coefficientRows[key];
+    if (row.drawnPer === undefined || row.drawnPer === 'nothing') return [];
+    const shape = row.high < 1 && row.low > 0 && row.unit.includes('share') ? 'share' : 'amount';
+    return [{ key, name: key, shape, low: row.low, typical: row.typical, high: row.high }];
+  });
+  const layers = [...garden.applications, ...extraApplications]
+    .filter((application) => application.bedId === bedId)
+    .map((application): [string, { mass: Drawn; nitrogen: Drawn }] => [
+      application.id,
+      layerSpread(garden, bed, application),
+    ]);
+  const needs = garden.plantings
+    .filter((planting) => planting.bedId === bedId)
+    .flatMap((planting): [string, Drawn][] => {
+      const need = needSpread(planting);
+      return need ? [[planting.id, need]] : [];
+    });
+  const tested =
+    garden.events.some(
+      (event) =>
+        event.kind === 'soil test' && event.bedId === bedId && event.organicMatterPercent !== null,
+    ) || bed.organicMatterPercent !== null;
+  const matter = organicMatterRow(tested ? 3 : null, bed.mulchYears);
+  return {
+    coefficients,
+    layers: Object.fromEntries(layers),
+    needs: Object.fromEntries(needs),
+    organicMatter: {
+      name: tested ? `organic matter of ${bedId}` : `organic matter ${bed.mulchYears ?? 'unknown'}`,
+      shape: 'amount',
+      ...factorOf(matter),
+    },
+  };
+}
