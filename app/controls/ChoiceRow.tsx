@@ -11,18 +11,25 @@ export interface ChoiceRowProps<Value extends string> {
   readonly choices: readonly Choice<Value>[];
   readonly value: Value | null;
   readonly onChoose: (value: Value) => void;
-  /** keeps the legend for readers of the screen when the words around it already say it */
-  readonly legendHidden?: boolean;
+  /** one below the other, for longer answers */
   readonly stacked?: boolean;
-  readonly disabled?: boolean;
 }
 
-/** A question with a few answers in view. Real radio buttons: arrow keys move among them. */
+/**
+ * A question with a few answers in view. Real radio buttons: arrow keys move among them. A group
+ * rather than a fieldset, so that it can stand on the same lines as the fields beside it.
+ */
 export function ChoiceRow<Value extends string>(props: ChoiceRowProps<Value>) {
   const name = useId();
   return (
-    <fieldset className={`choices ${props.stacked ? 'choices-stacked' : ''}`}>
-      <legend className={props.legendHidden ? 'only-heard' : 'field-label'}>{props.legend}</legend>
+    <div
+      role="radiogroup"
+      aria-labelledby={`${name}-legend`}
+      className={`choices ${props.stacked ? 'choices-stacked' : ''}`}
+    >
+      <span id={`${name}-legend`} className="field-label">
+        {props.legend}
+      </span>
       <div className="choices-row">
         {props.choices.map((choice) => (
           <label key={choice.value} className="choice">
@@ -31,7 +38,6 @@ export function ChoiceRow<Value extends string>(props: ChoiceRowProps<Value>) {
               name={name}
               value={choice.value}
               checked={props.value === choice.value}
-              disabled={props.disabled}
               onChange={() => props.onChoose(choice.value)}
             />
             <span className="choice-words">
@@ -41,6 +47,6 @@ export function ChoiceRow<Value extends string>(props: ChoiceRowProps<Value>) {
           </label>
         ))}
       </div>
-    </fieldset>
+    </div>
   );
 }

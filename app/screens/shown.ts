@@ -17,6 +17,8 @@ export interface Shown {
   readonly style: DayStyle;
   /** "Saturday 15 June 2013" */
   readonly day: (day: DayNumber | string) => string;
+  /** "Sat 15 June 2013", for fields */
+  readonly dayField: (day: DayNumber | string) => string;
   /** "15 June" */
   readonly dayWord: (day: DayNumber | string) => string;
   /** "15 Jun" */
@@ -53,6 +55,7 @@ function shownIn(system: UnitSystem): Shown {
     chart: system === 'us' ? usChartUnits : metricChartUnits,
     style,
     day: (day) => dayFull(numberOf(day), style),
+    dayField: (day) => dayFull(numberOf(day), style).replace(/^(\w{3})\w*/, '$1'),
     dayWord: (day) => dayWord(numberOf(day), style),
     dayShort: (day) => dayShort(numberOf(day), style),
     dayNear: (day, today) => dayNear(numberOf(day), today, style),

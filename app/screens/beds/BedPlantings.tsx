@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import type { Bed, Planting } from '../../document/schema';
 import { cropOf } from '../../tables/crops';
@@ -9,7 +9,13 @@ import { useGarden, useMowings } from '../store';
 import { PlantingDialog } from './PlantingDialog';
 
 /** What stands, stood and will stand on a bed. */
-export function BedPlantings({ bed }: { readonly bed: Bed }) {
+export function BedPlantings(props: {
+  readonly bed: Bed;
+  /** the heading it stands under decides its own */
+  readonly heading?: 'h2' | 'h3';
+}) {
+  const { bed, heading: Heading = 'h2' } = props;
+  const headingId = useId();
   const garden = useGarden();
   const shown = useShown();
   const results = useMowings((state) => state.bedResults[bed.id]);
@@ -29,9 +35,9 @@ export function BedPlantings({ bed }: { readonly bed: Bed }) {
     return parts.filter(Boolean).join(', ');
   };
   return (
-    <section className="section" aria-labelledby="bed-plantings">
+    <section className="section" aria-labelledby={headingId}>
       <div className="section-head">
-        <h2 id="bed-plantings">In the ground</h2>
+        <Heading id={headingId}>In the ground</Heading>
       </div>
       <div>
         <button type="button" className="button" onClick={() => setOpen('new')}>

@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { PickOne } from '../../controls/PickOne';
 import { textures, type Bed } from '../../document/schema';
@@ -7,15 +8,21 @@ import { MatterField } from '../garden/MatterField';
 import { useMowings } from '../store';
 
 /** The soil of a bed, as far as it is known. */
-export function BedSoil(props: { readonly bed: Bed; readonly results: BedResults | undefined }) {
-  const { bed, results } = props;
+export function BedSoil(props: {
+  readonly bed: Bed;
+  readonly results: BedResults | undefined;
+  /** the heading it stands under decides its own */
+  readonly heading?: 'h2' | 'h3';
+}) {
+  const { bed, results, heading: Heading = 'h2' } = props;
+  const headingId = useId();
   const editBed = useMowings((state) => state.editBed);
   const soil = results?.input.soil;
   return (
-    <section className="section" aria-labelledby="bed-soil">
-      <h2 id="bed-soil" className="section-head">
+    <section className="section" aria-labelledby={headingId}>
+      <Heading id={headingId} className="section-head">
         Its soil
-      </h2>
+      </Heading>
       <div className="fields">
         <PickOne
           label="How it feels"

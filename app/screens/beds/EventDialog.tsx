@@ -168,7 +168,7 @@ export function EventDialog(props: {
           day={entry.date}
           today={today}
           latest={today}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(date) => change({ date: date ?? today })}
         />

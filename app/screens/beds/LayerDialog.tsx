@@ -96,7 +96,7 @@ export function LayerDialog(props: {
           today={today}
           latest={today}
           earliest={mowing?.date}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? layer.date)}
         />

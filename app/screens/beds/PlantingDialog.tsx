@@ -106,7 +106,7 @@ export function PlantingDialog(props: {
       today={today}
       earliest={earliest}
       mayBeEmpty
-      write={shown.day}
+      write={shown.dayField}
       sentence={dayFailureSentence}
       onDay={(day) => change({ [key]: day })}
     />
@@ -170,7 +170,7 @@ export function PlantingDialog(props: {
             hint="A day to come is fine too."
             day={draft.started}
             today={today}
-            write={shown.day}
+            write={shown.dayField}
             sentence={dayFailureSentence}
             onDay={(day) => change({ started: day ?? today })}
           />

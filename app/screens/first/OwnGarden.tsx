@@ -163,7 +163,7 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
               hint="A day to come is fine too."
               day={answers.started}
               today={today}
-              write={shown.day}
+              write={shown.dayField}
               sentence={dayFailureSentence}
               onDay={(started) => change({ started: started ?? today })}
             />

@@ -2,12 +2,14 @@ import { useEffect } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { fileMessageSentence } from '../../words/messages';
 import { useMowings } from '../store';
+import { useCommands } from './commands';
 
 /** What happened to the file: quiet when well, on the page until put away when not. */
 export function FileMessages() {
   const message = useMowings((state) => state.message);
   const dismiss = useMowings((state) => state.dismissMessage);
   const announce = useAnnounce();
+  const commands = useCommands();
   const isTrouble =
     message?.kind === 'refused' || message?.kind === 'draft-refused' || message?.kind === 'failed';
   useEffect(() => {
@@ -21,9 +23,22 @@ export function FileMessages() {
       role={isTrouble ? 'alert' : undefined}
     >
       <p>{fileMessageSentence(message)}</p>
-      <button type="button" className="button-small" onClick={dismiss}>
-        All right
-      </button>
+      <div className="button-row">
+        {message.kind === 'restored' ? (
+          <>
+            <button type="button" className="button-small" onClick={dismiss}>
+              Go on with it
+            </button>
+            <button type="button" className="button-small" onClick={commands.newGarden}>
+              Put it away
+            </button>
+          </>
+        ) : (
+          <button type="button" className="button-small" onClick={dismiss}>
+            All right
+          </button>
+        )}
+      </div>
     </div>
   );
 }

@@ -130,7 +130,7 @@ function BedFields({ bed }: { readonly bed: Bed }) {
           today={shown.iso(today)}
           latest={shown.iso(today)}
           mayBeEmpty
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(knownSince) => change({ knownSince })}
         />
@@ -144,8 +144,8 @@ function BedFields({ bed }: { readonly bed: Bed }) {
         value={bed.roof}
         onChoose={(roof) => change({ roof })}
       />
-      <BedSoil bed={bed} results={results} />
-      <BedPlantings bed={bed} />
+      <BedSoil bed={bed} results={results} heading="h3" />
+      <BedPlantings bed={bed} heading="h3" />
     </>
   );
 }

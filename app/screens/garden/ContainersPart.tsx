@@ -180,7 +180,7 @@ function WeighDialog(props: { readonly container: Container; readonly onClose: (
           day={date}
           today={today}
           latest={today}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? today)}
         />

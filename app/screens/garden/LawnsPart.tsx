@@ -101,7 +101,7 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           day={lawn.seedHeadsSeen}
           today={shown.iso(today)}
           mayBeEmpty
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(seedHeadsSeen) => change({ seedHeadsSeen })}
         />

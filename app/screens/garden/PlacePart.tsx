@@ -101,7 +101,7 @@ export function PlacePart() {
           day={today}
           today={computerToday}
           mayBeEmpty
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(day) => editGarden({ today: day })}
         />

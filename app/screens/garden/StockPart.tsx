@@ -121,7 +121,7 @@ function StockFields({ stock }: { readonly stock: Stock }) {
           day={stock.date}
           today={today}
           latest={today}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(date) => change(date === null ? {} : { date })}
         />

@@ -16,50 +16,52 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
   const met = { before: needMet(before), after: needMet(after) };
   return (
     <div className="effect" aria-label={`What it does to ${name}`} role="group">
-      <table className="effect-table">
-        <caption className="only-heard">{name} without and with this</caption>
-        <thead>
-          <tr>
-            <th scope="col">
-              <span className="only-heard">What</span>
-            </th>
-            <th scope="col">as it is</th>
-            <th scope="col">with this</th>
-          </tr>
-        </thead>
-        <tbody>
-          <Line
-            words="Nitrogen"
-            before={<NitrogenWord state={before.verdict.state} />}
-            after={<NitrogenWord state={after.verdict.state} />}
-            isChanged={before.verdict.state !== after.verdict.state}
-          />
-          <Line
-            words="Cover today"
-            before={
-              <>
-                <CoverWord state={before.verdict.coverState} />{' '}
-                <small>{estimate(lies(before), units.depth)}</small>
-              </>
-            }
-            after={
-              <>
-                <CoverWord state={after.verdict.coverState} />{' '}
-                <small>{estimate(lies(after), units.depth)}</small>
-              </>
-            }
-            isChanged={before.verdict.coverState !== after.verdict.coverState}
-          />
-          {met.before !== null && met.after !== null && (
+      <div className="table-scroll">
+        <table className="effect-table">
+          <caption className="only-heard">{name} without and with this</caption>
+          <thead>
+            <tr>
+              <th scope="col">
+                <span className="only-heard">What</span>
+              </th>
+              <th scope="col">as it is</th>
+              <th scope="col">with this</th>
+            </tr>
+          </thead>
+          <tbody>
             <Line
-              words="Share of what it could use"
-              before={percent(met.before)}
-              after={percent(met.after)}
-              isChanged={percent(met.before) !== percent(met.after)}
+              words="Nitrogen"
+              before={<NitrogenWord state={before.verdict.state} />}
+              after={<NitrogenWord state={after.verdict.state} />}
+              isChanged={before.verdict.state !== after.verdict.state}
             />
-          )}
-        </tbody>
-      </table>
+            <Line
+              words="Cover today"
+              before={
+                <>
+                  <CoverWord state={before.verdict.coverState} />{' '}
+                  <small>{estimate(lies(before), units.depth)}</small>
+                </>
+              }
+              after={
+                <>
+                  <CoverWord state={after.verdict.coverState} />{' '}
+                  <small>{estimate(lies(after), units.depth)}</small>
+                </>
+              }
+              isChanged={before.verdict.coverState !== after.verdict.coverState}
+            />
+            {met.before !== null && met.after !== null && (
+              <Line
+                words="Share of what it could use"
+                before={percent(met.before)}
+                after={percent(met.after)}
+                isChanged={percent(met.before) !== percent(met.after)}
+              />
+            )}
+          </tbody>
+        </table>
+      </div>
       {bed.cautions.length > 0 ? (
         <CautionList cautions={bed.cautions} />
       ) : (

@@ -187,7 +187,7 @@ export function LayForm(props: LayFormProps) {
           today={textFromDay(today)}
           earliest={props.earliest}
           latest={textFromDay(today)}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? textFromDay(today))}
         />

@@ -119,7 +119,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
           day={read.date}
           today={textFromDay(today)}
           latest={textFromDay(today)}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(date) => change({ date })}
         />

@@ -83,7 +83,7 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
           day={date}
           today={today}
           latest={today}
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? mowing.date)}
         />

@@ -123,7 +123,7 @@ export function TreatmentQuestion(props: {
             today={today}
             latest={today}
             mayBeEmpty
-            write={shown.day}
+            write={shown.dayField}
             sentence={dayFailureSentence}
             onDay={setDate}
           />
@@ -153,7 +153,7 @@ export function TreatmentQuestion(props: {
           today={today}
           latest={today}
           mayBeEmpty
-          write={shown.day}
+          write={shown.dayField}
           sentence={dayFailureSentence}
           onDay={setTested}
         />
