@@ -58,6 +58,7 @@ function departures(
   year: number,
   month: number,
   spread: WeatherSpread,
+  isTypical: boolean,
 ): { low: Float64Array; high: Float64Array } {
   const before = month === 1 ? innovations(seed, year - 1, 12) : innovations(seed, year, month - 1);
   const own = innovations(seed, year, month);
@@ -77,6 +78,7 @@ function departures(
       weight *= persistence;
     }
   }
+  if (!isTypical) return { low, high };
   // Taking the mean off also takes its variance, (1 + p)/(1 - p)/n of a day's; this gives it back.
   const lost = (1 + persistence) / (1 - persistence) / own.length;
   const widening = 1 / Math.sqrt(Math.max(0.25, 1 - lost));
@@ -145,10 +147,53 @@ function monthRain(
   return rain;
 }
 
+/** Gamma function for arguments over 1 (Lanczos, g = 7, nine terms; a recalled standard form). */
+function gamma(x: number): number {
+  const terms = [
+    676.5203681218851, -1259.1392167224028, 771.3234287776531, -176.6150291621406,
+    12.507343278686905, -0.13857109526572012, 9.984369578019572e-6, 1.5056327351493116e-7,
+  ];
+  const z = x - 1;
+  const sum = terms.reduce((all, term, index) => all + term / (z + index + 1), 0.9999999999998099);
+  const t = z + 7.5;
+  return Math.sqrt(2 * Math.PI) * Math.pow(t, z + 0.5) * Math.exp(-t) * sum;
+}
+
 /**
- * One imagined calendar month of the typical run. It depends on (seed, year, month), the normals
- * and the spread alone, never on `today`, so a day that was imagined once stays as it was until it
- * is measured.
+ * Rain of a month as it may fall in any one year: as many wet days as the chain happens to give,
+ * each with its own Weibull draw, so that only the mean over many years is the normal's.
+ */
+function freeRain(
+  random: Random,
+  days: number,
+  total: number,
+  wanted: number,
+  spread: WeatherSpread,
+): Float64Array {
+  const rain = new Float64Array(days);
+  if (!(total > 0)) return rain;
+  const usual = Math.max(1, Math.min(days, wanted));
+  const share = usual / days;
+  const afterDry = Math.min(1, spread.wetAfterDry * share);
+  const afterWet = Math.min(1, 1 - ((1 - share) * afterDry) / share);
+  const least = Math.min(spread.wetDayMillimetres, total / usual);
+  const over = total / usual - least;
+  const meanDraw = gamma(1 + 1 / spread.amountShape);
+  let wet = random() < share;
+  for (let day = 0; day < days; day++) {
+    if (wet)
+      rain[day] =
+        least + (over * Math.pow(-Math.log(1 - random()), 1 / spread.amountShape)) / meanDraw;
+    wet = random() < (wet ? afterWet : afterDry);
+  }
+  return rain;
+}
+
+/**
+ * One imagined calendar month, of the typical run or (`isTypical` false, for draws) as any one year
+ * may bring it: then neither its mean temperature nor its rain is held to the normal. It depends on
+ * (seed, year, month), the normals and the spread alone, never on `today`, so a day that was
+ * imagined once stays as it was until it is measured.
  *
  * - Temperature: the smooth normal of the day + departure x the month's standard deviation. The
  *   departures of a month have mean zero, so its mean is the normal's (days that would be upside
@@ -168,12 +213,13 @@ export function imaginedMonth(
   seed: number,
   year: number,
   month: number,
+  isTypical = true,
 ): ImaginedMonth {
   const days = daysInMonth(year, month);
   const first = dayFromParts(year, month, 1);
   const lowKnots = monthlyKnots(normals.minimumCelsius);
   const highKnots = monthlyKnots(normals.maximumCelsius);
-  const { low, high } = departures(seed, year, month, spread);
+  const { low, high } = departures(seed, year, month, spread, isTypical);
   const lowSpread = spread.minimumSpreadCelsius[month - 1] ?? 0;
   const highSpread = spread.maximumSpreadCelsius[month - 1] ?? 0;
   const minimumCelsius = new Float64Array(days);
@@ -186,7 +232,7 @@ export function imaginedMonth(
     minimumCelsius[day] = mean - half;
     maximumCelsius[day] = mean + half;
   }
-  const rainMillimetres = monthRain(
+  const rainMillimetres = (isTypical ? monthRain : freeRain)(
     seeded(seedFrom(seed, year, month, rainStream)),
     days,
     normals.rainMillimetres[month - 1] ?? 0,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flowIndex, flowKinds, pools } from '../../../app/core/season/flows';
 import { lowerDepthFor, poolIndex, startingState } from '../../../app/core/season/bedState';
+import { runPlan } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';
 import type { BedSeason, SeasonWeather } from '../../../app/core/season/input';
 import { runSeason } from '../../../app/core/season/season';
@@ -43,7 +44,7 @@ function fork(bed: BedSeason, day: number, change: (weather: SeasonWeather) => v
   const lowerDepth = lowerDepthFor(quiet);
   const state = startingState(quiet, lowerDepth);
   for (let index = 0; index < day; index++)
-    stepDay(quiet, state, new Float64Array(flowKinds.length), index, lowerDepth);
+    stepDay(quiet, state, new Float64Array(flowKinds.length), index);
   const other: BedSeason = {
     ...quiet,
     weather: {
@@ -56,7 +57,8 @@ function fork(bed: BedSeason, day: number, change: (weather: SeasonWeather) => v
   change(other.weather);
   const before = state.nitrogen.slice();
   return [quiet, other].map((one) => {
-    const evening = structuredClone(state);
+    // what follows from the weather is reckoned once a run: the other weather needs its own
+    const evening = { ...structuredClone(state), plan: runPlan(one, lowerDepth) };
     const flows = new Float64Array(flowKinds.length);
     const report = stepDay(one, evening, flows, day);
     const moist = moistureFactor(availableShare(evening.water, waterSizes(one.soil, lowerDepth)));
