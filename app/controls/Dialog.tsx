@@ -19,6 +19,12 @@ export function Dialog({ title, onClose, children, wide }: DialogProps) {
     const opener = document.activeElement;
     const element = dialog.current;
     element?.showModal();
+    // React's own autoFocus comes before the dialog is shown, so what is to be focused is marked.
+    const body = element?.querySelector('.dialog-body');
+    const first =
+      body?.querySelector<HTMLElement>('[data-focus-first]') ??
+      body?.querySelector<HTMLElement>('input:not([type=file]), select, textarea, button');
+    first?.focus();
     return () => {
       element?.close();
       if (opener instanceof HTMLElement && opener.isConnected && opener !== document.body)

@@ -11,7 +11,6 @@ export interface QuantityFieldProps {
   readonly onEnter?: (() => void) | undefined;
   readonly onEnd?: (() => void) | undefined;
   readonly wide?: boolean;
-  readonly autoFocus?: boolean;
   /** the words last handed over; see the undo keys */
   readonly settled?: string;
 }
@@ -35,7 +34,6 @@ export function QuantityField(props: QuantityFieldProps) {
           autoComplete="off"
           spellCheck={false}
           maxLength={200}
-          autoFocus={props.autoFocus}
           data-settled={props.settled ?? ''}
           value={props.text}
           onChange={(event) => props.onText(event.target.value)}

@@ -55,7 +55,6 @@ export function SaveAsDialog() {
               {...links}
               type="text"
               maxLength={120}
-              autoFocus
               autoComplete="off"
               value={name}
               onChange={(event) => {

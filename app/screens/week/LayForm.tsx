@@ -66,6 +66,8 @@ export function LayForm(props: LayFormProps) {
 
   const { wanted, what } = props;
   const wantedSeen = useRef(wanted?.press);
+  /** the bed whose line is to be focused once it is drawn */
+  const focusBed = useRef<string | null>(null);
   useEffect(() => {
     if (!wanted || wantedSeen.current === wanted.press) return;
     wantedSeen.current = wanted.press;
@@ -75,12 +77,15 @@ export function LayForm(props: LayFormProps) {
       if (blank < 0) return [...now, newRow(what ?? '', wanted.bedId)];
       return now.map((row, index) => (index === blank ? { ...row, bedId: wanted.bedId } : row));
     });
-    requestAnimationFrame(() =>
-      holder.current
-        ?.querySelector<HTMLElement>(`[data-bed="${CSS.escape(wanted.bedId)}"] input[type=text]`)
-        ?.focus(),
-    );
+    focusBed.current = wanted.bedId;
   }, [wanted, what, setRows]);
+  useEffect(() => {
+    if (focusBed.current === null) return;
+    const line = holder.current?.querySelector(`[data-bed="${CSS.escape(focusBed.current)}"]`);
+    if (!line) return;
+    focusBed.current = null;
+    line.querySelector<HTMLElement>('input[type=text]')?.focus();
+  });
 
   const taken = props.what === null ? 0 : takenBy(read, props.what);
   const over = props.available !== null && taken > props.available * 1.005 ? taken : null;

@@ -51,7 +51,7 @@ export function StopsDialog(props: {
         </p>
       )}
       <div className="button-row">
-        <button type="button" className="button-main" autoFocus onClick={props.onClose}>
+        <button type="button" className="button-main" data-focus-first onClick={props.onClose}>
           Go back and change it
         </button>
         <button

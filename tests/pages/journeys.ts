@@ -1,0 +1,23 @@
+import type { Page } from '@playwright/test';
+import { expect } from './fixtures';
+
+/** Opens the sample and waits until every bed has been reckoned. */
+export async function openSample(garden: Page): Promise<void> {
+  await garden.getByRole('button', { name: 'Look round Sorrel Lane' }).click();
+  await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+  await bedsAreReckoned(garden);
+}
+
+export async function bedsAreReckoned(garden: Page): Promise<void> {
+  await expect(garden.getByText('Reckoning the season, bed by bed…')).toHaveCount(0);
+  await expect(garden.locator('.notice, .quiet').first()).toBeVisible();
+}
+
+export const goTo = (garden: Page, place: 'This week' | 'Beds' | 'Garden'): Promise<void> =>
+  garden.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click();
+
+/** The one line of the laying form that stands for a bed not chosen yet. */
+export const firstLine = (garden: Page) => garden.locator('.lay-row').first();
+
+/** What a screen reader was last told. */
+export const lastAnnounced = (garden: Page) => garden.locator('[data-live="announcements"]');

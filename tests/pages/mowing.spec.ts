@@ -1,0 +1,173 @@
+// A Saturday: a mowing is logged, laid, warned about, taken back, saved and opened again.
+import { readFile, readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, test } from './fixtures';
+import { bedsAreReckoned, firstLine, goTo, lastAnnounced, openSample } from './journeys';
+
+test('logs a mowing in one line, with its figures at once', async ({ garden }) => {
+  await openSample(garden);
+  const line = garden.getByLabel('What came off?');
+
+  // a wrong entry: a sentence beside the field, tied to it, and a likely value to press
+  await line.fill('2 bgas');
+  await line.blur();
+  await expect(line).toHaveAttribute('aria-invalid', 'true');
+  const sentence = garden.locator(
+    `[id="${await line.getAttribute('aria-describedby').then((ids) => ids?.split(' ').at(-1))}"]`,
+  );
+  await expect(sentence).toContainText('bgas');
+  await sentence.getByRole('button').click();
+  await expect(line).toHaveValue('2 bags');
+  await expect(line).not.toHaveAttribute('aria-invalid');
+
+  await line.fill('about 6 kg, soaked, on 14 June');
+  await expect(garden.getByRole('radio', { name: /soaked/ })).toBeChecked();
+  await expect(garden.getByRole('textbox', { name: 'When?', exact: true })).toHaveValue(
+    'Fri 14 June 2013',
+  );
+  const figures = garden.getByRole('region', { name: 'Mown again?' }).locator('.figure');
+  await expect(figures).toHaveCount(3);
+  await expect(figures.nth(0)).toContainText('about 6 kg');
+  await expect(figures.nth(2)).toContainText(/likely \d+ to \d+ g/);
+  await garden.getByRole('region', { name: 'Mown again?' }).getByText('Why these figures').click();
+  await expect(
+    garden
+      .getByRole('region', { name: 'Mown again?' })
+      .getByRole('row', { name: /Nitrogen, of dry weight/ }),
+  ).toContainText('Rynk');
+
+  await garden.getByRole('button', { name: 'Log this mowing' }).click();
+  await expect(lastAnnounced(garden)).toContainText('Logged: about 6 kg, soaked, on 14 June');
+  const heading = garden.getByRole('heading', { name: /about 6 kg, soaked, on 14 June/ });
+  await expect(heading).toBeFocused();
+  await garden.keyboard.press('Control+z');
+  await expect(heading).toHaveCount(0);
+});
+
+test('lays it on a hungry bed, sees both states before and after', async ({ garden }) => {
+  await openSample(garden);
+  await garden.getByRole('button', { name: 'Lay some on Far bed' }).click();
+  const line = firstLine(garden);
+  await expect(line.getByLabel('How much?')).toBeFocused();
+  await line.getByLabel('How much?').fill('1 1/2 bags');
+  const effect = line.getByRole('group', { name: 'What it does to Far bed' });
+  const share = effect.getByRole('row', { name: /Share of what it could use/ });
+  await expect(share).toBeVisible();
+  const laidOn = await share.getByRole('cell').nth(1).textContent();
+  await line.getByRole('radio', { name: /hoed in/ }).check();
+  await expect(share.getByRole('cell').nth(1)).not.toHaveText(laidOn ?? '');
+  // sample-garden 9: hoed in the same grass gives the corn more than laid on top
+  const hoedIn = await share.getByRole('cell').nth(1).textContent();
+  expect(Number.parseInt(hoedIn ?? '', 10)).toBeGreaterThan(Number.parseInt(laidOn ?? '', 10));
+
+  await garden.getByRole('button', { name: 'Lay it', exact: true }).click();
+  await expect(lastAnnounced(garden)).toContainText('Laid on Far bed');
+  await expect(garden.getByText('Still in hand: 1 1/2 bags')).toBeVisible();
+  await garden.getByRole('button', { name: 'on Heap' }).click();
+  await expect(garden.getByRole('article', { name: 'Today, Back lawn' })).toContainText(
+    /Far bed 1 1\/2 bags.*Heap 1 1\/2 bags/,
+  );
+});
+
+test('a stop takes a second step, and can be undone', async ({ garden }) => {
+  await openSample(garden);
+  const line = firstLine(garden);
+  await line.getByLabel('On which bed?').selectOption({ label: 'Gate bed (over-fed)' });
+  await line.getByLabel('How much?').fill('1 bag');
+  await expect(line.getByText('stop', { exact: true }).first()).toBeVisible();
+  const lay = garden.getByRole('button', { name: 'Lay it', exact: true });
+  await lay.click();
+
+  const dialog = garden.getByRole('dialog', { name: 'Stop: better not on Gate bed' });
+  await expect(dialog).toBeVisible();
+  await expect(dialog.getByRole('button', { name: 'Go back and change it' })).toBeFocused();
+  await garden.keyboard.press('Escape');
+  await expect(dialog).toHaveCount(0);
+  await expect(lay).toBeFocused();
+
+  await lay.click();
+  // pressing the second button alone lays nothing: the stops have to be ticked by name
+  await dialog.getByRole('button', { name: 'Lay it all the same' }).click({ force: true });
+  await expect(dialog.getByText('Not ticked yet: Gate bed.')).toBeVisible();
+  await dialog.getByRole('checkbox').check();
+  await dialog.getByRole('button', { name: 'Lay it all the same' }).click();
+  await expect(garden.getByRole('button', { name: 'Undo: Lay on Gate bed' })).toBeVisible();
+  await expect(garden.getByText('Still in hand: 2 bags')).toBeVisible();
+
+  await garden.keyboard.press('Control+z');
+  await expect(garden.getByText('Still in hand: 2 bags')).toHaveCount(0);
+  await garden.keyboard.press('Control+Shift+z');
+  await expect(garden.getByText('Still in hand: 2 bags')).toBeVisible();
+  await garden.keyboard.press('Control+z');
+  await garden.keyboard.press('Control+y');
+  await expect(garden.getByText('Still in hand: 2 bags')).toBeVisible();
+
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
+  await expect(garden.getByText('Laid in spite of a stop.')).toBeVisible();
+  await garden.getByRole('button', { name: 'Delete today: Clippings' }).click();
+  await expect(garden.getByText('Laid in spite of a stop.')).toHaveCount(0);
+});
+
+test('what was put on a lawn is asked before its first use', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Garden');
+  await garden.getByRole('button', { name: 'Add a lawn' }).click();
+  await goTo(garden, 'This week');
+  await garden.getByRole('radio', { name: 'Lawn', exact: true }).check();
+  await garden.getByLabel('What came off?').fill('2 bags');
+  await garden.getByRole('button', { name: 'Log this mowing' }).click();
+  const sheet = garden.getByRole('article', { name: '2 bags, damp, from Lawn' });
+  await sheet.getByLabel('On which bed?').selectOption('Squash hill (about right)');
+  await sheet.getByLabel('How much?').fill('half a bag');
+  await sheet.getByRole('button', { name: 'Lay it', exact: true }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Has anything been put on the Lawn lawn?' });
+  await dialog.getByRole('radio', { name: /I don’t know/ }).check();
+  await dialog.getByRole('button', { name: 'Keep this answer' }).click();
+  // of unknown treatment: not on what is eaten
+  await expect(sheet.getByText('stop', { exact: true }).first()).toBeVisible();
+});
+
+test('earlier mowings in one line', async ({ garden }) => {
+  await openSample(garden);
+  await garden.getByText('Catch up on earlier mowings in one line').click();
+  await garden
+    .getByLabel('What was mown before, and where it went')
+    .fill('about a bag a week on the tomatoes since 4 May');
+  await expect(garden.getByText(/This makes/)).toContainText('7 mowings');
+  await expect(garden.getByLabel('Where it went').last()).toHaveValue(/.+/);
+  await garden.getByRole('button', { name: 'Keep these 7' }).click();
+  await expect(garden.getByRole('button', { name: 'Undo: Add 7 earlier mowings' })).toBeVisible();
+});
+
+test('saves to a file, opens it again with everything in it', async ({ garden, program, side }) => {
+  await openSample(garden);
+  await garden.getByLabel('What came off?').fill('45 L');
+  await garden.getByRole('button', { name: 'Log this mowing' }).click();
+  const file = join(program.gardensFolder, 'June.mowings');
+  if (side === 'bridge') program.dialogAnswers.save.push(file);
+  await garden.keyboard.press('Control+Shift+S');
+  if (side === 'service') {
+    const dialog = garden.getByRole('dialog', { name: 'Save the garden as' });
+    await expect(dialog).toContainText(program.gardensFolder);
+    await dialog.getByLabel('Name of the file').fill('June');
+    await dialog.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect(dialog).toHaveCount(0);
+  }
+  await expect(lastAnnounced(garden)).toHaveText('Saved as “June”.');
+  expect(await readdir(program.gardensFolder)).toEqual(['June.mowings']);
+  expect(JSON.parse(await readFile(file, 'utf8'))).toMatchObject({ format: 'mowings-garden' });
+
+  // changed after the save: Ctrl+S goes to the same file without a question
+  await garden.getByRole('button', { name: 'back on the lawn' }).first().click();
+  await garden.keyboard.press('Control+s');
+  await expect(garden.locator('.head-state')).toHaveText('Saved in June');
+  expect(await readFile(file, 'utf8')).toContain('45 L');
+
+  await program.restart();
+  await garden.getByRole('button', { name: 'June', exact: true }).click();
+  await bedsAreReckoned(garden);
+  await expect(garden.getByRole('article', { name: 'Today, Back lawn' }).first()).toContainText(
+    '45 L, damp',
+  );
+});
