@@ -178,4 +178,10 @@ export const plantSources = {
     'Trial of 55 edamame kinds',
     'HortScience 34:478A; abstract read',
   ),
+  FruitSetColumns: source(
+    'Botanic garden and extension columns',
+    null,
+    'Heat and cold that keep fruit from setting',
+    'second-hand copies read',
+  ),
 } as const;

@@ -2,8 +2,8 @@ import type { ThresholdRow } from '../../core/season/limits';
 import { fact, line, number, ours, practice } from './cell';
 
 const weather = [
-  'CommonPractice',
-  'botanic garden and extension columns: 90-95 F by day, under 55 or over 72-75 F at night',
+  'FruitSetColumns',
+  '90-95 F by day, under 55 or over 72-75 F at night',
   'reported',
 ] as const;
 const hand = 'a share of the crop’s clock stands in for a height';
