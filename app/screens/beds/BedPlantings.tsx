@@ -37,7 +37,9 @@ export function BedPlantings(props: {
   return (
     <section className="section" aria-labelledby={headingId}>
       <div className="section-head">
-        <Heading id={headingId}>In the ground</Heading>
+        <Heading id={headingId}>
+          {Heading === 'h2' ? 'In the ground' : `In the ground of ${bed.name}`}
+        </Heading>
       </div>
       <div>
         <button type="button" className="button" onClick={() => setOpen('new')}>

@@ -21,7 +21,7 @@ export function BedSoil(props: {
   return (
     <section className="section" aria-labelledby={headingId}>
       <Heading id={headingId} className="section-head">
-        Its soil
+        {Heading === 'h2' ? 'Its soil' : `Soil of ${bed.name}`}
       </Heading>
       <div className="fields">
         <PickOne
