@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { behaviour } from './command/behaviour';
 import { exitCodes } from './command/exitCodes';
 import { ledger, type Voice } from './command/ledger';
+import { weather } from './command/weather';
 
 const voiceOfTerminal: Voice = {
   answer: (text) => void process.stdout.write(text),
@@ -35,8 +36,10 @@ export async function runCommand(
       }
       case 'behaviour':
         return behaviour(program, voice);
+      case 'weather':
+        return await weather(rest, folder, voice);
       default:
-        voice.complain(`"${command ?? ''}" is not a command here. There is: ledger.`);
+        voice.complain(`"${command ?? ''}" is not a command here. There are: ledger, weather.`);
         return exitCodes.usage;
     }
   } catch (error) {

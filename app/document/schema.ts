@@ -141,6 +141,8 @@ export const textures = [
   'clay',
 ] as const;
 
+export const slopes = ['flat', 'gentle', 'steep'] as const;
+
 export const bedSchema = z.strictObject({
   id,
   name,
@@ -155,6 +157,8 @@ export const bedSchema = z.strictObject({
   mulchYears: z.enum(['none', 'a few', 'many']).nullable(),
   watering: z.enum(['as logged', 'kept moist']),
   roof: z.enum(['open', 'glass or film']),
+  /** fall of the ground, where it is worth saying; without it no rain runs off */
+  slope: z.enum(slopes).optional(),
   /** the run starts here when it is later than the season's first day, or earlier on purpose */
   knownSince: day.nullable(),
   note: note.optional(),
@@ -252,6 +256,26 @@ export const weatherRowSchema = z.tuple([
   finite.min(0).max(2000).nullable(),
 ]);
 
+/** What a station may have measured besides; each name carries its unit. */
+export const extraColumns = [
+  'wind m/s at 2 m',
+  'humidity %',
+  'highest humidity %',
+  'lowest humidity %',
+  'dew point deg C',
+  'sunshine h',
+  'radiation MJ/m2',
+] as const;
+/** A day and one value for each of `columns`; null where it is missing. */
+export const extraRowSchema = z.tuple([day]).rest(finite.nullable());
+
+/** The gardener's own thermometer: [date, lowest deg C, highest deg C]; outranks the record. */
+export const thermometerRowSchema = z.tuple([
+  day,
+  finite.min(-70).max(60).nullable(),
+  finite.min(-70).max(60).nullable(),
+]);
+
 export const weatherSchema = z.strictObject({
   normals: z.strictObject({
     place: z.string().max(120),
@@ -266,6 +290,13 @@ export const weatherSchema = z.strictObject({
   /** name of a record that came with the program and can be gone on with, or null */
   bundledRecord: z.string().max(80).nullable(),
   days: z.array(weatherRowSchema).max(40_000),
+  extra: z
+    .strictObject({
+      columns: z.array(z.enum(extraColumns)).min(1).max(extraColumns.length),
+      days: z.array(extraRowSchema).max(40_000),
+    })
+    .optional(),
+  thermometer: z.array(thermometerRowSchema).max(40_000).optional(),
 });
 
 export const gardenSchema = z.strictObject({
@@ -283,6 +314,8 @@ export const gardenSchema = z.strictObject({
     /** the invented garden that comes with the program; never mixed with one's own */
     isSample: z.boolean(),
     latitudeDegrees: finite.min(-66).max(66),
+    /** height above the sea; sea level where it is not said */
+    elevationMetres: finite.min(-430).max(6000).optional(),
     place: z.string().max(120),
     /** a day, or null for the computer's own */
     today: day.nullable(),
@@ -318,6 +351,10 @@ export type Amount = z.infer<typeof amountSchema>;
 export type Quantity = z.infer<typeof quantitySchema>;
 export type Treatment = z.infer<typeof treatmentSchema>;
 export type WeatherRow = z.infer<typeof weatherRowSchema>;
+export type ExtraColumn = (typeof extraColumns)[number];
+export type ExtraWeather = NonNullable<z.infer<typeof weatherSchema>['extra']>;
+export type ThermometerRow = z.infer<typeof thermometerRowSchema>;
+export type Slope = (typeof slopes)[number];
 export type Wetness = z.infer<typeof wetnessSchema>;
 export type LawnKind = (typeof lawnKinds)[number];
 export type Texture = (typeof textures)[number];

@@ -42,7 +42,7 @@ export const normalsOf = (garden: Garden): MonthlyNormals => {
   return { minimumCelsius, maximumCelsius, rainMillimetres, wetDays };
 };
 
-/** Recorded days up to a day, the gardener's own rain gauge in place of the record's rain. */
+/** Recorded days up to a day, the gardener's own rain gauge and thermometer in place of the record. */
 export function recordOf(garden: Garden, upTo: DayNumber): RecordedDay[] {
   const record = new Map<DayNumber, RecordedDay>();
   for (const [date, minimumCelsius, maximumCelsius, rainMillimetres] of garden.weather.days) {
@@ -59,6 +59,19 @@ export function recordOf(garden: Garden, upTo: DayNumber): RecordedDay[] {
   for (const [day, rainMillimetres] of gauged) {
     const known = record.get(day) ?? { day, minimumCelsius: null, maximumCelsius: null };
     record.set(day, { ...known, rainMillimetres });
+  }
+  for (const [date, lowest, highest] of garden.weather.thermometer ?? []) {
+    const day = dayOf(date);
+    if (day > upTo) continue;
+    const known = record.get(day);
+    // where the record and the reading cannot both be, the record gives way
+    const [low, high] = [known?.minimumCelsius ?? null, known?.maximumCelsius ?? null];
+    record.set(day, {
+      day,
+      minimumCelsius: lowest ?? (highest !== null && low !== null && low > highest ? null : low),
+      maximumCelsius: highest ?? (lowest !== null && high !== null && high < lowest ? null : high),
+      rainMillimetres: known?.rainMillimetres ?? null,
+    });
   }
   return [...record.values()];
 }

@@ -3,7 +3,7 @@ import type { ParseFailure } from '../document/failures';
 import type { HostError } from '../host/contract';
 
 /** What was being done when the shell could not do it. */
-export type HostTask = 'open' | 'save' | 'keep-draft' | 'restore' | 'recent' | 'about';
+export type HostTask = 'open' | 'save' | 'write' | 'keep-draft' | 'restore' | 'recent' | 'about';
 
 const unchanged = 'Nothing was changed.';
 
@@ -11,6 +11,7 @@ const unchanged = 'Nothing was changed.';
 const safety: Readonly<Record<HostTask, string>> = {
   open: unchanged,
   save: 'Your work is still open here, and an earlier file is as it was.',
+  write: 'The file is as it was.',
   'keep-draft': 'Your work is still open here; save it to a file soon.',
   restore: 'No file was changed.',
   recent: 'Your gardens are where they were; open one by its file.',
@@ -20,6 +21,7 @@ const safety: Readonly<Record<HostTask, string>> = {
 const task: Readonly<Record<HostTask, string>> = {
   open: 'The garden could not be opened',
   save: 'The garden was not saved',
+  write: 'The garden was not written',
   'keep-draft': 'The safety copy could not be kept',
   restore: 'The kept work could not be brought back',
   recent: 'The list of recent gardens could not be read',

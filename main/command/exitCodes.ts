@@ -13,4 +13,6 @@ export const exitCodes = {
   bed: 5,
   /** a behaviour line did not hold */
   behaviour: 6,
+  /** a weather file that cannot be read, or leaves something to be settled first */
+  weather: 7,
 } as const;

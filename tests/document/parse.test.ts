@@ -178,7 +178,7 @@ describe('texts that are refused, each with its kind', () => {
       'days that fall',
       (f) => f['weather'].days.reverse(),
       'weather, days 2',
-      'days must rise, each once',
+      '2021-06-19 comes after 2021-06-20; days must rise',
     ],
     [
       'a mown layer',

@@ -1,0 +1,232 @@
+import { assertNever } from '../core/result';
+import type {
+  ColumnRole,
+  Gap,
+  HowKnown,
+  Measure,
+  Refused,
+  Unclear,
+  Understood,
+  WeatherFailure,
+  WeatherForm,
+  WeatherPreview,
+} from '../document/weather/weatherTypes';
+import type { WeatherMerged, WeatherMergeFailure } from '../document/weather/withWeather';
+
+const measureWords: Readonly<Record<Measure, string>> = {
+  lowest: 'lowest temperature',
+  highest: 'highest temperature',
+  rain: 'rain',
+  wind: 'wind',
+  humidity: 'humidity',
+  'highest humidity': 'highest humidity',
+  'lowest humidity': 'lowest humidity',
+  'dew point': 'dew point',
+  sunshine: 'sunshine',
+  radiation: 'radiation',
+};
+const roleWords = (role: ColumnRole): string =>
+  role === 'date' || role === 'year' || role === 'month' || role === 'day'
+    ? role
+    : measureWords[role];
+
+const units: Readonly<Partial<Record<Measure, string>>> = {
+  lowest: '\u00B0C',
+  highest: '\u00B0C',
+  'dew point': '\u00B0C',
+  rain: 'mm',
+  wind: 'm/s',
+  humidity: '%',
+  'highest humidity': '%',
+  'lowest humidity': '%',
+  sunshine: 'hours',
+  radiation: 'MJ/m2',
+};
+
+export const weatherFormWords: Readonly<Record<WeatherForm, string>> = {
+  columns: 'a table with one line a day',
+  'daily summaries': 'a weather station\u2019s daily summaries (GHCN-Daily, one line a day)',
+  'station list': 'a weather station\u2019s list (GHCN-Daily, one line a value)',
+  'station months': 'a weather station\u2019s .dly file (GHCN-Daily, one line a month)',
+};
+
+const howWords: Readonly<Record<HowKnown, string>> = {
+  said: 'as you said',
+  'by name': 'by its heading',
+  'by the unit named': 'named there',
+  'by its values': 'by its values',
+  'by the usual weather': 'because it fits the usual weather here',
+  'by the form': 'by the kind of file',
+  guessed: 'taken so, not said',
+};
+
+const dateOrders = {
+  ymd: 'year, month, day',
+  dmy: 'day, month, year',
+  mdy: 'month, day, year',
+} as const;
+
+const listed = (headers: readonly string[]): string =>
+  headers.length === 0
+    ? 'there are no headings'
+    : `its headings are: ${headers.slice(0, 12).join(', ')}${headers.length > 12 ? ' ...' : ''}`;
+
+const figure = (value: number): string => String(Math.round(value * 100) / 100);
+
+/** Why nothing could be read from a weather file, and what to do. */
+export function weatherFailureSentence(failure: WeatherFailure): string {
+  switch (failure.kind) {
+    case 'too large':
+      return `The weather file holds more than ${failure.limit.toLocaleString('en')} ${failure.unit}. Take the file of one station, or cut it to the years you garden in.`;
+    case 'empty':
+      return 'The weather file is empty. Check that it is the right one.';
+    case 'not text':
+      return 'The weather file is not text. Unpack it, or save the table as CSV first.';
+    case 'no date column':
+      return `No column of dates was found in the weather file; ${listed(failure.headers)}. Say which it is, for example: date=Day.`;
+    case 'no measure column':
+      return `No column of temperatures or rain could be told apart in the weather file; ${listed(failure.headers)}. Say which is which, for example: max=3, min=4, rain=2.`;
+    case 'no such column':
+      return `The weather file has no column \u201C${failure.named}\u201D for the ${roleWords(failure.role)}; ${listed(failure.headers)}.`;
+    case 'several stations':
+      return `The weather file holds ${failure.total} stations: ${failure.stations.join(', ')}${failure.total > failure.stations.length ? ' ...' : ''}. Say which one is meant.`;
+    case 'no such station':
+      return `The weather file has no station \u201C${failure.named}\u201D. It has: ${failure.stations.join(', ') || 'none'}.`;
+    case 'no days': {
+      const [first] = failure.refused.first;
+      return first
+        ? `No day of the weather file could be used. ${refusedSentence(first)}`
+        : 'No day of the weather file has a value that could be used. Check the columns and the days asked for.';
+    }
+    default:
+      return assertNever(failure);
+  }
+}
+
+/** One line that was not taken: where, what stood there, why. */
+export function refusedSentence({ line, day, reason }: Refused): string {
+  const where = day === null ? `Line ${line}` : `Line ${line}, ${day}`;
+  switch (reason.kind) {
+    case 'no day':
+      return `${where}: \u201C${reason.text}\u201D is no day.`;
+    case 'year beyond belief':
+      return `${where}: the year ${reason.year} lies outside 1900 to 2199.`;
+    case 'no number':
+      return `${where}: \u201C${reason.text}\u201D is no number for ${measureWords[reason.measure]}.`;
+    case 'out of range':
+      return `${where}: ${measureWords[reason.measure]} of ${figure(reason.value)} ${units[reason.measure] ?? ''} cannot be.`;
+    case 'below nought':
+      return `${where}: ${measureWords[reason.measure]} below nought (${figure(reason.value)}).`;
+    case 'highest below lowest': {
+      const other = reason.otherLine === line ? '' : ` (line ${reason.otherLine})`;
+      return `${where}: the highest, ${figure(reason.highest)} \u00B0C, lies below the lowest, ${figure(reason.lowest)} \u00B0C${other}; both are left out.`;
+    }
+    case 'day twice':
+      return `${where}: the same day as line ${reason.firstLine}, which is kept.`;
+    case 'value twice':
+      return `${where}: ${measureWords[reason.measure]} stands in line ${reason.firstLine} already, which is kept.`;
+    case 'too few cells':
+      return `${where}: ${reason.found} of ${reason.wanted} columns are there.`;
+    case 'line too long':
+      return `${where}: longer than ${reason.limit.toLocaleString('en')} characters.`;
+    case 'not of this form':
+      return `${where}: not a line of this kind of file.`;
+    default:
+      return assertNever(reason);
+  }
+}
+
+/** What only the person can settle, and how it was taken meanwhile. */
+export function unclearSentence(unclear: Unclear): string {
+  switch (unclear.kind) {
+    case 'date order':
+      return `The dates can be read two ways; they were taken as ${dateOrders[unclear.taken]}.`;
+    case 'temperature unit':
+      return `The file does not say whether its temperatures are \u00B0C, \u00B0F or tenths; they were taken as ${unclear.taken === 'tenths of C' ? 'tenths of \u00B0C' : `\u00B0${unclear.taken}`}.`;
+    case 'rain unit':
+      return `The file does not say whether its rain is in mm, inches or tenths of mm; it was taken as ${unclear.taken}.`;
+    default:
+      return assertNever(unclear);
+  }
+}
+
+export function gapSentence({ from, to, days, missing }: Gap): string {
+  const what =
+    missing.length === 3
+      ? 'nothing'
+      : `no ${missing.map((one) => measureWords[one]).join(', no ')}`;
+  return days === 1 ? `${from}: ${what}` : `${from} to ${to}: ${what} (${days} days)`;
+}
+
+const understoodLine = ({ role, where, how, unit, unitHow }: Understood): string => {
+  const column = `${roleWords(role)}: ${where}`;
+  if (unit === null || unitHow === null) return `${column} (${howWords[how]})`;
+  return unitHow === how
+    ? `${column}, ${unit} (${howWords[how]})`
+    : `${column} (${howWords[how]}), ${unit} (${howWords[unitHow]})`;
+};
+
+const plural = (count: number, one: string, many: string): string =>
+  `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
+
+/**
+ * What was understood of a weather file, line by line, for reading before anything is kept.
+ * @param most lines of gaps and of refused entries that are written out
+ */
+export function weatherPreviewLines(preview: WeatherPreview, most = 10): string[] {
+  const { gaps, refused } = preview;
+  const more = (total: number, shown: number, what: string): string[] =>
+    total > shown ? [`  and ${(total - shown).toLocaleString('en')} more ${what}`] : [];
+  return [
+    `Taken for ${weatherFormWords[preview.form]}${preview.station ? `, station ${preview.station}` : ''}.`,
+    ...preview.understood.map((one) => `  ${understoodLine(one)}`),
+    ...(preview.unused.length > 0 ? [`  not used: ${preview.unused.join(', ')}`] : []),
+    ...(preview.windHeightMetres === null
+      ? []
+      : [`  wind taken as measured ${preview.windHeightMetres} m above the ground`]),
+    `${plural(preview.days, 'day', 'days')} from ${preview.firstDay} to ${preview.lastDay}, ${plural(preview.wholeDays, 'of them', 'of them')} with lowest, highest and rain.`,
+    ...preview.unclear.map((one) => `To be settled: ${unclearSentence(one)}`),
+    ...(preview.flagged > 0
+      ? [
+          `${plural(preview.flagged, 'value', 'values')} failed the station\u2019s own checks and are left out.`,
+        ]
+      : []),
+    ...(preview.severalDayTotals > 0
+      ? [
+          `${plural(preview.severalDayTotals, 'total', 'totals')} of rain over several days left out: those days count as not known, not as dry.`,
+        ]
+      : []),
+    ...(preview.outside > 0
+      ? [`${plural(preview.outside, 'day', 'days')} outside the days asked for left out.`]
+      : []),
+    gaps.total === 0 ? 'No gaps.' : `${plural(gaps.total, 'gap', 'gaps')}:`,
+    ...gaps.first.slice(0, most).map((gap) => `  ${gapSentence(gap)}`),
+    ...more(gaps.total, Math.min(most, gaps.first.length), 'gaps'),
+    refused.total === 0 ? 'Nothing refused.' : `${refused.total.toLocaleString('en')} refused:`,
+    ...refused.first.slice(0, most).map((one) => `  ${refusedSentence(one)}`),
+    ...more(refused.total, Math.min(most, refused.first.length), 'refused'),
+  ];
+}
+
+/** What bringing the days in would do to the garden, or did. */
+export function weatherMergedSentence(
+  { added, changed, same, contradicted }: Omit<WeatherMerged, 'garden'>,
+  garden: string,
+  isDone: boolean,
+): string {
+  const verb = isDone ? (added === 1 ? 'was' : 'were') : 'would be';
+  const parts = [
+    `${plural(added, 'new day', 'new days')} ${verb} added to \u201C${garden}\u201D`,
+    `${plural(changed, 'day', 'days')} changed`,
+    `${plural(same, 'day', 'days')} the same as before`,
+  ];
+  const old =
+    contradicted === 0
+      ? ''
+      : ` ${plural(contradicted, 'old value', 'old values')} gave way because the new one contradicts it.`;
+  return `${parts.join(', ')}.${old}`;
+}
+
+export function weatherMergeFailureSentence(failure: WeatherMergeFailure): string {
+  return `The garden would hold ${failure.days.toLocaleString('en')} days of weather; its file can hold ${failure.limit.toLocaleString('en')}. Bring only the years you need. Nothing was changed.`;
+}
