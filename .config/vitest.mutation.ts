@@ -13,6 +13,8 @@ export default defineConfig({
       'tests/core/season/{order,limits,balance,weatherLaws}.test.ts',
       'tests/core/cautionsNothingJumps.test.ts',
       'tests/core/lawn/**',
+      'tests/core/season/draws.test.ts',
+      'tests/published/verify.test.ts',
       'tests/core/ahead.test.ts',
     ],
     environment: 'node',
