@@ -14,6 +14,7 @@ import { typicalCoefficients } from '../tables/coefficients';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
 import { massOf } from './layerMass';
+import { measuredEvaporation } from './measuredEvaporation';
 import { materialOfApplication, mowingOf } from './materialValues';
 import { plantingInput } from './plantingInput';
 import type { Application, Bed, Garden, GardenEvent } from './schema';
@@ -195,11 +196,14 @@ function knownOn(garden: Garden, today: DayNumber): Garden {
   };
 }
 
-/** Rain does not reach a bed under glass or film. */
-const underRoof = (weather: SeasonWeather): SeasonWeather => ({
-  ...weather,
-  rainMillimetres: new Float64Array(weather.rainMillimetres.length),
-});
+/**
+ * Rain does not reach a bed under glass or film, nor does the wind or the light that was measured
+ * outside: what dries there goes by the temperatures alone.
+ */
+function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeather): SeasonWeather {
+  const rainMillimetres = new Float64Array(minimumCelsius.length);
+  return { minimumCelsius, maximumCelsius, rainMillimetres, kind };
+}
 
 /**
  * Garden and tables as the engine takes one bed: everything per m2 of that bed, in inside units, at
@@ -254,7 +258,7 @@ export function bedSeason(
     const start = dayFromParts(year, seasonStartMonth, 1);
     if (start > firstDay && start <= lastDay) seasonStarts.push(start);
   }
-  const weather = seasonWeather(
+  const recorded = seasonWeather(
     record,
     normals,
     firstDay,
@@ -264,6 +268,10 @@ export function bedSeason(
     typicalWeatherSpread(latitudeDegrees),
     latitudeDegrees < 0,
   );
+  const evaporation = measuredEvaporation(garden, recorded, firstDay);
+  const weather: SeasonWeather = evaporation
+    ? { ...recorded, referenceEvapotranspiration: evaporation }
+    : recorded;
   const isWithin = ({ day }: { readonly day: DayNumber }): boolean =>
     day >= firstDay && day <= lastDay;
   return {

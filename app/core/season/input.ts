@@ -13,6 +13,11 @@ export interface SeasonWeather {
   readonly rainMillimetres: Float64Array;
   /** index into `dayKinds` */
   readonly kind: Uint8Array;
+  /**
+   * reference evapotranspiration [mm] of days whose moisture or light was measured; NaN on all
+   * others, which go by their temperatures alone
+   */
+  readonly referenceEvapotranspiration?: Float64Array;
 }
 
 /** Mean values of each month, January first. */
