@@ -245,6 +245,8 @@ export const eventSchema = z.discriminatedUnion('kind', [
     nitrateMgPerKg: nonNegative.nullable(),
     organicMatterPercent: finite.min(0.1).max(60).nullable(),
     depthCentimetres: positive,
+    /** nitrate as the laboratory printed it, where that was not mg/kg */
+    nitrateText: z.string().max(60).optional(),
   }),
 ]);
 

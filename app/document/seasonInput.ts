@@ -12,6 +12,7 @@ import type {
 import { gramsPerM2FromMgPerKg } from '../core/units';
 import { typicalCoefficients } from '../tables/coefficients';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
+import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
 import { massOf } from './layerMass';
 import { measuredEvaporation } from './measuredEvaporation';
@@ -85,25 +86,49 @@ function latestTest(
   from: DayNumber,
   to: DayNumber,
   key: 'nitrateMgPerKg' | 'organicMatterPercent',
-): number | null {
+): { readonly value: number; readonly depthCentimetres: number } | null {
   const tests = garden.events.filter(
     (event): event is SoilTest =>
       event.kind === 'soil test' && event.bedId === bed.id && event[key] !== null,
   );
-  let found: { day: DayNumber; value: number } | null = null;
+  let found: { day: DayNumber; value: number; depthCentimetres: number } | null = null;
   for (const test of tests) {
     const day = dayOf(test.date);
     const value = test[key];
     if (value === null || day < from || day > to) continue;
-    if (!found || day >= found.day) found = { day, value };
+    const { depthCentimetres } = test;
+    if (!found || day >= found.day) found = { day, value, depthCentimetres };
   }
-  return found?.value ?? null;
+  return found;
 }
+
+/** The layer that every nitrate number is of [cm]. */
+const topCentimetres = 30;
+
+/**
+ * Nitrate-N of 0-30 cm from a test [g/m2]. A test to 30 cm or deeper is the mean of all it went
+ * through; below one that went less deep the usual start stands, layer by layer (assumed).
+ */
+function startingNitrate(
+  test: { readonly value: number; readonly depthCentimetres: number },
+  bulkDensityKgPerL: number,
+  usualGramsPerM2: number,
+): number {
+  const depth = Math.min(topCentimetres, test.depthCentimetres);
+  return (
+    gramsPerM2FromMgPerKg(test.value, bulkDensityKgPerL, depth) +
+    (usualGramsPerM2 * (topCentimetres - depth)) / topCentimetres
+  );
+}
+
+/** Weight of a litre of a bed's soil as it is known on a day [kg/L]. */
+export const bulkDensityOf = (garden: Garden, bed: Bed, today: DayNumber): number =>
+  soilOf(garden, bed, today, today).bulkDensityKgPerL;
 
 /**
  * A bed's soil. Organic matter: the latest test up to today, else the bed's own number, else the
- * years of compost or mulch. Starting nitrate: a test within sixty days before the first day,
- * taken as the mean of 0-30 cm whatever its own depth.
+ * years of compost or mulch. Starting nitrate: a test within sixty days before the first day; of
+ * two on one day the later entry counts.
  */
 export function soilOf(
   garden: Garden,
@@ -112,17 +137,18 @@ export function soilOf(
   today: DayNumber,
 ): SoilProperties {
   const tested =
-    latestTest(garden, bed, -Infinity, today, 'organicMatterPercent') ?? bed.organicMatterPercent;
+    latestTest(garden, bed, -Infinity, today, 'organicMatterPercent')?.value ??
+    bed.organicMatterPercent;
   const organicMatterPercent = organicMatterRow(tested, bed.mulchYears).typical;
   const bulkDensityKgPerL = bulkDensityRow(bed.texture, organicMatterPercent).typical;
   const nitrate = latestTest(garden, bed, firstDay - testCountsDays, firstDay, 'nitrateMgPerKg');
+  const usual = typicalCoefficients().startingMineralTop;
   return {
     fieldCapacity: soils[bed.texture].fieldCapacity.typical,
     wiltingPoint: soils[bed.texture].wiltingPoint.typical,
     bulkDensityKgPerL,
     organicMatterPercent,
-    startingMineralTop:
-      nitrate === null ? null : gramsPerM2FromMgPerKg(nitrate, bulkDensityKgPerL, 30),
+    startingMineralTop: nitrate && startingNitrate(nitrate, bulkDensityKgPerL, usual),
   };
 }
 
@@ -272,6 +298,7 @@ export function bedSeason(
   const weather: SeasonWeather = evaporation
     ? { ...recorded, referenceEvapotranspiration: evaporation }
     : recorded;
+  const curveNumber = bed.roof === 'open' ? curveNumberOf(bed.texture, bed.slope) : null;
   const isWithin = ({ day }: { readonly day: DayNumber }): boolean =>
     day >= firstDay && day <= lastDay;
   return {
@@ -286,6 +313,7 @@ export function bedSeason(
     normals,
     soil,
     keptMoist: bed.watering === 'kept moist',
+    ...(curveNumber === null ? {} : { runoffCurveNumber: curveNumber }),
     plantings: own
       .map((planting) => plantingInput(planting, surroundings(soil)))
       .filter((planting) => standing(planting, firstDay)),

@@ -178,6 +178,8 @@ export interface BedSeason {
   readonly normals: MonthlyNormals;
   readonly soil: SoilProperties;
   readonly keptMoist: boolean;
+  /** rain runs off by `runoffMillimetres`; absent: none does */
+  readonly runoffCurveNumber?: number;
   readonly plantings: readonly PlantingInput[];
   readonly layers: readonly LayerInput[];
   readonly events: readonly BedEvent[];

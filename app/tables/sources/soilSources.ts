@@ -62,6 +62,12 @@ export const soilSources = {
     'Crop evapotranspiration, FAO Irrigation and Drainage Paper 56',
     'FAO, Rome; full text read',
   ),
+  Tr55: source(
+    'USDA Soil Conservation Service',
+    1986,
+    'Urban hydrology for small watersheds, TR-55',
+    'equations read in a second-hand copy, tables of curve numbers recalled',
+  ),
   SaxtonRawls2006: source(
     'Saxton KE, Rawls WJ',
     2006,
