@@ -1,6 +1,7 @@
 import { useEffect, useState, type ReactNode } from 'react';
 import { readDay, weekdayPattern, type DayFailure } from '../amounts/readDay';
 import { dayOf, textFromDay, type DayNumber } from '../core/days';
+import { useAnnounce } from './Announcer';
 import { Field, type Trouble } from './Field';
 
 export interface DateFieldProps {
@@ -31,6 +32,7 @@ export function DateField(props: DateFieldProps) {
   const shown = props.day === null ? '' : props.write(dayOf(props.day));
   const [draft, setDraft] = useState(shown);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
+  const announce = useAnnounce();
   useEffect(() => {
     setDraft(shown);
     setTrouble(null);
@@ -72,7 +74,9 @@ export function DateField(props: DateFieldProps) {
     const next = dayOf(props.day ?? props.today) + (props.day === null ? 0 : by);
     const wrong = within(next);
     setTrouble(wrong);
-    if (!wrong) props.onDay(textFromDay(next));
+    if (wrong) return;
+    props.onDay(textFromDay(next));
+    announce(props.write(next), 'day moved');
   };
   return (
     <Field
@@ -111,6 +115,7 @@ export function DateField(props: DateFieldProps) {
             type="button"
             className="button-plain"
             aria-label="A day earlier"
+            aria-describedby={`${links.id}-label`}
             onClick={() => move(-1)}
           >
             <span aria-hidden="true">‹</span>
@@ -119,6 +124,7 @@ export function DateField(props: DateFieldProps) {
             type="button"
             className="button-plain"
             aria-label="A day later"
+            aria-describedby={`${links.id}-label`}
             onClick={() => move(1)}
           >
             <span aria-hidden="true">›</span>

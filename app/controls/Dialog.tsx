@@ -1,10 +1,13 @@
 import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { Spoken } from './Announcer';
 
 export interface DialogProps {
   readonly title: string;
   readonly onClose: () => void;
   readonly children: ReactNode;
   readonly wide?: boolean;
+  /** id of what is read out along with the title when the question comes up */
+  readonly describedBy?: string;
 }
 
 /**
@@ -12,7 +15,7 @@ export interface DialogProps {
  * rest of the page cannot be reached meanwhile; Escape closes it and focus goes back to whatever
  * opened it.
  */
-export function Dialog({ title, onClose, children, wide }: DialogProps) {
+export function Dialog({ title, onClose, children, wide, describedBy }: DialogProps) {
   const titleId = useId();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
@@ -23,7 +26,9 @@ export function Dialog({ title, onClose, children, wide }: DialogProps) {
     const body = element?.querySelector('.dialog-body');
     const first =
       body?.querySelector<HTMLElement>('[data-focus-first]') ??
-      body?.querySelector<HTMLElement>('input:not([type=file]), select, textarea, button');
+      body?.querySelector<HTMLElement>('input:not([type=file]), select, textarea, button') ??
+      // nothing to answer: it is read from its beginning
+      element?.querySelector<HTMLElement>('h2');
     first?.focus();
     return () => {
       element?.close();
@@ -36,6 +41,7 @@ export function Dialog({ title, onClose, children, wide }: DialogProps) {
     <dialog
       ref={dialog}
       aria-labelledby={titleId}
+      aria-describedby={describedBy}
       className={wide ? 'dialog dialog-wide' : 'dialog'}
       onCancel={(event) => {
         event.preventDefault();
@@ -43,13 +49,16 @@ export function Dialog({ title, onClose, children, wide }: DialogProps) {
       }}
     >
       <div className="dialog-head">
-        <h2 id={titleId}>{title}</h2>
+        <h2 id={titleId} tabIndex={-1}>
+          {title}
+        </h2>
         <button type="button" className="button-plain" onClick={onClose}>
           <span aria-hidden="true">✕</span>
           <span className="only-heard">Close</span>
         </button>
       </div>
       <div className="dialog-body">{children}</div>
+      <Spoken where="dialog" />
     </dialog>
   );
 }

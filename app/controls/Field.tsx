@@ -1,4 +1,5 @@
-import { useId, type ReactNode } from 'react';
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { useAnnounce } from './Announcer';
 
 /** What is wrong with an entry, in a sentence, and a likely value where there is one. */
 export interface Trouble {
@@ -8,6 +9,7 @@ export interface Trouble {
 
 /** What an input must carry so that its label, hint and trouble are read out with it. */
 export interface FieldLinks {
+  /** the label's own is this and `-label` */
   readonly id: string;
   readonly 'aria-describedby': string | undefined;
   readonly 'aria-invalid': true | undefined;
@@ -37,9 +39,15 @@ export function Field(props: FieldProps) {
     .filter(Boolean)
     .join(' ');
   const suggestion = props.trouble?.suggestion;
+  const holder = useRef<HTMLDivElement>(null);
+  const markLeft = useHeardTrouble(id, holder, props.trouble);
   return (
-    <div className={`field ${props.trouble ? 'field-wrong' : ''} ${props.className ?? ''}`}>
-      <label htmlFor={id} className="field-label">
+    <div
+      ref={holder}
+      className={`field ${props.trouble ? 'field-wrong' : ''} ${props.className ?? ''}`}
+      onBlur={markLeft}
+    >
+      <label htmlFor={id} id={`${id}-label`} className="field-label">
         {props.label}
       </label>
       {props.hint && (
@@ -78,4 +86,47 @@ export function Field(props: FieldProps) {
       )}
     </div>
   );
+}
+
+/** While words are still being typed they may yet come right. */
+const pauseMilliseconds = 900;
+/** Trouble that comes up within this time of leaving a field is the answer to leaving it. */
+const justLeftMilliseconds = 150;
+
+/**
+ * Says what is wrong with an entry when it comes up in the field one is in or has just left: its
+ * sentence is drawn beside a field that the focus is no longer on. Trouble that a whole form finds
+ * elsewhere is left to the form.
+ *
+ * @returns to be told when the focus leaves the field
+ */
+function useHeardTrouble(
+  id: string,
+  holder: { readonly current: HTMLElement | null },
+  trouble: Trouble | null | undefined,
+): () => void {
+  const announce = useAnnounce();
+  const leftAt = useRef(Number.NEGATIVE_INFINITY);
+  const sentence = trouble?.sentence;
+  const offer = trouble?.suggestion;
+  useEffect(() => {
+    if (sentence === undefined) return undefined;
+    const isInside = holder.current?.contains(document.activeElement) ?? false;
+    const isJustLeft = performance.now() - leftAt.current < justLeftMilliseconds;
+    if (!isInside && !isJustLeft) return undefined;
+    const timer = setTimeout(
+      () => {
+        const label = document.getElementById(`${id}-label`)?.textContent ?? '';
+        announce(
+          `${label} ${sentence}${offer === undefined ? '' : ` Offered beside it: ${offer}.`}`,
+          id,
+        );
+      },
+      isInside ? pauseMilliseconds : 0,
+    );
+    return () => clearTimeout(timer);
+  }, [announce, holder, id, offer, sentence]);
+  return () => {
+    leftAt.current = performance.now();
+  };
 }
