@@ -98,6 +98,8 @@ export interface FileSlice {
   readonly message: FileMessage | null;
   /** true once `start` has looked for kept work; before that show neither garden nor first run */
   readonly started: boolean;
+  /** how many gardens were opened, started or put away so far; a save under a new name is none */
+  readonly openings: number;
 
   /** at program start: who is the host, what is recent, is there kept work to bring back */
   start(): Promise<void>;

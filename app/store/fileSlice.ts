@@ -81,17 +81,16 @@ export function fileDoor(
   };
 
   // ---- opening
-  let openings = 0;
   const show = (
     opened: Garden | null,
     file: { id: string | null; name: string; isSaved: boolean },
     message: FileMessage | null,
   ): void => {
     callOffKeeping();
-    openings++;
     garden.replace(opened, file.isSaved, {
       fileId: file.id,
       fileName: file.name,
+      openings: read().openings + 1,
       message,
       draft: 'none',
       place: 'this week',
@@ -128,8 +127,7 @@ export function fileDoor(
     replace: boolean,
   ): Promise<Result<{ readonly name: string }, HostError>> => {
     const next = saving.then(async (): Promise<Result<{ readonly name: string }, HostError>> => {
-      const { garden: sent } = read();
-      const openingsBefore = openings;
+      const { garden: sent, openings: openingsBefore } = read();
       if (!sent) return failure({ kind: 'refused', reason: 'no garden is open' });
       write({ saving: true });
       const answer = await host
@@ -142,7 +140,7 @@ export function fileDoor(
         return answer;
       }
       // Another garden may have been opened while the disk was busy.
-      if (openings === openingsBefore) {
+      if (read().openings === openingsBefore) {
         write({ fileId: answer.value.id, fileName: answer.value.name });
         garden.wasSaved(sent);
       }
@@ -189,6 +187,7 @@ export function fileDoor(
     about: null,
     message: null,
     started: false,
+    openings: 0,
 
     start: async () => {
       await Promise.all([askAbout(), restore(), refreshRecent()]);
