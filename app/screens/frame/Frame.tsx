@@ -11,21 +11,24 @@ import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
 import { useDroppedFile } from './useDroppedFile';
+import { useHeardResults } from './useHeardResults';
+import { useKeptFocus } from './useKeptFocus';
 import { useKeys } from './useKeys';
 
 /** The whole window. */
 export function Frame() {
   useKeys();
   useDroppedFile();
+  useHeardResults();
+  useKeptFocus();
   const started = useMowings((state) => state.started);
-  const fileName = useMowings((state) => state.fileName);
-  const fileId = useMowings((state) => state.fileId);
+  const openings = useMowings((state) => state.openings);
   const hasGarden = useMowings((state) => state.garden !== null);
   const place = useMowings((state) => state.place);
   const openBedId = useMowings((state) => state.openBedId);
   const main = useRef<HTMLElement>(null);
 
-  const where = hasGarden ? `${place} ${openBedId ?? ''}` : 'first';
+  const where = hasGarden ? `${openings} ${place} ${openBedId ?? ''}` : 'first';
   const lastPlace = useRef(where);
   useEffect(() => {
     if (lastPlace.current === where) return;
@@ -46,7 +49,7 @@ export function Frame() {
         {!started ? (
           <p className="page soft">Looking for your garden…</p>
         ) : hasGarden ? (
-          <DeskProvider key={`${fileId} ${fileName}`}>
+          <DeskProvider key={openings}>
             {place === 'garden' ? (
               <GardenPage />
             ) : place === 'beds' ? (

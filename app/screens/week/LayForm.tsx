@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { useAnnounce } from '../../controls/Announcer';
+import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { DateField } from '../../controls/DateField';
 import { textFromDay } from '../../core/days';
 import type { Application } from '../../document/schema';
@@ -13,6 +13,7 @@ import { useReadingContext, useToday } from '../useReadingContext';
 import { LayRowFields } from './LayRowFields';
 import { newRow, readRow, takenBy, type LayRow, type ReadRow } from './layRows';
 import { StopsDialog } from './StopsDialog';
+import { previewHeard } from './previewHeard';
 import { TreatmentQuestion } from './TreatmentDialog';
 
 export interface LayFormProps {
@@ -63,10 +64,14 @@ export function LayForm(props: LayFormProps) {
   const drafts = useMemo(() => read.flatMap(({ draft }) => (draft ? [draft] : [])), [read]);
   useEffect(() => propose(drafts), [drafts, propose]);
   useEffect(() => () => propose([]), [propose]);
+  useHeardAtRest(
+    preview?.state === 'ready' ? previewHeard(preview.beds, garden.beds, shown.units) : '',
+    'effect',
+  );
 
   const { wanted, what } = props;
   const wantedSeen = useRef(wanted?.press);
-  /** the bed whose line is to be focused once it is drawn */
+  /** the bed whose line is to be focused once it is drawn; '' for a line without one */
   const focusBed = useRef<string | null>(null);
   useEffect(() => {
     if (!wanted || wantedSeen.current === wanted.press) return;
@@ -81,10 +86,13 @@ export function LayForm(props: LayFormProps) {
   }, [wanted, what, setRows]);
   useEffect(() => {
     if (focusBed.current === null) return;
-    const line = holder.current?.querySelector(`[data-bed="${CSS.escape(focusBed.current)}"]`);
+    const isNew = focusBed.current === '';
+    const line = isNew
+      ? [...(holder.current?.querySelectorAll('.lay-row') ?? [])].at(-1)
+      : holder.current?.querySelector(`[data-bed="${CSS.escape(focusBed.current)}"]`);
     if (!line) return;
     focusBed.current = null;
-    line.querySelector<HTMLElement>('input[type=text]')?.focus();
+    line.querySelector<HTMLElement>(isNew ? 'select' : 'input[type=text]')?.focus();
   });
 
   const taken = props.what === null ? 0 : takenBy(read, props.what);
@@ -201,7 +209,10 @@ export function LayForm(props: LayFormProps) {
             <button
               type="button"
               className="button"
-              onClick={() => setRows((now) => [...now, newRow(props.what ?? '')])}
+              onClick={() => {
+                setRows((now) => [...now, newRow(props.what ?? '')]);
+                focusBed.current = '';
+              }}
             >
               Another bed
             </button>

@@ -72,7 +72,11 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
           }
           text={entry.text}
           wide
-          onText={(text) => change({ text })}
+          onText={(text) => {
+            change({ text });
+            // emptied to be typed anew: nobody is missing an answer yet
+            if (text.trim() === '') setLeft(false);
+          }}
           onEnd={() => setLeft(entry.text.trim() !== '')}
           trouble={left && entry.text.trim() !== '' ? read.trouble : null}
         />
@@ -137,7 +141,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
           {refused}
         </p>
       )}
-      <div aria-live="polite">{read.mowing && <MowingFigures mowing={read.mowing} />}</div>
+      {read.mowing && <MowingFigures mowing={read.mowing} isTyped />}
     </form>
   );
 }

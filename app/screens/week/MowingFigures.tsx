@@ -1,14 +1,23 @@
 import { useMemo } from 'react';
+import { useHeardAtRest } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
 import type { Mowing } from '../../document/schema';
 import { mowingHolds } from '../../document/mowingHolds';
-import { rangeOdds, rangeWords } from '../../words/ranges';
+import { figuresHeard } from '../../words/heardWords';
+import { rangeOdds, rangeWords, withRange } from '../../words/ranges';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { HoldingWhy } from './HoldingWhy';
 
 /** What a mowing weighs, its dry weight and its nitrogen, each with its range, and why. */
-export function MowingFigures({ mowing }: { readonly mowing: Omit<Mowing, 'id' | 'rest'> }) {
+export function MowingFigures({
+  mowing,
+  isTyped = false,
+}: {
+  readonly mowing: Omit<Mowing, 'id' | 'rest'>;
+  /** the figures follow what is being typed, and are said when it rests */
+  readonly isTyped?: boolean;
+}) {
   const garden = useGarden();
   const { units } = useShown();
   const holding = useMemo(
@@ -20,6 +29,8 @@ export function MowingFigures({ mowing }: { readonly mowing: Omit<Mowing, 'id' |
     { label: 'Dry, that is', range: holding.dryKilograms, unit: units.mass },
     { label: 'Nitrogen in it', range: holding.nitrogenGrams, unit: units.nitrogen },
   ];
+  const heard = lines.map(({ label, range, unit }) => ({ label, words: withRange(range, unit) }));
+  useHeardAtRest(isTyped ? figuresHeard(heard) : '', 'figures');
   return (
     <div className="figures">
       <dl className="figures-row">
