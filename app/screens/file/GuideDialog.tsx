@@ -8,6 +8,17 @@ import { WeightWord } from '../StateWords';
 
 const weights = ['note', 'caution', 'stop'] as const;
 
+/** On a Mac the same with Command in place of Ctrl. */
+const keys: readonly (readonly [keys: string, does: string])[] = [
+  ['Ctrl Z', 'takes back the last thing done to the garden; in a line being typed, the typing'],
+  ['Ctrl Y', 'does it again'],
+  ['Ctrl S', 'saves; with Shift, under another name'],
+  ['Ctrl O, Ctrl N, Ctrl P', 'opens another garden, starts a new one, prints'],
+  ['Up, Down', 'in a day: a day later, a day earlier'],
+  ['Left, Right', 'in the drawing of a season: a day back or on; Page Up and Page Down a week'],
+  ['Home, End', 'in that drawing: the first and the last day'],
+];
+
 /** The marks and words of the program on one page. */
 export function GuideDialog() {
   const showDialog = useMowings((state) => state.showDialog);
@@ -48,6 +59,17 @@ export function GuideDialog() {
                 <WeightMark weight={weight} /> {weight}
               </dt>
               <dd>{weightMeaning(weight)}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+      <section className="form">
+        <h3>Keys</h3>
+        <dl className="legend">
+          {keys.map(([pressed, does]) => (
+            <div key={pressed}>
+              <dt>{pressed}</dt>
+              <dd>{does}</dd>
             </div>
           ))}
         </dl>

@@ -34,18 +34,20 @@ export function Head() {
               <button
                 type="button"
                 className="head-button"
-                disabled={undoes === undefined}
+                aria-disabled={undoes === undefined}
+                aria-keyshortcuts="Control+Z"
                 onClick={commands.undo}
-                title={undoes && `Undo: ${undoes} (Ctrl Z)`}
+                title="Ctrl Z"
               >
                 <span aria-hidden="true">↶</span> <span>Undo{undoes ? `: ${undoes}` : ''}</span>
               </button>
               <button
                 type="button"
                 className="head-button"
-                disabled={redoes === undefined}
+                aria-disabled={redoes === undefined}
+                aria-keyshortcuts="Control+Y"
                 onClick={commands.redo}
-                title={redoes && `Redo: ${redoes} (Ctrl Y)`}
+                title="Ctrl Y"
               >
                 <span aria-hidden="true">↷</span> <span>Redo{redoes ? `: ${redoes}` : ''}</span>
               </button>
