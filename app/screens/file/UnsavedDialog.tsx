@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { Dialog } from '../../controls/Dialog';
 import { useCommands } from '../frame/commands';
 import { useMowings } from '../store';
@@ -6,9 +7,14 @@ import { useMowings } from '../store';
 export function UnsavedDialog() {
   const name = useMowings((state) => state.garden?.garden.name ?? state.fileName);
   const commands = useCommands();
+  const saysId = useId();
   return (
-    <Dialog title={`Save the changes to ${name}?`} onClose={() => commands.answerUnsaved('cancel')}>
-      <p>They are not in a file yet. Without saving they are gone.</p>
+    <Dialog
+      title={`Save the changes to ${name}?`}
+      describedBy={saysId}
+      onClose={() => commands.answerUnsaved('cancel')}
+    >
+      <p id={saysId}>They are not in a file yet. Without saving they are gone.</p>
       <div className="button-row">
         <button
           type="button"

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { Dialog } from '../../controls/Dialog';
 import { Tick } from '../../controls/Tick';
 import type { StopCaution } from '../../store/contract';
@@ -14,6 +14,7 @@ export function StopsDialog(props: {
   const garden = useGarden();
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const [hurried, setHurried] = useState(false);
+  const saysId = useId();
   const bedIds = [...new Set(props.stops.map(({ bedId }) => bedId))];
   const nameOf = (bedId: string) => garden.beds.find(({ id }) => id === bedId)?.name ?? '';
   const left = bedIds.filter((bedId) => !ticked.includes(bedId));
@@ -25,13 +26,16 @@ export function StopsDialog(props: {
           : `Stop: better not on these ${bedIds.length} beds`
       }
       onClose={props.onClose}
+      describedBy={bedIds.map((bedId) => `${saysId}-${bedId}`).join(' ')}
     >
       {bedIds.map((bedId) => {
         const stops = props.stops.filter((stop) => stop.bedId === bedId);
         return (
           <div key={bedId} className="stop-named">
             {bedIds.length > 1 && <h3>{nameOf(bedId)}</h3>}
-            <CautionList cautions={stops.map(({ caution }) => caution)} />
+            <div id={`${saysId}-${bedId}`}>
+              <CautionList cautions={stops.map(({ caution }) => caution)} />
+            </div>
             <Tick
               label={`I have read ${stops.length === 1 ? 'this stop' : `these ${stops.length} stops`}, and lay it on ${nameOf(bedId)} all the same.`}
               checked={ticked.includes(bedId)}
