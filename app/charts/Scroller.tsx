@@ -1,6 +1,9 @@
-import type { ReactNode, Ref } from 'react';
+import { type ReactNode, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 
-/** A named box that scrolls sideways when what it holds is wider than the window. */
+/**
+ * A named box that scrolls when what it holds is larger than it; only then a stop of the Tab key,
+ * so that it can be scrolled without a pointer.
+ */
 export function Scroller({
   label,
   className,
@@ -11,18 +14,35 @@ export function Scroller({
   readonly label: string;
   readonly className: string;
   readonly id?: string;
-  readonly box?: Ref<HTMLDivElement>;
+  readonly box?: RefObject<HTMLDivElement | null>;
   readonly children: ReactNode;
 }) {
+  const own = useRef<HTMLDivElement>(null);
+  const view = box ?? own;
+  const [isLarger, setLarger] = useState(false);
+  useLayoutEffect(() => {
+    const watched = view.current;
+    if (!watched) return undefined;
+    const measure = () =>
+      setLarger(
+        watched.scrollWidth > watched.clientWidth + 1 ||
+          watched.scrollHeight > watched.clientHeight + 1,
+      );
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(watched);
+    for (const inside of watched.children) observer.observe(inside);
+    return () => observer.disconnect();
+  }, [view]);
   return (
     <div
       id={id}
-      ref={box}
+      ref={view}
       className={className}
       role="group"
       aria-label={label}
       // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a box that scrolls must be reachable by key
-      tabIndex={0}
+      tabIndex={isLarger ? 0 : undefined}
     >
       {children}
     </div>

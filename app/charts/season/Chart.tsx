@@ -68,6 +68,8 @@ export function SeasonChart(props: SeasonChartProps) {
   const [wantedDay, setDay] = useState<DayNumber>(result.today);
   const [wantedMiddle, setMiddle] = useState<DayNumber>(result.today);
   const [tableShown, showTable] = useState(false);
+  /** the day last chosen by key, which is read out; not those that the garden or a pointer changed */
+  const [spokenDay, speakOf] = useState<DayNumber | null>(null);
 
   const whole: DaySpan = {
     from: Math.max(props.from ?? result.firstDay, result.firstDay),
@@ -128,12 +130,22 @@ export function SeasonChart(props: SeasonChartProps) {
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     const step = daysOfKey[event.key];
-    if (step !== undefined) choose(day + step);
-    else if (event.key === 'Home') choose(whole.from);
-    else if (event.key === 'End') choose(whole.to);
-    else return;
+    const wanted =
+      step !== undefined
+        ? day + step
+        : event.key === 'Home'
+          ? whole.from
+          : event.key === 'End'
+            ? whole.to
+            : null;
+    if (wanted === null) return;
+    choose(wanted);
+    speakOf(within(wanted, whole));
     event.preventDefault();
   };
+  // worded once for the day that was chosen: what the garden makes of it later is told elsewhere
+  // eslint-disable-next-line react-hooks/exhaustive-deps
+  const spoken = useMemo(() => spokenReading(props, reading), [spokenDay]);
   // a drawing wider than its box follows the chosen day
   const dayX = layout.x(day + 0.5);
   useEffect(() => {
@@ -175,16 +187,16 @@ export function SeasonChart(props: SeasonChartProps) {
             <button
               type="button"
               className="button-small"
-              disabled={from <= whole.from}
-              onClick={() => shift(-1)}
+              aria-disabled={from <= whole.from}
+              onClick={() => from > whole.from && shift(-1)}
             >
               Earlier
             </button>
             <button
               type="button"
               className="button-small"
-              disabled={to >= whole.to}
-              onClick={() => shift(1)}
+              aria-disabled={to >= whole.to}
+              onClick={() => to < whole.to && shift(1)}
             >
               Later
             </button>
@@ -202,7 +214,7 @@ export function SeasonChart(props: SeasonChartProps) {
       </div>
       <Reading reading={reading} units={units} />
       <p className="only-heard" aria-live="polite">
-        {spokenReading(props, reading)}
+        {spokenDay === day && spoken}
       </p>
       <div ref={box} className="chart-scroll">
         <div
