@@ -95,8 +95,10 @@ export function SettledQuantityField<More = unknown>(props: SettledQuantityField
       return;
     }
     setTrouble(null);
-    if (reading.value === props.value) setDraft(shown);
-    else props.onCommit(reading.value, reading.more);
+    const isSame = reading.value === props.value;
+    if (isSame) setDraft(shown);
+    // the same number may have been said with more: a length times a width
+    if (!isSame || (reading.more ?? null) !== null) props.onCommit(reading.value, reading.more);
   };
   return (
     <QuantityField

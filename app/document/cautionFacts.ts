@@ -16,7 +16,7 @@ import type { Application, Garden, Treatment } from './schema';
 const dayOrNull = (text: string | undefined | null): DayNumber | null =>
   text === undefined || text === null ? null : dayOf(text);
 
-const treatmentFacts = (treatment: Treatment): TreatmentFacts => ({
+export const treatmentFacts = (treatment: Treatment): TreatmentFacts => ({
   answer: treatment.answer,
   product: treatment.product ?? '',
   date: dayOrNull(treatment.date),

@@ -1,8 +1,8 @@
 import { Disclosure } from '../controls/Disclosure';
 import type { Caution } from '../core/season/verdict';
 import { basisOf } from '../tables/thresholds';
-import { twoFigures } from '../words/figures';
 import { cautionWords } from '../words/cautions';
+import { cautionFigure } from './cautionFigure';
 import { useShown } from './shown';
 import { WeightWord } from './StateWords';
 
@@ -24,8 +24,8 @@ export function OneCaution(props: {
       <Disclosure summary="Why this line" quiet>
         {caution.number !== null && caution.threshold !== null && (
           <p>
-            Here: {twoFigures(caution.number)} {caution.unit}; the line is at{' '}
-            {twoFigures(caution.threshold)} {caution.unit}.
+            Here: {cautionFigure(caution.number, caution.unit, units)}. The line is at{' '}
+            {cautionFigure(caution.threshold, caution.unit, units)}.
           </p>
         )}
         <p>{words.source}</p>

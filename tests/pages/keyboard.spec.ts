@@ -45,6 +45,7 @@ async function tabTo(garden: Page, wanted: RegExp, key: 'Tab' | 'Shift+Tab' = 'T
 }
 
 test('from the first page to a laid mowing, by keyboard alone', async ({ garden }) => {
+  await expect(garden.getByRole('button', { name: 'Look round Sorrel Lane' })).toBeVisible();
   await tabTo(garden, /^Look round Sorrel Lane$/);
   await garden.keyboard.press('Enter');
   await bedsAreReckoned(garden);

@@ -13,6 +13,7 @@ import { useShown } from '../shown';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
+import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
 import { BedLog } from './BedLog';
 import { BedPlantings } from './BedPlantings';
@@ -27,8 +28,6 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   const today = useToday();
   const results = useMowings((state) => state.bedResults[bedId]);
   const history = useMowings((state) => state.history);
-  const work = useMowings((state) => state.work);
-  const workReason = useMowings((state) => state.workReason);
   const openBed = useMowings((state) => state.openBed);
   const wantHistory = useMowings((state) => state.wantHistory);
   useEffect(() => {
@@ -74,11 +73,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
           </p>
         </div>
       </div>
-      {work === 'failed' && (
-        <p role="alert" className="field-trouble">
-          The sums did not come out: {workReason}. What is shown may be old.
-        </p>
-      )}
+      <WorkTrouble />
       {!results || !charts ? (
         <p className="soft">Reckoning the season…</p>
       ) : (

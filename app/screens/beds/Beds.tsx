@@ -7,6 +7,7 @@ import { coverSentence, stateSentence } from '../../words/states';
 import { flowerWeather } from '../../core/season/flowerWeather';
 import { limits } from '../../tables/thresholds';
 import type { Bed } from '../../document/schema';
+import { WorkTrouble } from '../WorkTrouble';
 import { BedStrip } from './BedStrip';
 
 /** Every bed with both its states in words and shapes. */
@@ -28,6 +29,7 @@ export function Beds() {
           Add or change beds
         </button>
       </div>
+      <WorkTrouble />
       {beds.length === 0 && <p>There is no bed yet. Add the first one under Garden.</p>}
       <ul className="plain-list bed-list">
         {beds.map((bed) => (

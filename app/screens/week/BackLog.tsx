@@ -3,6 +3,7 @@ import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
+import { amountText } from '../../amounts/amountText';
 import { readBackLog } from '../../amounts/readBackLog';
 import { amountFailureSentence, editFailureSentence } from '../../words/messages';
 import { conditionChoices, wetnessChoices } from '../choices';
@@ -142,7 +143,9 @@ export function BackLog() {
           <ol className="plain-list preview-days">
             {entries.map(({ day, reading: each }) => (
               <li key={day}>
-                {shown.dayShort(day)}: {each.amount.text}
+                {shown.dayShort(day)}: {each.amount.certainty === 'plain' ? '' : 'about '}
+                {amountText(each.amount.quantity, shown.system, garden.containers) ??
+                  each.amount.text}
               </li>
             ))}
           </ol>

@@ -4,7 +4,8 @@ import type {
   MowingHolding,
   OwnName,
 } from '../../document/mowingHolds';
-import { estimateWithUnit } from '../../words/figures';
+import { numberText } from '../../amounts/amountText';
+import { toShown, type ShownUnit } from '../../core/shownUnit';
 import { CitedRows } from '../CitedRows';
 import { useShown } from '../shown';
 
@@ -27,17 +28,21 @@ const rowNames: Readonly<Record<IngredientName, string>> = {
   fullness: 'How full one is against the weighed one',
 };
 
+/** What the person gave, as it was given: no rounding. */
+const given = (inside: number, unit: ShownUnit): string =>
+  `${numberText(toShown(inside, unit), unit.style === 'fraction')} ${unit.symbol}`;
+
 /** The sum behind a mowing's figures: formula, what you gave, and the cited numbers. */
 export function HoldingWhy({ holding }: { readonly holding: MowingHolding }) {
   const { units } = useShown();
   const own: Readonly<Record<OwnName, (value: number) => string>> = {
-    litres: (value) => `Volume: ${estimateWithUnit(value, units.volume)}`,
-    kilograms: (value) => `Weight you gave: ${estimateWithUnit(value, units.mass)}`,
+    litres: (value) => `Volume: ${given(value, units.volume)}`,
+    kilograms: (value) => `Weight you gave: ${given(value, units.mass)}`,
     count: (value) => `How many: ${value}`,
-    area: (value) => `Area mown: ${estimateWithUnit(value, units.area)}`,
-    height: (value) => `Taken off: ${estimateWithUnit(value, units.depth)}`,
-    'weighed kilograms': (value) => `The weighed one: ${estimateWithUnit(value, units.mass)}`,
-    'container litres': (value) => `It holds: ${estimateWithUnit(value, units.volume)}`,
+    area: (value) => `Area mown: ${given(value, units.area)}`,
+    height: (value) => `Taken off: ${given(value, units.depth)}`,
+    'weighed kilograms': (value) => `The weighed one: ${given(value, units.mass)}`,
+    'container litres': (value) => `It holds: ${given(value, units.volume)}`,
   };
   return (
     <>

@@ -7,7 +7,8 @@ import { conditionChoices, placementChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { BedEffect } from './BedEffect';
-import type { LayRow, Lying, ReadRow } from './layRows';
+import { materialFrom } from '../../document/materialValues';
+import { sourceOfRow, type LayRow, type Lying, type ReadRow } from './layRows';
 import { brownGroups, whatGroups } from './sources';
 
 export interface LayRowFieldsProps {
@@ -30,6 +31,8 @@ export function LayRowFields(props: LayRowFieldsProps) {
   const garden = useGarden();
   const shown = useShown();
   const bedResults = useMowings((state) => state.bedResults);
+  const from = sourceOfRow(row.what);
+  const isCutGreen = from !== null && materialFrom(garden, from).row.materialClass === 'green';
   const lies = (lying: Lying): string =>
     `${shown.estimate(lying.freshKilograms, shown.units.mass)}, ` +
     `${shown.estimate(lying.millimetres, shown.units.depth)} thick as it is laid, ` +
@@ -88,12 +91,14 @@ export function LayRowFields(props: LayRowFieldsProps) {
         />
       </div>
       <div className="lay-choices">
-        <ChoiceRow
-          legend="In what state?"
-          choices={conditionChoices}
-          value={row.condition}
-          onChoose={(condition) => onChange({ condition })}
-        />
+        {isCutGreen && (
+          <ChoiceRow
+            legend="In what state?"
+            choices={conditionChoices}
+            value={row.condition}
+            onChoose={(condition) => onChange({ condition })}
+          />
+        )}
         <ChoiceRow
           legend="How?"
           choices={placementChoices}

@@ -2,7 +2,8 @@ import type { BedResults } from '../../store/contract';
 import type { Bed } from '../../document/schema';
 import { weekNotices, type WeekNotice } from './weekNotices';
 import { CoverWord, NitrogenWord } from '../StateWords';
-import { CautionList } from '../CautionList';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
+import { CautionList, OneCaution } from '../CautionList';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
@@ -10,6 +11,7 @@ import { coverSentence, stateSentence } from '../../words/states';
 import { flowerWeather } from '../../core/season/flowerWeather';
 import { limits } from '../../tables/thresholds';
 import { plantedWords } from '../plantedWords';
+import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from './RoomLine';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
@@ -17,7 +19,6 @@ export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) =>
   const garden = useGarden();
   const bedResults = useMowings((state) => state.bedResults);
   const work = useMowings((state) => state.work);
-  const workReason = useMowings((state) => state.workReason);
   const { notices, quiet } = weekNotices(garden, bedResults);
   const isWaiting = garden.beds.some(({ id }) => !bedResults[id]);
   return (
@@ -25,15 +26,12 @@ export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) =>
       <div className="section-head">
         <h2 id="notices">What the beds say</h2>
       </div>
-      {work === 'failed' && (
-        <p role="alert" className="field-trouble">
-          The sums did not come out: {workReason}. What is shown may be old.
-        </p>
-      )}
+      <WorkTrouble />
       {isWaiting && work !== 'failed' && <p className="soft">Reckoning the season, bed by bed…</p>}
       {garden.beds.length === 0 && (
         <p>There is no bed yet. Under Garden, add the first one; then it can say what it needs.</p>
       )}
+      {notices.length === 0 && quiet.length > 0 && <p>Nothing presses today.</p>}
       <ol className="plain-list notices">
         {notices.map((notice) => (
           <li key={notice.bed.id}>
@@ -41,6 +39,7 @@ export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) =>
           </li>
         ))}
       </ol>
+      <LawnsHeldBack />
       {quiet.length > 0 && <Quiet beds={quiet} results={bedResults} />}
     </section>
   );
@@ -110,6 +109,27 @@ function Notice(props: {
         )}
       </div>
     </article>
+  );
+}
+
+/** Lawns whose clippings must stay lying, for as long as that holds. */
+function LawnsHeldBack() {
+  const garden = useGarden();
+  const today = useToday();
+  const held = garden.lawns.flatMap((lawn) => {
+    const caution = lawnHeldBack(garden, lawn, today);
+    return caution ? [{ lawn, caution }] : [];
+  });
+  if (held.length === 0) return null;
+  return (
+    <div className="quiet">
+      {held.map(({ lawn, caution }) => (
+        <article key={lawn.id} className="notice" aria-label={lawn.name}>
+          <h3>{lawn.name}: held back</h3>
+          <OneCaution caution={caution} />
+        </article>
+      ))}
+    </div>
   );
 }
 

@@ -143,12 +143,8 @@ function sharesOf(garden: ReturnType<typeof useGarden>, mowing: Mowing): readonl
   const { layers, leftDryKilograms, leftShare, totalDryKilograms } = mowingAccount(garden, mowing);
   const byBed = new Map<string, number>();
   for (const layer of layers) {
-    // a layer's share of the whole is what its own account leaves when it alone is taken away
-    const without = mowingAccount(
-      { ...garden, applications: garden.applications.filter(({ id }) => id !== layer.id) },
-      mowing,
-    );
-    const dry = without.leftDryKilograms - leftDryKilograms;
+    // the account of the mowing as if this were its only layer
+    const dry = mowingAccount({ ...garden, applications: [layer] }, mowing).laidDryKilograms;
     byBed.set(layer.bedId, (byBed.get(layer.bedId) ?? 0) + dry);
   }
   const onBeds = [...byBed].map(([bedId, dryKilograms]): Share => ({

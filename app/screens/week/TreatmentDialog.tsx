@@ -51,7 +51,6 @@ export function TreatmentQuestion(props: {
   const [tested, setTested] = useState<string | null>(known?.beanTestPassed ?? null);
   const [trouble, setTrouble] = useState<string | null>(null);
   if (!source) return null;
-  const name = 'lawnId' in of ? `the ${source.name} lawn` : source.name;
 
   const keep = () => {
     if (answer === null)
@@ -90,7 +89,7 @@ export function TreatmentQuestion(props: {
   );
 
   return (
-    <Dialog title={`Has anything been put on ${name}?`} onClose={props.onClose}>
+    <Dialog title={`Has anything been put on ${source.name}?`} onClose={props.onClose}>
       <p>
         Weedkiller, feed-and-weed, moss or grub killer, fungicide, sludge feed. Some weedkillers
         pass through grass, hay and compost, and cripple beans and tomatoes.

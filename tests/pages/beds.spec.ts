@@ -1,0 +1,128 @@
+// A bed opened: its figures, and everything that can be written down, changed and taken back on it.
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { goTo, openSample } from './journeys';
+
+async function openBed(garden: Page, name: string) {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name, exact: true }).click();
+  await expect(garden.getByRole('heading', { name, level: 1 })).toBeFocused();
+  await expect(garden.getByRole('slider')).toBeVisible();
+}
+const log = (garden: Page) => garden.getByRole('region', { name: 'What was done' });
+
+test('beds from the gate outwards, both states in words', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  const names = await garden.locator('.bed-entry h2').allTextContents();
+  expect(names[0]).toBe('Gate bed');
+  expect(names.at(-1)).toBe('Far bed');
+  const gate = garden.getByRole('article', { name: 'Gate bed' });
+  await expect(gate.getByText('over-fed', { exact: true })).toBeVisible();
+  await expect(gate.getByText('good', { exact: true })).toBeVisible();
+  await expect(garden.getByRole('article', { name: 'Far bed' })).toContainText('bare');
+});
+
+test('a bed shows season, cover and a ledger that balances', async ({ garden }) => {
+  await openBed(garden, 'Gate bed');
+  await expect(garden.getByRole('figure', { name: 'Season of Gate bed' })).toBeVisible();
+  await expect(garden.getByRole('figure', { name: /Cover on Gate bed/ })).toBeVisible();
+  await expect(garden.getByText(/agree to less than a billionth/)).toBeVisible();
+  // sample-garden 4: six layings, six and a half bags in all
+  await expect(log(garden).locator('.log-entry', { hasText: 'Clippings' })).toHaveCount(6);
+});
+
+test('rain, water, harvest, tests, raking and digging are written down and undone', async ({
+  garden,
+}) => {
+  await openBed(garden, 'South wall');
+  const write = async (
+    button: string,
+    fill: (dialog: ReturnType<Page['getByRole']>) => Promise<void>,
+  ) => {
+    await garden.getByRole('button', { name: `${button}…`, exact: true }).click();
+    const dialog = garden.getByRole('dialog');
+    await fill(dialog);
+    await dialog.getByRole('button', { name: 'Write it down' }).click();
+    await expect(dialog).toHaveCount(0);
+  };
+  await write('Water', async (dialog) => dialog.getByRole('textbox').first().fill('54 L'));
+  // 54 L on 5.4 m2 are 10 mm: 1 L on 1 m2 is 1 mm
+  await expect(log(garden)).toContainText('Watered 10 mm');
+  await write('Rain', async (dialog) => dialog.getByRole('textbox').first().fill('half an inch'));
+  await expect(log(garden)).toContainText('Rain gauge, whole garden: 13 mm');
+  await write('Harvest', async (dialog) => {
+    await dialog.getByLabel('What was picked?').selectOption({ index: 0 });
+    await dialog.getByLabel('How much? (kg)').fill('2 lb');
+  });
+  await expect(log(garden)).toContainText('Picked 0.91 kg');
+  await write('Soil test', async (dialog) => {
+    await dialog.getByLabel(/Nitrate-N/).fill('14 ppm');
+  });
+  await expect(log(garden)).toContainText('Soil test: nitrate-N 14 mg/kg');
+  await write('Rake off', async (dialog) => dialog.getByRole('radio', { name: 'half' }).check());
+  await expect(log(garden)).toContainText('Raked off 50 % of the cover');
+  await write('Dig in', async (dialog) => dialog.getByRole('radio', { name: 'a quarter' }).check());
+  await expect(log(garden)).toContainText('Dug in 25 % of the cover');
+
+  for (let step = 0; step < 6; step += 1) await garden.keyboard.press('Control+z');
+  await expect(log(garden)).not.toContainText('Watered');
+  await expect(garden.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+});
+
+test('a soil test beyond belief is asked about', async ({ garden }) => {
+  await openBed(garden, 'South wall');
+  await garden.getByRole('button', { name: 'Soil test…' }).click();
+  const dialog = garden.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  await expect(dialog).toContainText('Give at least one of the two numbers.');
+  await dialog.getByLabel(/Nitrate-N/).fill('4000');
+  await expect(dialog).toContainText('divide it by 4.43');
+});
+
+test('a layer is changed, and the season answers', async ({ garden }) => {
+  await openBed(garden, 'Gate bed');
+  const applied = garden.getByRole('row', { name: /^laid on/ }).first();
+  const before = await applied.textContent();
+  await garden.getByRole('button', { name: 'Change Sunday 9 June: Clippings' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Change a layer' });
+  await expect(dialog.getByLabel('How much?')).toHaveValue('1 bag');
+  await dialog.getByLabel('How much?').fill('2 bags');
+  await dialog.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(applied).not.toHaveText(before ?? '');
+  await garden.getByRole('button', { name: 'Undo: Change a layer on Gate bed' }).click();
+  await expect(applied).toHaveText(before ?? '');
+});
+
+test('something is sown, changed and deleted', async ({ garden }) => {
+  await openBed(garden, 'Kitchen bed');
+  await garden.getByRole('button', { name: 'Sow or plant something…' }).click();
+  const dialog = garden.getByRole('dialog');
+  await dialog.getByLabel('Crop').selectOption('Bush beans');
+  await dialog.getByLabel('When?').fill('yesterday');
+  await dialog.getByRole('button', { name: 'Add it' }).click();
+  const plantings = garden.getByRole('region', { name: 'In the ground' });
+  await expect(plantings).toContainText('Bush beans sown Friday 14 June 2013');
+  await garden.getByRole('button', { name: 'Change Bush beans' }).click();
+  await dialog.getByRole('radio', { name: 'I know the weight' }).check();
+  await dialog.getByLabel(/Pick wanted from one m²/).fill('1.5 kg');
+  await dialog.getByLabel('How much of the bed?').selectOption('half');
+  await dialog.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(plantings).toContainText('on 50 % of the bed');
+  await garden.getByRole('button', { name: 'Delete Bush beans' }).click();
+  await expect(plantings).not.toContainText('Bush beans');
+});
+
+test('straw from the store is laid with its effect in view', async ({ garden }) => {
+  await openBed(garden, 'Far bed');
+  await garden.getByRole('button', { name: 'Lay something…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Lay something on Far bed' });
+  await dialog.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw' });
+  await dialog.getByLabel('How much?').fill('6 kg');
+  const cover = dialog.getByRole('row', { name: /Cover today/ });
+  await expect(cover).toContainText(/bare.*(good|thin)/);
+  await dialog.getByRole('button', { name: 'Lay it', exact: true }).click();
+  await expect(dialog).toHaveCount(0);
+  await expect(log(garden)).toContainText('Wheat straw, 6 kg, laid on');
+});

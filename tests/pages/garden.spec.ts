@@ -1,0 +1,87 @@
+// What the garden is made of: changed in the person's own units, weighed, deleted only when unused.
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { goTo, lastAnnounced, openSample } from './journeys';
+
+async function openGarden(garden: Page) {
+  await openSample(garden);
+  await goTo(garden, 'Garden');
+}
+const thing = (garden: Page, name: string) =>
+  garden
+    .locator('.thing')
+    .filter({ has: garden.locator('.thing-name', { hasText: new RegExp(`^${name}$`) }) });
+
+test('weighing a bag changes past mowings typed in bags, in one step', async ({ garden }) => {
+  await openGarden(garden);
+  await thing(garden, 'bag').locator('summary').click();
+  await garden.getByRole('button', { name: 'Weigh one bag…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Weigh one bag' });
+  await expect(dialog.getByLabel('A full bag weighs (kg)')).toHaveValue('11.3 kg');
+  await dialog.getByLabel('A full bag weighs (kg)').fill('30 lb');
+  await dialog.getByRole('radio', { name: /dry/ }).check();
+  await dialog.getByRole('button', { name: 'Keep this weight' }).click();
+  // sample-garden 4: ten mowings, all in bags
+  await expect(lastAnnounced(garden)).toContainText(/weigh something else now: 10 mowings/);
+  await expect(thing(garden, 'bag')).toContainText('A full one weighed 14 kg');
+  await garden.keyboard.press('Control+z');
+  await expect(thing(garden, 'bag')).toContainText('A full one weighed 11 kg');
+});
+
+test('an area in feet is kept in metres', async ({ garden }) => {
+  await openGarden(garden);
+  await thing(garden, 'Back lawn').locator('summary').click();
+  const area = thing(garden, 'Back lawn').getByLabel(/How big/);
+  await expect(area).toHaveValue('220 m2');
+  await area.fill('50 x 40 ft');
+  await area.press('Enter');
+  // 2000 sq ft x 0.09290304 m2
+  await expect(area).toHaveValue('185.81 m2');
+  await area.fill('big');
+  await area.blur();
+  await expect(area).toHaveAttribute('aria-invalid', 'true');
+});
+
+test('what is in use says by what, and stays', async ({ garden }) => {
+  await openGarden(garden);
+  await thing(garden, 'Back lawn').locator('summary').click();
+  await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
+  await expect(thing(garden, 'Back lawn').getByRole('alert')).toContainText(
+    /still used by 10 mowings/,
+  );
+});
+
+test('a bed, a lawn and a store are added and taken away', async ({ garden }) => {
+  await openGarden(garden);
+  await garden.getByRole('button', { name: 'Add a bed' }).click();
+  const bed = thing(garden, 'Bed 10');
+  await expect(bed).toHaveAttribute('open', '');
+  await bed.getByLabel('Name').fill('Corner');
+  await bed.getByLabel('Name').press('Enter');
+  const corner = thing(garden, 'Corner');
+  await corner.getByLabel(/How big/).fill('2 x 3 m');
+  await corner.getByLabel(/How big/).press('Enter');
+  await expect(corner).toContainText('2 m by 3 m');
+  await garden.getByRole('button', { name: 'Delete Corner' }).click();
+  await expect(corner).toHaveCount(0);
+
+  await garden.getByRole('button', { name: 'Add something kept' }).click();
+  const straw = thing(garden, 'Straw');
+  await straw.getByLabel('How much is there?').fill('2 bags');
+  await straw.getByLabel('How much is there?').press('Enter');
+  await expect(straw.locator('summary')).toContainText('2 bags on 15 June');
+});
+
+test('name, climate and day of the garden', async ({ garden, program }) => {
+  await openGarden(garden);
+  await garden.getByLabel('Name of the garden').fill('Dock Lane');
+  await garden.getByLabel('Name of the garden').press('Enter');
+  await expect(garden.locator('.head-garden')).toHaveText('Dock Lane');
+  await garden.getByText('Take the months of another place').click();
+  await garden
+    .getByLabel('Place with weather most like yours')
+    .selectOption({ label: 'Calgary, Alberta, Canada' });
+  await garden.getByRole('button', { name: 'Take these months' }).click();
+  await expect(garden.getByText(/^Usual months: Calgary/)).toBeVisible();
+  await expect.poll(() => program.title()).toContain('edited');
+});
