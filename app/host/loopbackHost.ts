@@ -40,7 +40,8 @@ export function loopbackShell(): ShellBridge {
     restoreDraft: () => ask('restoreDraft', null),
     discardDraft: () => ask('discardDraft', null),
     describeWindow(request) {
-      document.title = `${request.name}${request.unsaved ? ' (edited)' : ''} - Mowings`;
+      const { name, unsaved } = request;
+      document.title = name === '' ? 'Mowings' : `${name}${unsaved ? ' (edited)' : ''} - Mowings`;
       window.onbeforeunload = request.unsaved ? (event) => event.preventDefault() : null;
       return ask('describeWindow', request);
     },
