@@ -153,7 +153,9 @@ async function openWindow(electron: Electron, files: Handover): Promise<void> {
     dataFolder,
     dialogs: dialogsOf(dialog, window),
     describe({ name, unsaved }) {
-      window.setTitle(name === '' ? app.name : `${name}${unsaved ? ' (edited)' : ''} - ${app.name}`);
+      window.setTitle(
+        name === '' ? app.name : `${name}${unsaved ? ' (edited)' : ''} - ${app.name}`,
+      );
       window.setDocumentEdited(unsaved);
       closing.described({ name, unsaved });
     },
