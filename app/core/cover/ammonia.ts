@@ -45,11 +45,14 @@ export function ammoniaPotential(
   return Math.min(c.ammoniaLimit, percent) / 100;
 }
 
+const at20 = temperatureFactor(20);
+
 /**
  * A day of the two stores: 0.18 of the unripe ripens, 0.16 of the ripe leaves the store, and of
  * that the wetter and warmer the cover is the more goes to the air.
  *
  * @param coverFill 0-1, how full of water the cover is
+ * @param airFactor fT of the air, where it is known already
  * @returns the day's demand on the cover's free nitrogen [g/m2]; the caller limits it
  */
 export function ammoniaDay(
@@ -57,12 +60,13 @@ export function ammoniaDay(
   coverFill: number,
   airCelsius: number,
   c: Coefficients,
+  airFactor: number = temperatureFactor(airCelsius),
 ): number {
   const ripening = c.ammoniaRipening * stores.unripe;
   const leaving = c.ammoniaLeaving * stores.ripe;
   stores.unripe -= ripening;
   stores.ripe += ripening - leaving;
   const wet = Math.min(1, c.ammoniaDryShare + c.ammoniaWetSlope * coverFill);
-  const warm = Math.min(1.5, temperatureFactor(airCelsius) / temperatureFactor(20));
+  const warm = Math.min(1.5, airFactor / at20);
   return leaving * Math.min(1, wet * warm);
 }

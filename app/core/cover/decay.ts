@@ -61,18 +61,101 @@ export function decayParameters(
 }
 
 /**
- * One exact step of the three pools with two clocks.
+ * A class's step of one day, kept by the class and written anew every day, so that a day makes no
+ * new objects. `setClocks` writes the first part, `stepAtYield` the second.
+ */
+export interface DecayDay {
+  /** a, the residue's decay constant times its normalised days, and 1 - e^-a */
+  decayed: number;
+  gone: number;
+  /** e^-l of the microbes, and (1 - e^-(a-l))/(a-l) */
+  turned: number;
+  spread: number;
+  /** the carbon at the end of the step; what is missing left as carbon dioxide */
+  readonly after: { residue: number; microbes: number; humus: number };
+  /** g N/m2 that went from residue to microbes and from microbes to humus */
+  eaten: number;
+  humified: number;
+  /** g N/m2 set free; negative: tied up */
+  released: number;
+}
+
+/** Not a number until the first step: a 0 would make the fields whole numbers first, and slow. */
+export const newDecayDay = (): DecayDay => ({
+  decayed: Number.NaN,
+  gone: Number.NaN,
+  turned: Number.NaN,
+  spread: Number.NaN,
+  after: { residue: Number.NaN, microbes: Number.NaN, humus: Number.NaN },
+  eaten: Number.NaN,
+  humified: Number.NaN,
+  released: Number.NaN,
+});
+
+/**
+ * What the two clocks make of a class, whatever the yield of its microbes.
+ *
+ * @param residueDays ta, normalised days (15 C, field capacity) of the residue
+ * @param turnoverDays tb, normalised days of the soil
+ * @param turned e^-(lam tb), the same for all classes of a kind
+ */
+export function setClocks(
+  day: DecayDay,
+  p: DecayParameters,
+  residueDays: number,
+  turnoverDays: number,
+  turned: number,
+): void {
+  const a = p.decay * residueDays;
+  const difference = a - p.turnover * turnoverDays;
+  day.decayed = a;
+  day.gone = -Math.expm1(-a);
+  day.turned = turned;
+  day.spread = Math.abs(difference) < 1e-12 ? 1 : -Math.expm1(-difference) / difference;
+}
+
+/** The same for a class without residue to speak of, which is eaten whole if it is eaten at all. */
+export function setCrumb(day: DecayDay, isEaten: boolean, turned: number): void {
+  day.decayed = 0;
+  day.gone = isEaten ? 1 : 0;
+  day.turned = turned;
+  day.spread = 1;
+}
+
+/**
+ * One exact step of the three pools with two clocks, and the nitrogen that goes with it.
  *
  *     a = k ta,  l = lam tb
  *     r = R e^-a
  *     b = B e^-l + Y a R e^-l (1 - e^-(a-l))/(a-l)          limit Y a R e^-l at a = l
  *     H += h (B + Y (R - r) - b)
  *
- * @param residueDays ta, normalised days (15 C, field capacity) of the residue
- * @param turnoverDays tb, normalised days of the soil
  * @param assimilation Y, share of decayed carbon built into microbes
- * @returns the carbon at the end of the step; what is missing left as carbon dioxide
  */
+export function stepAtYield(
+  day: DecayDay,
+  carbon: DecayCarbon,
+  p: DecayParameters,
+  assimilation: number,
+): void {
+  const { after } = day;
+  const eaten = carbon.residue * day.gone;
+  const microbes =
+    carbon.microbes * day.turned +
+    assimilation * day.decayed * carbon.residue * day.turned * day.spread;
+  const residue = carbon.residue - eaten;
+  const humus = carbon.humus + p.humusShare * (carbon.microbes + assimilation * eaten - microbes);
+  after.residue = residue;
+  after.microbes = microbes;
+  after.humus = humus;
+  // as `nitrogenReleased`, by what is kept: what a pool rounds away is in no flow
+  day.eaten = (carbon.residue - residue) / p.carbonToNitrogen;
+  day.humified = (humus - carbon.humus) / p.humusCarbonToNitrogen;
+  day.released =
+    day.eaten - (microbes - carbon.microbes) / p.microbeCarbonToNitrogen - day.humified;
+}
+
+/** `setClocks` and `stepAtYield` in one, for a step by itself. */
 export function decayStep(
   carbon: DecayCarbon,
   p: DecayParameters,
@@ -80,19 +163,10 @@ export function decayStep(
   turnoverDays: number,
   assimilation: number,
 ): DecayCarbon {
-  const a = p.decay * residueDays;
-  const l = p.turnover * turnoverDays;
-  const difference = a - l;
-  const spread = Math.abs(difference) < 1e-12 ? 1 : -Math.expm1(-difference) / difference;
-  const residue = carbon.residue * Math.exp(-a);
-  const microbes =
-    carbon.microbes * Math.exp(-l) + assimilation * a * carbon.residue * Math.exp(-l) * spread;
-  const eaten = -carbon.residue * Math.expm1(-a);
-  return {
-    residue,
-    microbes,
-    humus: carbon.humus + p.humusShare * (carbon.microbes + assimilation * eaten - microbes),
-  };
+  const day = newDecayDay();
+  setClocks(day, p, residueDays, turnoverDays, Math.exp(-p.turnover * turnoverDays));
+  stepAtYield(day, carbon, p, assimilation);
+  return day.after;
 }
 
 /** Nitrogen set free between two states, g/m2; negative when nitrogen was tied up. */

@@ -1,6 +1,6 @@
 import type { Coefficients } from '../season/coefficients';
 import type { MaterialClass, Placement } from '../season/input';
-import { decayParameters, type DecayParameters } from './decay';
+import { decayParameters, newDecayDay, type DecayDay, type DecayParameters } from './decay';
 
 /**
  * Plant material that decays alike on one bed: placement x green or mature x C:N. Each material
@@ -15,11 +15,20 @@ export interface ResidueClass {
   residue: number;
   microbes: number;
   humus: number;
-  /** share of what was lying this morning that still lies tonight; for drawing layers only */
+  /** share of what was lying this morning that still lies tonight; 1 where nothing lies on top */
   lyingFactor: number;
+  /** dry matter of its layers on top that still lies [kg/m2] */
+  lyingDry: number;
+  /** the step of the day, for the day's own use */
+  readonly today: DecayDay;
+  /** g N/m2 it would tie up today if there were enough; 0 while it releases. For the day's own use */
+  wanted: number;
 }
 
-/** Finds or opens the class that a material of this kind and C:N belongs to. */
+const keyOf = (placement: Placement, materialClass: string, carbonToNitrogen: number): string =>
+  `${placement} ${materialClass} ${carbonToNitrogen.toPrecision(10)}`;
+
+/** Finds or opens the class that a material of this kind and C:N, to ten digits, belongs to. */
 export function classFor(
   classes: ResidueClass[],
   placement: Placement,
@@ -27,11 +36,16 @@ export function classFor(
   carbonToNitrogen: number,
   coefficients: Coefficients,
 ): ResidueClass {
-  const key = `${placement} ${materialClass} ${carbonToNitrogen.toPrecision(10)}`;
-  const known = classes.find((candidate) => candidate.key === key);
-  if (known) return known;
+  for (const known of classes) {
+    if (known.placement !== placement || known.materialClass !== materialClass) continue;
+    const { carbonToNitrogen: own } = known.parameters;
+    if (own === carbonToNitrogen) return known;
+    // digits are written out only for neighbours
+    const isNear = Math.abs(own - carbonToNitrogen) <= 1e-9 * carbonToNitrogen;
+    if (isNear && known.key === keyOf(placement, materialClass, carbonToNitrogen)) return known;
+  }
   const opened: ResidueClass = {
-    key,
+    key: keyOf(placement, materialClass, carbonToNitrogen),
     placement,
     materialClass,
     parameters: decayParameters(materialClass, carbonToNitrogen, coefficients),
@@ -39,6 +53,9 @@ export function classFor(
     microbes: 0,
     humus: 0,
     lyingFactor: 1,
+    lyingDry: 0,
+    today: newDecayDay(),
+    wanted: 0,
   };
   classes.push(opened);
   return opened;

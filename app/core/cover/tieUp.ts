@@ -1,29 +1,32 @@
 import type { Coefficients } from '../season/coefficients';
-import { decayStep, nitrogenReleased, type DecayCarbon } from './decay';
+import { setClocks, setCrumb, stepAtYield, type DecayDay } from './decay';
 import type { ResidueClass } from './residueClass';
 
-export interface ClassStep {
-  readonly item: ResidueClass;
-  readonly after: DecayCarbon;
-  /** g N/m2 set free; negative: tied up */
-  readonly released: number;
-}
+/**
+ * Residue [g C/m2] that is eaten whole on the day it is met. It holds under 1e-13 g of nitrogen, a
+ * ten-thousandth of what the balance is held to, and a class without residue costs a day next to
+ * nothing: a bed of ten years has many.
+ */
+const crumb = 1e-12;
 
-/** What a class would do with all the nitrogen it wants. */
+/**
+ * What a class would do with all the nitrogen it wants.
+ *
+ * @param turned e^-(lam tb), the same for all classes of a kind
+ * @returns the class's own `today`, written anew
+ */
 export function freeStep(
   item: ResidueClass,
   residueDays: number,
   turnoverDays: number,
   coefficients: Coefficients,
-): ClassStep {
-  const after = decayStep(
-    item,
-    item.parameters,
-    residueDays,
-    turnoverDays,
-    coefficients.assimilation,
-  );
-  return { item, after, released: nitrogenReleased(item, after, item.parameters) };
+  turned: number = Math.exp(-item.parameters.turnover * turnoverDays),
+): DecayDay {
+  const { today, parameters } = item;
+  if (item.residue > crumb) setClocks(today, parameters, residueDays, turnoverDays, turned);
+  else setCrumb(today, residueDays > 0 && parameters.decay > 0, turned);
+  stepAtYield(today, item, parameters, coefficients.assimilation);
+  return today;
 }
 
 /**
@@ -37,7 +40,7 @@ export function freeStep(
  * n0, n1 the day's net nitrogen at yields 0 and Y. Decay slows but never stops dead.
  *
  * @param supply g N/m2 this class may tie up today
- * @returns a step with -released <= supply (to rounding)
+ * @returns the class's own `today`, with -released <= supply (to rounding)
  * @source model section 3; the least share 0.3 is assumed
  */
 export function starvedStep(
@@ -47,16 +50,19 @@ export function starvedStep(
   wanted: number,
   supply: number,
   coefficients: Coefficients,
-): ClassStep {
+  turned: number = Math.exp(-item.parameters.turnover * turnoverDays),
+): DecayDay {
+  const { parameters } = item;
   const slowed = residueDays * Math.max(supply / wanted, coefficients.leastDecayWhenStarved);
-  const full = freeStep(item, slowed, turnoverDays, coefficients);
-  if (-full.released <= supply) return full;
-  const without = decayStep(item, item.parameters, slowed, turnoverDays, 0);
-  const atNoYield = nitrogenReleased(item, without, item.parameters);
+  const step = freeStep(item, slowed, turnoverDays, coefficients, turned);
+  const atFullYield = step.released;
+  if (-atFullYield <= supply) return step;
+  stepAtYield(step, item, parameters, 0);
+  const atNoYield = step.released;
   const yieldLeft = Math.max(
     0,
-    (coefficients.assimilation * (atNoYield + supply)) / (atNoYield - full.released),
+    (coefficients.assimilation * (atNoYield + supply)) / (atNoYield - atFullYield),
   );
-  const after = decayStep(item, item.parameters, slowed, turnoverDays, yieldLeft);
-  return { item, after, released: nitrogenReleased(item, after, item.parameters) };
+  stepAtYield(step, item, parameters, yieldLeft);
+  return step;
 }

@@ -1,6 +1,30 @@
 import type { Coefficients } from '../season/coefficients';
 import type { CropInput } from '../season/input';
 
+/** The curve of a crop's need, with what does not change from day to day. */
+export interface NeedCurve {
+  readonly middle: number;
+  readonly steepness: number;
+  /** g(0) and g(1) - g(0) */
+  readonly start: number;
+  readonly rise: number;
+}
+
+const logistic = (steepness: number, middle: number, at: number): number =>
+  1 / (1 + Math.exp(-steepness * (at - middle)));
+
+export function needCurve(crop: Pick<CropInput, 'curveMiddle' | 'curveSteepness'>): NeedCurve {
+  const { curveMiddle: middle, curveSteepness: steepness } = crop;
+  const start = logistic(steepness, middle, 0);
+  return { middle, steepness, start, rise: logistic(steepness, middle, 1) - start };
+}
+
+/** `wantedShare` on a curve that is at hand. */
+export function wantedOn(curve: NeedCurve, progress: number): number {
+  const x = Math.min(1, Math.max(0, progress));
+  return (logistic(curve.steepness, curve.middle, x) - curve.start) / curve.rise;
+}
+
 /**
  * Share of the season's nitrogen a crop has wanted by a progress of its clock.
  *
@@ -9,16 +33,10 @@ import type { CropInput } from '../season/input';
  * @param progress x, degree-days so far / degree-days to the usual end, cut to 0-1
  * @source the form of `uptake-curves`; the parameters are fits through read anchors, not published
  */
-export function wantedShare(
+export const wantedShare = (
   crop: Pick<CropInput, 'curveMiddle' | 'curveSteepness'>,
   progress: number,
-): number {
-  const x = Math.min(1, Math.max(0, progress));
-  const logistic = (at: number): number =>
-    1 / (1 + Math.exp(-crop.curveSteepness * (at - crop.curveMiddle)));
-  const start = logistic(0);
-  return (logistic(x) - start) / (logistic(1) - start);
-}
+): number => wantedOn(needCurve(crop), progress);
 
 /** Need left unmet on each of the last days, oldest first; what is older than its length is lost. */
 export type Arrears = number[];

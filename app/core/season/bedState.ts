@@ -5,16 +5,20 @@ import {
   residueNitrogen,
   type ResidueClass,
 } from '../cover/residueClass';
-import type { Arrears } from '../crop/need';
+import { needCurve, type Arrears, type NeedCurve } from '../crop/need';
+import { reachShare } from '../crop/stages';
 import { soilOrganicNitrogen } from '../soil/organicMatter';
-import { topDepth, type WaterStore } from '../soil/water';
+import { topDepth, type CanopyDay, type WaterDay, type WaterStore } from '../soil/water';
 import { flowKinds, pools, type Pool } from './flows';
 import type { BedSeason, PlantingInput } from './input';
 import { runPlan, type RunPlan } from './runPlan';
 
 export { lowerDepthFor } from './runPlan';
 
-/** A layer as it is drawn: its share still lying, and how far it has sunk from its laid depth. */
+/**
+ * A layer as it is drawn: its share still lying, and how far it has sunk from its laid depth. The
+ * day itself goes by the dry matter lying of a class, so a run that draws nothing keeps no layers.
+ */
 export interface LyingLayer {
   readonly id: string;
   /** class it decays with; null for compost and the like */
@@ -29,12 +33,17 @@ export interface LyingLayer {
 
 export interface GrowingPlanting {
   readonly input: PlantingInput;
+  readonly curve: NeedCurve;
+  /** share of the lower layer that its roots will reach 0-1 */
+  readonly fullReach: number;
   /** logged picks replace the spread ones up to today */
   readonly logsHarvest: boolean;
   standing: boolean;
   done: boolean;
   degreeDays: number;
   progress: number;
+  /** share of its need wanted by that progress 0-1 */
+  wanted: number;
   rootDepth: number;
   /** g N per m2 of bed in the plants */
   nitrogen: number;
@@ -59,13 +68,35 @@ export interface BedState {
   /** g N/m2 by index of `pools`, the old state plus the flows */
   readonly nitrogen: Float64Array;
   readonly classes: ResidueClass[];
-  /** compost and the like: on top still releasing, on top inert, dug in still releasing */
-  readonly slow: { topActive: number; topInert: number; dugActive: number };
+  /**
+   * compost and the like: on top still releasing, on top inert, dug in still releasing; dry matter
+   * on top that still lies [kg/m2]
+   */
+  readonly slow: { topActive: number; topInert: number; dugActive: number; lyingDry: number };
   readonly ammonia: AmmoniaStores;
   readonly water: WaterStore;
+  /** empty when `keepsLayers` is false */
   readonly layers: LyingLayer[];
+  readonly keepsLayers: boolean;
   readonly plantings: GrowingPlanting[];
   soilCelsius: number;
+  /** written anew every day, so that a day makes no new objects */
+  readonly canopy: { -readonly [Key in keyof CanopyDay]: CanopyDay[Key] };
+  readonly clocks: { soil: number; surface: number };
+  readonly report: DayReport;
+}
+
+/** What of a day is worth remembering besides flows and pools. */
+export interface DayReport extends WaterDay {
+  coverFill: number;
+  soilNormalisedDay: number;
+}
+
+/** Dry matter that still lies on top [kg/m2]. */
+export function lyingDry(state: BedState): number {
+  let dry = state.slow.lyingDry;
+  for (const item of state.classes) dry += item.lyingDry;
+  return dry;
 }
 
 export const poolIndex: Readonly<Record<Pool, number>> = Object.fromEntries(
@@ -98,11 +129,16 @@ export function move(state: BedState, flows: Float64Array, flow: number, gramsPe
   if (to >= 0) state.nitrogen[to]! += gramsPerM2;
 }
 
-/** The bed on the morning of its first day: field capacity, usual or tested nitrate (model 6). */
+/**
+ * The bed on the morning of its first day: field capacity, usual or tested nitrate (model 6).
+ *
+ * @param keepsLayers false leaves out what is only for drawing layers
+ */
 export function startingState(
   input: BedSeason,
   lowerDepth: number,
   plan: RunPlan = runPlan(input, lowerDepth),
+  keepsLayers = true,
 ): BedState {
   const c = input.coefficients;
   const nitrogen = new Float64Array(pools.length);
@@ -117,24 +153,25 @@ export function startingState(
   const days = Math.min(11, plan.mean.length);
   let warmth = 0;
   for (let day = 0; day < days; day++) warmth += plan.mean[day]! / days;
-  const logged = new Set(
-    input.events.flatMap((event) => (event.kind === 'harvest' ? [event.plantingId] : [])),
-  );
   return {
     plan,
     nitrogen,
     classes: [],
-    slow: { topActive: 0, topInert: 0, dugActive: 0 },
+    slow: { topActive: 0, topInert: 0, dugActive: 0, lyingDry: 0 },
     ammonia: { unripe: 0, ripe: 0 },
     water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
     layers: [],
+    keepsLayers,
     plantings: input.plantings.map((planting) => ({
       input: planting,
-      logsHarvest: logged.has(planting.id),
+      curve: needCurve(planting.crop),
+      fullReach: reachShare(planting.crop.fullRootDepth, topDepth, lowerDepth),
+      logsHarvest: plan.pickedPlantings.has(planting.id),
       standing: false,
       done: false,
       degreeDays: 0,
       progress: 0,
+      wanted: 0,
       rootDepth: 0,
       nitrogen: 0,
       needSoFar: 0,
@@ -152,6 +189,24 @@ export function startingState(
       fixedToday: 0,
     })),
     soilCelsius: warmth,
+    canopy: {
+      transpiration: 0,
+      evaporation: 0,
+      isPlanted: false,
+      canopy: 0,
+      reach: 0,
+      depletionShare: 0,
+    },
+    clocks: { soil: 0, surface: 0 },
+    report: {
+      watered: 0,
+      throughfall: 0,
+      drainageTop: 0,
+      drainageLower: 0,
+      dryness: 0,
+      coverFill: 0,
+      soilNormalisedDay: 0,
+    },
   };
 }
 

@@ -3,8 +3,8 @@ import { coverFraction, coverWaterCapacity, wetnessFactor } from '../cover/wetne
 import { leachedShare } from '../soil/leaching';
 import { moistureFactor } from '../soil/organicMatter';
 import { soilTemperatureAfter, temperatureFactor } from '../soil/temperature';
-import { availableShare, waterDay, type WaterDay } from '../soil/water';
-import { move, poolIndex, type BedState } from './bedState';
+import { availableShare, waterDay } from '../soil/water';
+import { lyingDry, move, poolIndex, type BedState, type DayReport } from './bedState';
 import { decayDay } from './dayDecay';
 import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
 import { advancePlants, canopyOfBed, feedPlants, harvestPlants } from './dayPlants';
@@ -24,14 +24,7 @@ const flow = {
   denitrified: flowIndex('mineralTop', 'denitrified', 'wet soil'),
 } as const;
 
-/** What of a day is worth remembering besides flows and pools. */
-export interface DayReport extends WaterDay {
-  readonly coverFill: number;
-  readonly soilNormalisedDay: number;
-}
-
-const lyingDry = (state: BedState): number =>
-  state.layers.reduce((sum, layer) => sum + layer.left * layer.dryKgPerM2, 0);
+export type { DayReport } from './bedState';
 
 /**
  * One civil day of one bed, in the order of model "Order of the day": 1 events, 2 plants, 3 water,
@@ -41,6 +34,7 @@ const lyingDry = (state: BedState): number =>
  * @param state changed in place; its pools are the old ones plus `flows`
  * @param flows zeroed array by index of `flowKinds`, filled here [g N/m2]
  * @param index day of the run, 0 = `input.firstDay`
+ * @returns `state.report`, which the next day writes anew
  */
 export function stepDay(
   input: BedSeason,
@@ -52,28 +46,26 @@ export function stepDay(
   const day = input.firstDay + index;
   const { plan } = state;
   const { sizes, lowerDepth } = plan;
-  const rain = input.weather.rainMillimetres[index]!;
+  const rain = plan.rain[index]!;
   const mean = plan.mean[index]!;
+  const airFactor = plan.airFactor[index]!;
   const n = state.nitrogen;
 
-  if (plan.seasonStarts.has(index)) turnSeason(state, flows);
-  const events = plan.events.get(index) ?? none;
+  let events = none;
   let logged = 0;
-  for (const event of events) {
-    if (event.kind === 'rake off') rakeOff(input, state, flows, event.share);
-    else if (event.kind === 'dig cover in') digCoverIn(input, state, flows, event.share);
-    else if (event.kind === 'water') logged += event.depth;
+  if (plan.isBusy[index] === 1) {
+    events = plan.events.get(index) ?? none;
+    logged = beginBusyDay(input, state, flows, index, events);
   }
-  const laid = plan.layers.get(index);
-  if (laid) layLayers(input, state, flows, laid);
 
   advancePlants(state, day, mean);
 
   const plants = canopyOfBed(state, lowerDepth, c);
   const dry = lyingDry(state);
+  const { report } = state;
   const hidden = coverFraction(dry, c);
   const capacity = coverWaterCapacity(dry, c);
-  const water = waterDay(
+  waterDay(
     state.water,
     sizes,
     input.soil,
@@ -85,6 +77,7 @@ export function stepDay(
     hidden,
     input.keptMoist,
     c,
+    report,
   );
   const fill = capacity > 0 ? Math.min(1, state.water.cover / capacity) : 0;
 
@@ -92,15 +85,15 @@ export function stepDay(
   const moist = moistureFactor(availableShare(state.water, sizes));
   const soilFactor = temperatureFactor(state.soilCelsius);
   const soilDay = soilFactor * moist;
-  const surfaceDay = plan.airFactor[index]! * wetnessFactor(fill, c);
+  const surfaceDay = airFactor * wetnessFactor(fill, c);
 
   move(
     state,
     flows,
     flow.leached,
-    n[poolIndex.mineralLower]! * leachedShare(water.drainageLower, sizes.lowerFull),
+    n[poolIndex.mineralLower]! * leachedShare(report.drainageLower, sizes.lowerFull),
   );
-  if (water.drainageTop > c.denitrificationDrainage)
+  if (report.drainageTop > c.denitrificationDrainage)
     move(
       state,
       flows,
@@ -111,7 +104,7 @@ export function stepDay(
     state,
     flows,
     flow.down,
-    n[poolIndex.mineralTop]! * leachedShare(water.drainageTop, sizes.topFull),
+    n[poolIndex.mineralTop]! * leachedShare(report.drainageTop, sizes.topFull),
   );
 
   if (plan.rainOfYear > 0)
@@ -119,20 +112,18 @@ export function stepDay(
   move(state, flows, flow.soil, n[poolIndex.soilOrganic]! * c.soilReleaseRate * soilDay);
   move(state, flows, flow.young, n[poolIndex.youngHumus]! * c.youngHumusRate * soilDay);
 
-  const slowFactor = decayDay(state, flows, { soil: soilDay, surface: surfaceDay }, c);
-  for (const layer of state.layers) {
-    layer.left *= layer.item === null ? slowFactor : layer.item.lyingFactor;
-    if (rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
-  }
+  state.clocks.soil = soilDay;
+  state.clocks.surface = surfaceDay;
+  lieLonger(state, decayDay(state, flows, state.clocks, c), rain);
 
-  const demand = ammoniaDay(state.ammonia, fill, mean, c);
+  const demand = ammoniaDay(state.ammonia, fill, mean, c, airFactor);
   move(
     state,
     flows,
     flow.ammonia,
     Math.min(demand, c.ammoniaFreeShare * Math.max(0, n[poolIndex.coverFree]!)),
   );
-  const through = water.throughfall;
+  const through = report.throughfall;
   const washed = Math.min(
     1,
     c.washBase +
@@ -142,14 +133,38 @@ export function stepDay(
 
   feedPlants(state, flows, day, lowerDepth, c);
   harvestPlants(input, state, flows, events, day);
-  // written out: spreading `water` here costs as much as the rest of the day
-  return {
-    watered: water.watered,
-    throughfall: water.throughfall,
-    drainageTop: water.drainageTop,
-    drainageLower: water.drainageLower,
-    dryness: water.dryness,
-    coverFill: fill,
-    soilNormalisedDay: soilDay,
-  };
+  report.coverFill = fill;
+  report.soilNormalisedDay = soilDay;
+  return report;
+}
+
+/** Entries of a day and a season's first morning (step 1); returns the watering written down [mm]. */
+function beginBusyDay(
+  input: BedSeason,
+  state: BedState,
+  flows: Float64Array,
+  index: number,
+  events: readonly BedEvent[],
+): number {
+  const { plan } = state;
+  if (plan.seasonStarts.has(index)) turnSeason(state, flows);
+  let logged = 0;
+  for (const event of events) {
+    if (event.kind === 'rake off') rakeOff(input, state, flows, event.share);
+    else if (event.kind === 'dig cover in') digCoverIn(input, state, flows, event.share);
+    else if (event.kind === 'water') logged += event.depth;
+  }
+  const laid = plan.layers.get(index);
+  if (laid) layLayers(input, state, flows, laid);
+  return logged;
+}
+
+/** What lies on top shrinks with the classes it decays with; drawn layers sink on drying days. */
+function lieLonger(state: BedState, slowFactor: number, rain: number): void {
+  for (const item of state.classes) item.lyingDry *= item.lyingFactor;
+  state.slow.lyingDry *= slowFactor;
+  for (const layer of state.layers) {
+    layer.left *= layer.item === null ? slowFactor : layer.item.lyingFactor;
+    if (rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
+  }
 }

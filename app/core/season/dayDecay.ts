@@ -1,5 +1,6 @@
+import type { DecayDay } from '../cover/decay';
 import { lyingCarbon, type ResidueClass } from '../cover/residueClass';
-import { freeStep, starvedStep, type ClassStep } from '../cover/tieUp';
+import { freeStep, starvedStep } from '../cover/tieUp';
 import { move, poolIndex, type BedState } from './bedState';
 import type { Coefficients } from './coefficients';
 import { flowIndex } from './flows';
@@ -35,49 +36,52 @@ function residueDays(item: ResidueClass, clocks: DecayClocks, c: Coefficients): 
 }
 
 /** Writes a class's step into the flows and its carbon; `fromSoil` is what of a tie-up the soil gave. */
-function settle(state: BedState, flows: Float64Array, step: ClassStep, fromSoil: number): void {
-  const { item, after } = step;
+function settle(
+  state: BedState,
+  flows: Float64Array,
+  item: ResidueClass,
+  step: DecayDay,
+  fromSoil: number,
+): void {
   const laid = item.placement === 'laid';
-  const eaten = (item.residue - after.residue) / item.parameters.carbonToNitrogen;
-  const humified = (after.humus - item.humus) / item.parameters.humusCarbonToNitrogen;
-  move(state, flows, laid ? flow.coverEaten : flow.dugEaten, Math.max(0, eaten));
-  move(state, flows, laid ? flow.coverHumified : flow.dugHumified, Math.max(0, humified));
+  move(state, flows, laid ? flow.coverEaten : flow.dugEaten, Math.max(0, step.eaten));
+  move(state, flows, laid ? flow.coverHumified : flow.dugHumified, Math.max(0, step.humified));
   if (step.released >= 0)
     move(state, flows, laid ? flow.coverReleased : flow.dugReleased, step.released);
   else {
-    const held = -step.released;
     move(state, flows, laid ? flow.soilHeld : flow.dugHeld, fromSoil);
-    if (laid) move(state, flows, flow.coverHeld, Math.max(0, held - fromSoil));
+    if (laid) move(state, flows, flow.coverHeld, Math.max(0, -step.released - fromSoil));
   }
-  item.residue = after.residue;
-  item.microbes = after.microbes;
-  item.humus = after.humus;
+  item.residue = step.after.residue;
+  item.microbes = step.after.microbes;
+  item.humus = step.after.humus;
 }
 
-interface Wanting {
-  readonly step: ClassStep;
-  readonly days: number;
-}
+/** Waits for nitrogen this day, on top or dug and hoed in. */
+const isWaiting = (item: ResidueClass, onTop: boolean): boolean =>
+  item.wanted > 0 && (item.placement === 'laid') === onTop;
 
-/** Shares a supply among classes that tie up, in proportion to what each wants. */
+/** Shares a supply among the classes that wait for it, in proportion to what each wants. */
 function shareOut(
-  wanting: readonly Wanting[],
+  state: BedState,
+  onTop: boolean,
+  wanted: number,
   supply: number,
-  turnoverDays: number,
+  clocks: DecayClocks,
   c: Coefficients,
-): ClassStep[] {
-  const wanted = wanting.reduce((sum, one) => sum - one.step.released, 0);
-  if (wanted <= supply) return wanting.map((one) => one.step);
-  return wanting.map(({ step, days }) =>
-    starvedStep(
-      step.item,
-      days,
-      turnoverDays,
-      -step.released,
-      (supply * -step.released) / wanted,
-      c,
-    ),
-  );
+): void {
+  if (wanted <= supply) return;
+  for (const item of state.classes)
+    if (isWaiting(item, onTop))
+      starvedStep(
+        item,
+        residueDays(item, clocks, c),
+        clocks.soil,
+        item.wanted,
+        (supply * item.wanted) / wanted,
+        c,
+        item.today.turned,
+      );
 }
 
 /**
@@ -93,36 +97,89 @@ export function decayDay(
   clocks: DecayClocks,
   c: Coefficients,
 ): number {
+  if (clocks.soil > 0 || clocks.surface > 0) decayClasses(state, flows, clocks, c);
+  else standStill(state, c);
+  return slowDay(state, flows, clocks, c);
+}
+
+/** Frozen: nothing decays, and what lies stays. */
+function standStill(state: BedState, c: Coefficients): void {
+  for (const item of state.classes)
+    if (item.placement === 'laid')
+      item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+}
+
+function decayClasses(
+  state: BedState,
+  flows: Float64Array,
+  clocks: DecayClocks,
+  c: Coefficients,
+): void {
   const small = c.lyingShareOfMicrobesAndHumus;
-  const wantingCover: Wanting[] = [];
-  const wantingSoil: Wanting[] = [];
+  // e^-l of greens and of browns, once for all classes of a kind
+  let greenTurned = -1;
+  let matureTurned = -1;
+  let wantedOnTop = 0;
+  let wantedBelow = 0;
   for (const item of state.classes) {
     // holds what was lying this morning until the day is settled
-    item.lyingFactor = lyingCarbon(item, small);
-    const days = residueDays(item, clocks, c);
-    const step = freeStep(item, days, clocks.soil, c);
-    if (step.released >= 0) settle(state, flows, step, 0);
-    else (item.placement === 'laid' ? wantingCover : wantingSoil).push({ step, days });
+    if (item.placement === 'laid') item.lyingFactor = lyingCarbon(item, small);
+    if (item.materialClass === 'inert') continue;
+    let turned = matureTurned;
+    if (item.materialClass === 'green') {
+      if (greenTurned < 0) greenTurned = Math.exp(-item.parameters.turnover * clocks.soil);
+      turned = greenTurned;
+    } else if (matureTurned < 0)
+      turned = matureTurned = Math.exp(-item.parameters.turnover * clocks.soil);
+    const step = freeStep(item, residueDays(item, clocks, c), clocks.soil, c, turned);
+    if (step.released >= 0) {
+      item.wanted = 0;
+      settle(state, flows, item, step, 0);
+    } else {
+      item.wanted = -step.released;
+      if (item.placement === 'laid') wantedOnTop += item.wanted;
+      else wantedBelow += item.wanted;
+    }
   }
-
-  if (wantingCover.length > 0) {
-    const free = c.coverFreeShareForTieUp * Math.max(0, state.nitrogen[poolIndex.coverFree]!);
-    const soil = c.soilShareForCoverTieUp * Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
-    const steps = shareOut(wantingCover, free + soil, clocks.soil, c);
-    const used = steps.reduce((sum, step) => sum + Math.max(0, -step.released), 0);
-    const soilPart = used > 0 ? Math.max(0, used - free) / used : 0;
-    for (const step of steps) settle(state, flows, step, soilPart * Math.max(0, -step.released));
-  }
-  if (wantingSoil.length > 0) {
-    const supply = Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
-    for (const step of shareOut(wantingSoil, supply, clocks.soil, c))
-      settle(state, flows, step, Math.max(0, -step.released));
-  }
-
+  if (wantedOnTop > 0) tieUpOnTop(state, flows, wantedOnTop, clocks, c);
+  if (wantedBelow > 0) tieUpBelow(state, flows, wantedBelow, clocks, c);
   for (const item of state.classes)
-    item.lyingFactor =
-      item.lyingFactor > 0 ? Math.min(1, lyingCarbon(item, small) / item.lyingFactor) : 0;
-  return slowDay(state, flows, clocks, c);
+    if (item.placement === 'laid')
+      item.lyingFactor =
+        item.lyingFactor > 0 ? Math.min(1, lyingCarbon(item, small) / item.lyingFactor) : 0;
+}
+
+function tieUpOnTop(
+  state: BedState,
+  flows: Float64Array,
+  wanted: number,
+  clocks: DecayClocks,
+  c: Coefficients,
+): void {
+  const free = c.coverFreeShareForTieUp * Math.max(0, state.nitrogen[poolIndex.coverFree]!);
+  const soil = c.soilShareForCoverTieUp * Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
+  shareOut(state, true, wanted, free + soil, clocks, c);
+  let used = 0;
+  for (const item of state.classes)
+    if (isWaiting(item, true)) used += Math.max(0, -item.today.released);
+  const soilPart = used > 0 ? Math.max(0, used - free) / used : 0;
+  for (const item of state.classes)
+    if (isWaiting(item, true))
+      settle(state, flows, item, item.today, soilPart * Math.max(0, -item.today.released));
+}
+
+function tieUpBelow(
+  state: BedState,
+  flows: Float64Array,
+  wanted: number,
+  clocks: DecayClocks,
+  c: Coefficients,
+): void {
+  const supply = Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
+  shareOut(state, false, wanted, supply, clocks, c);
+  for (const item of state.classes)
+    if (isWaiting(item, false))
+      settle(state, flows, item, item.today, Math.max(0, -item.today.released));
 }
 
 /** Compost and the like release at a fixed rate; what lies on top by the surface clock. */
@@ -132,12 +189,14 @@ function slowDay(
   clocks: DecayClocks,
   c: Coefficients,
 ): number {
-  const lying = state.slow.topActive + state.slow.topInert;
-  const fromTop = -state.slow.topActive * Math.expm1(-c.slowRate * clocks.surface);
-  const fromDug = -state.slow.dugActive * Math.expm1(-c.slowRate * clocks.soil);
+  const { slow } = state;
+  const lying = slow.topActive + slow.topInert;
+  if (slow.topActive === 0 && slow.dugActive === 0) return lying > 0 ? 1 : 0;
+  const fromTop = -slow.topActive * Math.expm1(-c.slowRate * clocks.surface);
+  const fromDug = -slow.dugActive * Math.expm1(-c.slowRate * clocks.soil);
   move(state, flows, flow.slowCover, fromTop);
   move(state, flows, flow.slowSoil, fromDug);
-  state.slow.topActive -= fromTop;
-  state.slow.dugActive -= fromDug;
+  slow.topActive -= fromTop;
+  slow.dugActive -= fromDug;
   return lying > 0 ? (lying - fromTop) / lying : 0;
 }

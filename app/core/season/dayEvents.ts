@@ -7,7 +7,7 @@ import {
   type ResidueClass,
 } from '../cover/residueClass';
 import { coverWaterCapacity } from '../cover/wetness';
-import { move, poolIndex, type BedState } from './bedState';
+import { lyingDry, move, poolIndex, type BedState } from './bedState';
 import { flowIndex } from './flows';
 import type { BedSeason, LayerInput } from './input';
 
@@ -57,6 +57,14 @@ function laySlow(state: BedState, flows: Float64Array, layer: LayerInput): void 
   }
 }
 
+/** Depth as laid of all of one material of a day [mm]. */
+function depthLaid(ordered: readonly LayerInput[], materialId: string): number {
+  let depth = 0;
+  for (const layer of ordered)
+    if (layer.placement === 'laid' && layer.materialId === materialId) depth += layer.laidDepth;
+  return depth;
+}
+
 /** Lays a day's layers; layers of one material count as one for ammonia. */
 export function layLayers(
   input: BedSeason,
@@ -65,10 +73,6 @@ export function layLayers(
   ordered: readonly LayerInput[],
 ): void {
   const c = input.coefficients;
-  const depthOf = new Map<string, number>();
-  for (const layer of ordered)
-    if (layer.placement === 'laid')
-      depthOf.set(layer.materialId, (depthOf.get(layer.materialId) ?? 0) + layer.laidDepth);
   let water = 0;
   for (const layer of ordered) {
     let item: ResidueClass | null = null;
@@ -92,9 +96,12 @@ export function layLayers(
         ammoniaPotential(
           layer.dryKgPerM2 > 0 ? layer.nitrogen / layer.dryKgPerM2 : 0,
           layer.condition,
-          depthOf.get(layer.materialId) ?? 0,
+          depthLaid(ordered, layer.materialId),
           c,
         );
+    if (item) item.lyingDry += layer.dryKgPerM2;
+    else state.slow.lyingDry += layer.dryKgPerM2;
+    if (!state.keepsLayers) continue;
     const laidDensity = layer.laidDepth > 0 ? (1000 * layer.dryKgPerM2) / layer.laidDepth : 0;
     state.layers.push({
       id: layer.id,
@@ -106,8 +113,8 @@ export function layLayers(
       settled: 0,
     });
   }
-  const dry = state.layers.reduce((sum, layer) => sum + layer.left * layer.dryKgPerM2, 0);
-  state.water.cover += Math.min(water, Math.max(0, coverWaterCapacity(dry, c) - state.water.cover));
+  const capacity = coverWaterCapacity(lyingDry(state), c);
+  state.water.cover += Math.min(water, Math.max(0, capacity - state.water.cover));
 }
 
 /** Digs a share of the cover in: residue, microbes, humus and free nitrogen go with it. */
@@ -175,6 +182,8 @@ function shrinkCover(state: BedState, factor: number): void {
   state.ammonia.unripe *= factor;
   state.ammonia.ripe *= factor;
   state.water.cover *= factor;
+  for (const item of state.classes) item.lyingDry *= factor;
+  state.slow.lyingDry *= factor;
   for (const layer of state.layers) layer.left *= factor;
 }
 

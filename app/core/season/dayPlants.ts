@@ -1,6 +1,6 @@
-import { classFor } from '../cover/residueClass';
+import { classFor, type ResidueClass } from '../cover/residueClass';
 import { fixationStage, nitrateSuppression } from '../crop/fixation';
-import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedShare } from '../crop/need';
+import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedOn } from '../crop/need';
 import { canopyShare, cropCoefficient, degreeDays, reachShare, rootDepthAt } from '../crop/stages';
 import { topDepth, type CanopyDay } from '../soil/water';
 import { move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
@@ -37,34 +37,46 @@ export function advancePlants(state: BedState, day: DayNumber, meanCelsius: numb
     if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
     if (!plant.standing) continue;
     const { crop } = plant.input;
-    const before = wantedShare(crop, plant.progress);
     plant.degreeDays += degreeDays(meanCelsius, crop.baseCelsius);
-    plant.progress =
+    const progress =
       plant.input.normalDegreeDays > 0
         ? Math.min(1, plant.degreeDays / plant.input.normalDegreeDays)
         : 1;
-    plant.rootDepth = rootDepthAt(crop, plant.progress);
-    plant.needToday = crop.need * plant.input.share * (wantedShare(crop, plant.progress) - before);
+    if (progress === plant.progress) continue;
+    plant.progress = progress;
+    plant.rootDepth = rootDepthAt(crop, progress);
+    const before = plant.wanted;
+    plant.wanted = wantedOn(plant.curve, progress);
+    plant.needToday = crop.need * plant.input.share * (plant.wanted - before);
   }
 }
 
-const plantedShare = (standing: readonly GrowingPlanting[]): number =>
-  standing.reduce((sum, plant) => sum + plant.input.share, 0);
+function plantedShare(state: BedState): number {
+  let planted = 0;
+  for (const plant of state.plantings) if (plant.standing) planted += plant.input.share;
+  return planted;
+}
 
 /** Shares over 1 (a note to the gardener) may not use more water or nitrate than one whole bed. */
 const shareScale = (planted: number): number => (planted > 1 ? 1 / planted : 1);
 
-/** What the standing plants ask of the water, by their shares; the rest of the bed is bare. */
+/**
+ * What the standing plants ask of the water, by their shares; the rest of the bed is bare.
+ *
+ * @returns `state.canopy`, written anew
+ */
 export function canopyOfBed(state: BedState, lowerDepth: number, c: Coefficients): CanopyDay {
-  const standing = state.plantings.filter((plant) => plant.standing);
-  const planted = plantedShare(standing);
+  const planted = plantedShare(state);
   const scale = shareScale(planted);
+  let isPlanted = false;
   let transpiration = 0;
   let evaporation = c.bareCropCoefficient * Math.max(0, 1 - planted);
   let canopy = 0;
   let reach = 0;
   let depletionShare = planted > 0 ? 0 : 0.5;
-  for (const plant of standing) {
+  for (const plant of state.plantings) {
+    if (!plant.standing) continue;
+    isPlanted = true;
     const { crop } = plant.input;
     const share = plant.input.share * scale;
     const coefficient = cropCoefficient(crop, plant.progress);
@@ -76,37 +88,41 @@ export function canopyOfBed(state: BedState, lowerDepth: number, c: Coefficients
     reach = Math.max(reach, reachShare(plant.rootDepth, topDepth, lowerDepth));
     depletionShare += (crop.depletionShare * plant.input.share) / planted;
   }
-  return {
-    transpiration,
-    evaporation,
-    isPlanted: standing.length > 0,
-    canopy,
-    reach,
-    depletionShare,
-  };
+  const day = state.canopy;
+  day.transpiration = transpiration;
+  day.evaporation = evaporation;
+  day.isPlanted = isPlanted;
+  day.canopy = canopy;
+  day.reach = reach;
+  day.depletionShare = depletionShare;
+  return day;
 }
 
-/** What the plants of a bed find in the soil when they begin to take, the same for all of them. */
-interface Found {
-  readonly top: number;
-  readonly lower: number;
-  readonly lowerDepth: number;
-  /** under 1 where the shares of the plantings add up to more than the bed */
-  readonly shareScale: number;
+/** Need of the last days that is still unmet, g N/m2. */
+function owedTo(plant: GrowingPlanting): number {
+  let owed = 0;
+  for (const unmet of plant.arrears) owed += unmet;
+  return owed;
 }
 
+/**
+ * A plant's day. `top` and `lower` are the nitrate it finds, the same for all plants of the bed;
+ * `scale` is under 1 where the shares of the plantings add up to more than the bed.
+ */
 function takeUp(
   state: BedState,
   flows: Float64Array,
   plant: GrowingPlanting,
   day: DayNumber,
-  found: Found,
+  top: number,
+  lower: number,
+  lowerDepth: number,
+  scale: number,
   c: Coefficients,
 ): void {
   const { crop } = plant.input;
-  const { top, lower } = found;
-  const share = plant.input.share * found.shareScale;
-  const reach = reachShare(plant.rootDepth, topDepth, found.lowerDepth);
+  const share = plant.input.share * scale;
+  const reach = reachShare(plant.rootDepth, topDepth, lowerDepth);
   const limitTop = uptakeLimit(top, share, c);
   const limitLower = uptakeLimit(lower, share * reach, c);
   const limit = limitTop + limitLower;
@@ -122,7 +138,7 @@ function takeUp(
       : 0;
   let fixed = usual * plant.needToday;
   const asked = plant.needToday - fixed;
-  const owed = plant.arrears.reduce((sum, one) => sum + one, 0);
+  const owed = owedTo(plant);
   const taken = Math.min(limit, asked + owed);
   // Today's need is served before arrears; what the soil cannot give, a legume may fix more of.
   const forToday = Math.min(taken, asked);
@@ -131,8 +147,12 @@ function takeUp(
       asked - forToday,
       Math.max(0, legume.highShareFixed * stage * plant.needToday - fixed),
     );
-  payArrears(plant.arrears, taken - forToday);
-  carryArrears(plant.arrears, Math.max(0, plant.needToday - fixed - forToday), c);
+  const unmet = Math.max(0, plant.needToday - fixed - forToday);
+  // days that owe nothing need not be remembered when nothing is owed
+  if (owed > 0 || unmet > 0) {
+    payArrears(plant.arrears, taken - forToday);
+    carryArrears(plant.arrears, unmet, c);
+  }
   const luxury = crop.legume ? 0 : Math.min(limit - taken, luxuryWanted(plant.needToday, top, c));
 
   move(state, flows, flow.fixed, fixed);
@@ -161,14 +181,11 @@ export function feedPlants(
   lowerDepth: number,
   c: Coefficients,
 ): void {
-  const standing = state.plantings.filter((plant) => plant.standing);
-  const found: Found = {
-    top: state.nitrogen[poolIndex.mineralTop]!,
-    lower: state.nitrogen[poolIndex.mineralLower]!,
-    lowerDepth,
-    shareScale: shareScale(plantedShare(standing)),
-  };
-  for (const plant of standing) takeUp(state, flows, plant, day, found, c);
+  const top = state.nitrogen[poolIndex.mineralTop]!;
+  const lower = state.nitrogen[poolIndex.mineralLower]!;
+  const scale = shareScale(plantedShare(state));
+  for (const plant of state.plantings)
+    if (plant.standing) takeUp(state, flows, plant, day, top, lower, lowerDepth, scale, c);
 }
 
 function pick(
@@ -181,8 +198,6 @@ function pick(
   c: Coefficients,
 ): void {
   const { crop, share, firstHarvestDay, clearingDay, usualEndDay } = plant.input;
-  const grown = plant.nitrogen + plant.harvested;
-  const most = Math.max(0, c.harvestLimit * grown - plant.harvested);
   let wanted = 0;
   for (const event of events)
     if (event.kind === 'harvest' && event.plantingId === plant.input.id)
@@ -194,10 +209,32 @@ function pick(
     const met = plant.needSoFar > 0 ? Math.min(1, plant.metSoFar / plant.needSoFar) : 0;
     wanted += (crop.harvestNitrogen * share * met) / days;
   }
-  const picked = Math.min(most, wanted);
+  if (wanted === 0) return;
+  const grown = plant.nitrogen + plant.harvested;
+  const picked = Math.min(wanted, Math.max(0, c.harvestLimit * grown - plant.harvested));
   move(state, flows, flow.picked, picked);
   plant.nitrogen -= picked;
   plant.harvested += picked;
+}
+
+function layTops(
+  state: BedState,
+  plant: GrowingPlanting,
+  item: ResidueClass,
+  nitrogen: number,
+): void {
+  const dryKgPerM2 = (nitrogen * plant.input.crop.residueCarbonToNitrogen) / carbonOfTops / 1000;
+  item.lyingDry += dryKgPerM2;
+  if (state.keepsLayers)
+    state.layers.push({
+      id: `tops of ${plant.input.id}`,
+      item,
+      dryKgPerM2,
+      laidDensity: settledDensityOfTops,
+      settledDensity: settledDensityOfTops,
+      left: 1,
+      settled: 1,
+    });
 }
 
 /** The planting leaves the bed: roots stay as dug-in residue unless pulled, tops go where they were said to. */
@@ -229,16 +266,7 @@ function clear(
       item.residue += tops * item.parameters.carbonToNitrogen;
       move(state, flows, placement === 'laid' ? flow.topsLeft : flow.topsDug, tops);
       plant.left += tops;
-      if (placement === 'laid')
-        state.layers.push({
-          id: `tops of ${plant.input.id}`,
-          item,
-          dryKgPerM2: (tops * crop.residueCarbonToNitrogen) / carbonOfTops / 1000,
-          laidDensity: settledDensityOfTops,
-          settledDensity: settledDensityOfTops,
-          left: 1,
-          settled: 1,
-        });
+      if (placement === 'laid') layTops(state, plant, item, tops);
     }
   }
   plant.nitrogen = 0;

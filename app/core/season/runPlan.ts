@@ -7,6 +7,8 @@ import type { BedEvent, BedSeason, LayerInput, SeasonWeather } from './input';
 
 /** What follows from the weather alone, by day of the run; many draws may share it. */
 export interface WeatherPlan {
+  /** [mm] */
+  readonly rain: Float64Array;
   /** reference evapotranspiration [mm] */
   readonly evapotranspiration: Float64Array;
   /** mean air temperature [deg C] and what it does to decay on top */
@@ -21,10 +23,14 @@ export interface RunPlan extends WeatherPlan {
   readonly sizes: WaterSizes;
   /** rain of a normal year [mm] */
   readonly rainOfYear: number;
-  /** by day of the run, in the order of a day; most days have none */
+  /** 1 on days with entries or a season's start: on all others the three below need no look */
+  readonly isBusy: Uint8Array;
+  /** by day of the run, in the order of a day */
   readonly events: ReadonlyMap<number, readonly BedEvent[]>;
   readonly layers: ReadonlyMap<number, readonly LayerInput[]>;
   readonly seasonStarts: ReadonlySet<number>;
+  /** ids of plantings whose picks were logged */
+  readonly pickedPlantings: ReadonlySet<string>;
 }
 
 /** Depth of the lower layer [mm]: at least 30 cm, to the deepest root of the run's plantings (model 6). */
@@ -40,6 +46,7 @@ export function weatherPlan(
   const high = weather.maximumCelsius;
   const mean = low.map((coldest, index) => (coldest + high[index]!) / 2);
   return {
+    rain: weather.rainMillimetres,
     evapotranspiration: low.map((coldest, index) =>
       hargreavesReferenceEvapotranspiration(
         coldest,
@@ -75,13 +82,23 @@ export function runPlan(
   lowerDepth: number,
   shared: WeatherPlan = weatherPlan(input.weather, input.firstDay, input.latitudeDegrees),
 ): RunPlan {
+  const events = byDay(input.events, input.firstDay, sameDayEventOrder);
+  const layers = byDay(input.layers, input.firstDay, sameDayOrder);
+  const seasonStarts = new Set(input.seasonStarts.map((day) => day - input.firstDay));
+  const isBusy = new Uint8Array(input.lastDay - input.firstDay + 1);
+  for (const days of [events.keys(), layers.keys(), seasonStarts])
+    for (const index of days) isBusy[index] = 1;
   return {
     ...shared,
     lowerDepth,
     sizes: waterSizes(input.soil, lowerDepth),
     rainOfYear: input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0),
-    events: byDay(input.events, input.firstDay, sameDayEventOrder),
-    layers: byDay(input.layers, input.firstDay, sameDayOrder),
-    seasonStarts: new Set(input.seasonStarts.map((day) => day - input.firstDay)),
+    isBusy,
+    events,
+    layers,
+    seasonStarts,
+    pickedPlantings: new Set(
+      input.events.flatMap((event) => (event.kind === 'harvest' ? [event.plantingId] : [])),
+    ),
   };
 }

@@ -29,13 +29,21 @@ export interface CanopyDay {
 }
 
 export interface WaterDay {
-  readonly watered: number;
-  readonly throughfall: number;
-  readonly drainageTop: number;
-  readonly drainageLower: number;
+  watered: number;
+  throughfall: number;
+  drainageTop: number;
+  drainageLower: number;
   /** root-zone depletion / readily available water, after the day */
-  readonly dryness: number;
+  dryness: number;
 }
+
+const newWaterDay = (): WaterDay => ({
+  watered: 0,
+  throughfall: 0,
+  drainageTop: 0,
+  drainageLower: 0,
+  dryness: 0,
+});
 
 export interface WaterSizes {
   readonly topFull: number;
@@ -69,6 +77,7 @@ export const availableShare = (water: WaterStore, sizes: WaterSizes): number =>
  * @param logged watering the gardener wrote down [mm]
  * @param keptMoist refill to half of the readily available water when more than it is gone and
  *   under 5 mm of rain fell
+ * @param into where the day is written; a new one unless given
  */
 export function waterDay(
   water: WaterStore,
@@ -82,39 +91,41 @@ export function waterDay(
   coverFraction: number,
   keptMoist: boolean,
   c: Coefficients,
+  into: WaterDay = newWaterDay(),
 ): WaterDay {
+  const { reach } = plants;
+  const { topFull, topWilt, lowerFull, lowerWilt } = sizes;
+  let { top, lower, cover } = water;
   const demand = plants.transpiration * referenceEvapotranspiration;
   const share = adjustedDepletionShare(
     plants.depletionShare,
     demand + plants.evaporation * referenceEvapotranspiration,
   );
-  const zone = sizes.topFull - sizes.topWilt + plants.reach * (sizes.lowerFull - sizes.lowerWilt);
-  const depletionNow = (): number =>
-    sizes.topFull - water.top + plants.reach * (sizes.lowerFull - water.lower);
+  const zone = topFull - topWilt + reach * (lowerFull - lowerWilt);
   const readily = share * zone;
   // What the gardener wrote down counts first: nobody waters twice.
-  const missing = depletionNow() - logged;
+  const missing = topFull - top + reach * (lowerFull - lower) - logged;
   const refill =
     keptMoist && plants.isPlanted && rain < 5 && missing > readily ? missing - readily / 2 : 0;
   const watered = logged + refill;
 
   // The cover drinks first, then gives to the air.
-  const caught = Math.min(Math.max(0, coverCapacity - water.cover), rain + watered);
-  water.cover += caught;
+  const caught = Math.min(Math.max(0, coverCapacity - cover), rain + watered);
+  cover += caught;
   const throughfall = rain + watered - caught;
   const coverEvaporation = Math.min(
-    water.cover,
+    cover,
     referenceEvapotranspiration * coverFraction * (1 - plants.canopy),
   );
-  water.cover -= coverEvaporation;
+  cover -= coverEvaporation;
   // A cover that shrank holds less than it did: what is over runs into the soil.
-  const spilled = Math.max(0, water.cover - coverCapacity);
-  water.cover -= spilled;
+  const spilled = Math.max(0, cover - coverCapacity);
+  cover -= spilled;
   const intoSoil = throughfall + spilled;
 
   const evaporable = 1000 * (soil.fieldCapacity - 0.5 * soil.wiltingPoint) * c.evaporationDepth;
   const readilyEvaporable = c.readilyEvaporableShare * evaporable;
-  const surfaceDepletion = Math.max(0, sizes.topFull - water.top - intoSoil);
+  const surfaceDepletion = Math.max(0, topFull - top - intoSoil);
   const drying = Math.min(
     1,
     Math.max(0, (evaporable - surfaceDepletion) / (evaporable - readilyEvaporable)),
@@ -128,31 +139,31 @@ export function waterDay(
         (1 - c.coverEvaporationSaving * coverFraction) -
         coverEvaporation,
     );
-  water.top += intoSoil - Math.min(evaporation, Math.max(0, water.top + intoSoil - sizes.topWilt));
+  top += intoSoil - Math.min(evaporation, Math.max(0, top + intoSoil - topWilt));
 
-  const stress = waterStress(Math.max(0, depletionNow()), zone, share);
-  const topHeld = Math.max(0, water.top - sizes.topWilt);
-  const lowerHeld = Math.max(0, water.lower - sizes.lowerWilt) * plants.reach;
+  const stress = waterStress(Math.max(0, topFull - top + reach * (lowerFull - lower)), zone, share);
+  const topHeld = Math.max(0, top - topWilt);
+  const lowerHeld = Math.max(0, lower - lowerWilt) * reach;
   const weighted = topHeld + c.lowerLayerUptakeWeight * lowerHeld;
   if (weighted > 0) {
     const transpiration = demand * stress;
-    water.top -= Math.min(topHeld, (transpiration * topHeld) / weighted);
-    water.lower -= Math.min(
-      lowerHeld,
-      (transpiration * c.lowerLayerUptakeWeight * lowerHeld) / weighted,
-    );
+    top -= Math.min(topHeld, (transpiration * topHeld) / weighted);
+    lower -= Math.min(lowerHeld, (transpiration * c.lowerLayerUptakeWeight * lowerHeld) / weighted);
   }
 
-  const drainageTop = Math.max(0, water.top - sizes.topFull);
-  water.top -= drainageTop;
-  water.lower += drainageTop;
-  const drainageLower = Math.max(0, water.lower - sizes.lowerFull);
-  water.lower -= drainageLower;
-  return {
-    watered,
-    throughfall: intoSoil,
-    drainageTop,
-    drainageLower,
-    dryness: readily > 0 ? Math.max(0, depletionNow()) / readily : 0,
-  };
+  const drainageTop = Math.max(0, top - topFull);
+  top -= drainageTop;
+  lower += drainageTop;
+  const drainageLower = Math.max(0, lower - lowerFull);
+  lower -= drainageLower;
+  water.top = top;
+  water.lower = lower;
+  water.cover = cover;
+  into.watered = watered;
+  into.throughfall = intoSoil;
+  into.drainageTop = drainageTop;
+  into.drainageLower = drainageLower;
+  into.dryness =
+    readily > 0 ? Math.max(0, topFull - top + reach * (lowerFull - lower)) / readily : 0;
+  return into;
 }
