@@ -19,9 +19,10 @@ export function ammoniaDepthFactor(laidMillimetres: number): number {
 /**
  * Share of a surface layer's nitrogen that may leave as ammonia.
  *
- *     P = min(45 %, max(0, 0.40 gN/kgDM - 5.08) % x m)
+ *     P = min(45 %, max(0, 0.40 gN/kgDM - 5.08) % x m x u)
  *
- * m by laid depth for just-cut material, 0.3 limp, 0.1 crisp.
+ * m by laid depth for just-cut material, 0.3 limp, 0.1 crisp; u is 1 and drawn from 0.3 to 2,
+ * because measured losses lie far apart.
  *
  * @param laidMillimetres depth as laid of all of one material laid on one day
  * @returns 0-0.45
@@ -41,7 +42,9 @@ export function ammoniaPotential(
         ? c.ammoniaCrisp
         : ammoniaDepthFactor(laidMillimetres);
   const percent =
-    Math.max(0, c.ammoniaSlope * gramsNitrogenPerKilogramDry - c.ammoniaIntercept) * factor;
+    Math.max(0, c.ammoniaSlope * gramsNitrogenPerKilogramDry - c.ammoniaIntercept) *
+    factor *
+    c.ammoniaFactor;
   return Math.min(c.ammoniaLimit, percent) / 100;
 }
 

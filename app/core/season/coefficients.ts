@@ -50,6 +50,7 @@ export interface Coefficients {
   readonly ammoniaLimp: number;
   readonly ammoniaCrisp: number;
   readonly ammoniaFreeShare: number;
+  readonly ammoniaFactor: number;
   // soil organic matter (model 5)
   readonly soilCarbonToNitrogen: number;
   readonly organicMatterPerCarbon: number;

@@ -103,4 +103,14 @@ export const coverCoefficients = {
     'most that can leave in a day',
     'assumed',
   ),
+  ammoniaFactor: row(
+    0.3,
+    1,
+    2,
+    'x the promised share',
+    'Assumed',
+    'measured losses of grass and legume mulches span 0.08 to 47 per cent of their nitrogen',
+    'assumed',
+    { drawnPer: 'garden' },
+  ),
 } as const;
