@@ -1,6 +1,7 @@
 import type { MaterialRow } from '../tables/shapes';
 import { lawnMaterials } from '../tables/lawns';
 import { carbonBounds, carbonKindOf, materialOf } from '../tables/materials';
+import { mowingKind } from './lawnKind';
 import type { Application, Garden, Mowing } from './schema';
 
 /** Own values that stand in for a table's. */
@@ -65,11 +66,11 @@ export function materialById(garden: Garden, id: string): MaterialValues {
   return own ? withMeasured(rowOf(own.basedOn), own, own) : withMeasured(rowOf(id), {});
 }
 
-/** What came off the lawn: the mowing's own kind, else the lawn's. */
+/** What came off the lawn: the mowing's own kind, else the lawn's, lean after drought. */
 export function clippingsOf(garden: Garden, mowing: Mowing): MaterialValues {
   const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
   if (!lawn) throw new Error(`No lawn ${mowing.lawnId}`);
-  return withMeasured(rowOf(lawnMaterials[mowing.kind ?? lawn.kind]), {});
+  return withMeasured(rowOf(lawnMaterials[mowingKind(garden, lawn, mowing)]), {});
 }
 
 /** The mowing a layer came from, or null when it came from elsewhere. */

@@ -1,10 +1,9 @@
 import { dayOf, seasonEnd, seasonStart, yearOf, dayFromParts, type DayNumber } from '../core/days';
-import { seasonWeather, type RecordedDay } from '../core/season/ahead';
+import { seasonWeather } from '../core/season/ahead';
 import type {
   BedEvent,
   BedSeason,
   LayerInput,
-  MonthlyNormals,
   PlantingInput,
   SeasonWeather,
   SoilProperties,
@@ -19,6 +18,9 @@ import { measuredEvaporation } from './measuredEvaporation';
 import { materialOfApplication, mowingOf } from './materialValues';
 import { plantingInput } from './plantingInput';
 import type { Application, Bed, Garden, GardenEvent } from './schema';
+import { normalsOf, recordOf } from './weatherRecord';
+
+export { normalsOf, recordOf } from './weatherRecord';
 
 export interface SeasonOptions {
   /** layers that are only thought of, on any bed */
@@ -37,46 +39,6 @@ const leadDays = 42;
 const longestLeadDays = 366;
 /** A soil test counts as the start when it was taken at most this long before. */
 const testCountsDays = 60;
-
-/** Monthly normals as the engine takes them. */
-export const normalsOf = (garden: Garden): MonthlyNormals => {
-  const { minimumCelsius, maximumCelsius, rainMillimetres, wetDays } = garden.weather.normals;
-  return { minimumCelsius, maximumCelsius, rainMillimetres, wetDays };
-};
-
-/** Recorded days up to a day, the gardener's own rain gauge and thermometer in place of the record. */
-export function recordOf(garden: Garden, upTo: DayNumber): RecordedDay[] {
-  const record = new Map<DayNumber, RecordedDay>();
-  for (const [date, minimumCelsius, maximumCelsius, rainMillimetres] of garden.weather.days) {
-    const day = dayOf(date);
-    if (day <= upTo) record.set(day, { day, minimumCelsius, maximumCelsius, rainMillimetres });
-  }
-  const gauged = new Map<DayNumber, number>();
-  for (const event of garden.events) {
-    if (event.kind !== 'rain gauge') continue;
-    const day = dayOf(event.date);
-    // emptied twice in a day: both count
-    if (day <= upTo) gauged.set(day, (gauged.get(day) ?? 0) + event.millimetres);
-  }
-  for (const [day, rainMillimetres] of gauged) {
-    const known = record.get(day) ?? { day, minimumCelsius: null, maximumCelsius: null };
-    record.set(day, { ...known, rainMillimetres });
-  }
-  for (const [date, lowest, highest] of garden.weather.thermometer ?? []) {
-    const day = dayOf(date);
-    if (day > upTo) continue;
-    const known = record.get(day);
-    // where the record and the reading cannot both be, the record gives way
-    const [low, high] = [known?.minimumCelsius ?? null, known?.maximumCelsius ?? null];
-    record.set(day, {
-      day,
-      minimumCelsius: lowest ?? (highest !== null && low !== null && low > highest ? null : low),
-      maximumCelsius: highest ?? (lowest !== null && high !== null && high < lowest ? null : high),
-      rainMillimetres: known?.rainMillimetres ?? null,
-    });
-  }
-  return [...record.values()];
-}
 
 type SoilTest = Extract<GardenEvent, { kind: 'soil test' }>;
 

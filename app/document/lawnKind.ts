@@ -1,0 +1,80 @@
+import { dayOf, type DayNumber } from '../core/days';
+import type { RecordedDay } from '../core/season/ahead';
+import { droughtDays, droughtLine } from '../tables/lawnGrowthWater';
+import { lawnSeason, lawnTexture, runInDays } from './lawnWeather';
+import type { Garden, Lawn, LawnKind, Mowing } from './schema';
+import { recordOf } from './weatherRecord';
+
+/** Kinds that drought turns lean; the others are said to be poor already. */
+const lush: readonly LawnKind[] = ['fed', 'ordinary', 'clover-rich'];
+/** Of the days that count, so many must be known: nobody is told of a drought that was imagined. */
+const knownShare = 0.9;
+
+/** Days known, by garden record; a lawn is asked about once for each of its layers. */
+const remembered = new WeakMap<
+  Garden['weather'],
+  WeakMap<Garden['events'], Map<string, number | null>>
+>();
+const records = new WeakMap<Garden['weather'], WeakMap<Garden['events'], readonly RecordedDay[]>>();
+
+function inside<Value>(
+  cache: WeakMap<Garden['weather'], WeakMap<Garden['events'], Value>>,
+  garden: Garden,
+  make: () => Value,
+): Value {
+  let byEvents = cache.get(garden.weather);
+  if (!byEvents) {
+    byEvents = new WeakMap();
+    cache.set(garden.weather, byEvents);
+  }
+  let value = byEvents.get(garden.events);
+  if (value === undefined) {
+    value = make();
+    byEvents.set(garden.events, value);
+  }
+  return value;
+}
+
+function reckoned(garden: Garden, grass: Lawn['grass'], day: DayNumber): number | null {
+  const whole = inside(records, garden, () => recordOf(garden, Infinity));
+  const first = day - droughtDays - runInDays;
+  const record = whole.filter((one) => one.day >= first && one.day < day);
+  const isWhole = (one: RecordedDay): boolean =>
+    one.minimumCelsius !== null && one.maximumCelsius !== null && one.rainMillimetres !== null;
+  if (record.filter(isWhole).length < knownShare * (droughtDays + runInDays)) return null;
+  const { water } = lawnSeason(garden, grass, day - droughtDays, day - 1, day - 1, 1, record);
+  return water.reduce((sum, share) => sum + share, 0) / droughtDays;
+}
+
+/**
+ * Share of its wanted water that a lawn got over the two weeks before a day, 0-1, from measured
+ * weather alone; null where too little of it was measured to say.
+ */
+export function lawnWaterShare(
+  garden: Garden,
+  grass: Lawn['grass'],
+  day: DayNumber,
+): number | null {
+  const { latitudeDegrees, elevationMetres } = garden.garden;
+  const key = [grass, lawnTexture(garden), latitudeDegrees, elevationMetres ?? 0, day].join();
+  const shares = inside(remembered, garden, () => new Map<string, number | null>());
+  const known = shares.get(key);
+  if (known !== undefined) return known;
+  const share = reckoned(garden, grass, day);
+  shares.set(key, share);
+  return share;
+}
+
+/** A lawn's kind on a day: its own, or lean when it had too little water before. */
+export function lawnKindOn(garden: Garden, lawn: Lawn, day: DayNumber): LawnKind {
+  if (!lush.includes(lawn.kind)) return lawn.kind;
+  const share = lawnWaterShare(garden, lawn.grass, day);
+  return share !== null && share < droughtLine.typical ? 'lean' : lawn.kind;
+}
+
+/**
+ * What a mowing is of: what the gardener said of it, else its lawn's kind, which drought turns
+ * lean by itself.
+ */
+export const mowingKind = (garden: Garden, lawn: Lawn, mowing: Mowing): LawnKind =>
+  mowing.kind ?? lawnKindOn(garden, lawn, dayOf(mowing.date));
