@@ -118,7 +118,15 @@ function onHandOf(
       const { litres, nitrogenGrams } = mowingMass(garden, mowing);
       const left = Math.max(0, mowingAccount(withProposed, mowing).leftShare);
       const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+      const { quantity } = mowing.amount;
+      const counted =
+        quantity.kind === 'containers'
+          ? garden.containers.find(({ id }) => id === quantity.containerId)
+          : undefined;
       return {
+        container: counted
+          ? { one: counted.name, many: counted.plural, litres: counted.litres }
+          : null,
         name: lawn ? `clippings from ${lawn.name}` : 'clippings',
         litres: litres * left,
         nitrogenGrams: nitrogenGrams * left,

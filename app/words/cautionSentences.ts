@@ -194,8 +194,8 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
   enough,
   legume,
   short,
-  'tied up': ({ nitrogen, number, day }) =>
-    `What rots in the soil has taken ${nitrogen(number)} from it and gives it back ${day === '' ? 'after this season' : `by about ${day}`}.`,
+  'tied up': ({ nitrogen, number, day, text }) =>
+    `${text('what') === '' ? 'What rots in the soil' : `${text('what')}, rotting in the soil,`} has taken ${nitrogen(number)} from it and gives it back ${day === '' ? 'after this season' : `by about ${day}`}.`,
   'washing out': washingOut,
   seedlings,
   'cold soil': ({ crop, byCrop, degrees, number, threshold, day }) =>

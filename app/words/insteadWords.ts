@@ -1,7 +1,7 @@
 import type { InsteadKey } from '../core/season/limits';
 import type { Caution } from '../core/season/verdict';
 import type { UnitSet } from '../amounts/unitSystem';
-import { estimateWithUnit } from './figures';
+import { estimateWithUnit, rulerFraction } from './figures';
 
 const sentences: Readonly<Record<InsteadKey, string>> = {
   'stop greens':
@@ -50,13 +50,29 @@ export function insteadWords(
   if (caution.detail['welcome'] === 1) return '';
   const litres = Number(caution.detail['mendLitres'] ?? 0);
   if (caution.kind === 'short' && litres > 0)
-    return `Lay or hoe in about ${estimateWithUnit(litres, units.volume)} of ${String(caution.detail['mendWith'])}, thin, and look again in a week.`;
+    return `Hoe in about ${mendingAmount(caution, litres, units)} of ${String(caution.detail['mendWith'])}, thin; laid on it works more slowly. Look again in a week.`;
   // The same lines hold for a layer in the hand and for a bed that has had it.
   if (caution.layerId === null && (caution.kind === 'room' || caution.kind === 'season total'))
     return sentences[
       caution.weight === 'note' || caution.kind === 'season total'
         ? 'stop greens'
-        : 'rake and carry'
+        : Number(caution.detail['lyingMm'] ?? 0) < worthRakingMillimetres
+          ? 'browns only'
+          : 'rake and carry'
     ];
   return sentences[instead];
+}
+
+/** Under this there is nothing left to rake off (ours). */
+const worthRakingMillimetres = 4;
+
+/** In what the gardener carries it in where that is known, else by volume. */
+function mendingAmount(
+  { detail }: Pick<Caution, 'detail'>,
+  litres: number,
+  units: UnitSet,
+): string {
+  const count = Number(detail['mendCount'] ?? 0);
+  if (count <= 0) return estimateWithUnit(litres, units.volume);
+  return `${rulerFraction(count)} ${String(detail[count <= 1 ? 'mendOne' : 'mendMany'])}`;
 }

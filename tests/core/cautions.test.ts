@@ -399,15 +399,18 @@ describe('short', () => {
   });
   test('names what is on hand: one thin layer at most, no more than there is room for', () => {
     const made: Case = { uptake: 0.03, result: { pools: { mineralTop: all(1) } } };
-    const mends = (litres: number, nitrogenGrams: number): unknown =>
-      ofBed(made, { onHand: [{ name: 'clippings', litres, nitrogenGrams }] }).find(
+    const bag = { one: 'bag', many: 'bags', litres: 45 };
+    const mends = (litres: number, nitrogenGrams: number): Caution['detail'] | undefined =>
+      ofBed(made, { onHand: [{ name: 'clippings', litres, nitrogenGrams, container: bag }] }).find(
         (caution) => caution.kind === 'short',
-      )?.detail['mendLitres'];
-    expect(mends(135, 230)).toBe(8 * 6);
-    expect(mends(20, 34)).toBe(20);
+      )?.detail;
+    expect(mends(135, 230)).toMatchObject({ mendLitres: 8 * 6, mendCount: 1, mendOne: 'bag' });
+    expect(mends(20, 34)?.['mendLitres']).toBe(20);
+    // less than half a millimetre is not worth carrying
+    expect(mends(2, 3.4)?.['mendLitres']).toBeUndefined();
     // very rich: the room of the bed decides
     const room = runOf(made).verdict.room ?? NaN;
-    expect(mends(135, 13_500)).toBeCloseTo((room * 6) / 100, 9);
+    expect(mends(135, 6_750)?.['mendLitres']).toBeCloseTo((room * 6) / 50, 9);
   });
 });
 

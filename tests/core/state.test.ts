@@ -422,7 +422,7 @@ describe('room left for greens', () => {
     const result = makeResult({
       plantings: [makePlantingResult(planting, { need: 0.1, uptake: 0.05 })],
     });
-    expect(laidThisSeason(bed, today)).toBe(75);
+    expect(laidThisSeason(bed, result, today)).toBe(75);
     expect(bedVerdict(bed, result, today, limits).room).toBeCloseTo(5, 9);
   });
 
@@ -432,7 +432,7 @@ describe('room left for greens', () => {
         makeLayer({ nitrogen: 60, materialClass: 'slow', mineralShare: 0.03, slowShare: 0.05 }),
       ],
     });
-    expect(laidThisSeason(bed, today)).toBeCloseTo(4.8, 9);
+    expect(laidThisSeason(bed, makeResult({}), today)).toBeCloseTo(4.8, 9);
   });
 
   test('layers of last season do not count as laid', () => {
@@ -440,7 +440,28 @@ describe('room left for greens', () => {
       seasonStarts: [dayIn(4, 1)],
       layers: [makeLayer({ nitrogen: 40, day: dayIn(3, 1) })],
     });
-    expect(laidThisSeason(bed, today)).toBe(0);
+    expect(laidThisSeason(bed, makeResult({}), today)).toBe(0);
+  });
+
+  test('what was raked off again does not count: of what still lay the share that was taken', () => {
+    const bed = makeBed({
+      layers: [makeLayer({ id: 'a', nitrogen: 40, day: dayIn(6, 1) })],
+      events: [{ kind: 'rake off', day: dayIn(6, 11), share: 0.5 }],
+    });
+    const result = makeResult({});
+    const left = new Float64Array(result.days).fill(0.8);
+    const raked = { ...result, layers: [{ id: 'a', left, depth: left }] };
+    expect(laidThisSeason(bed, raked, today)).toBeCloseTo(40 * (1 - 0.5 * 0.8), 9);
+  });
+
+  test('a crop that wants next to nothing any more has no room, whatever it went without', () => {
+    const planting = makePlanting();
+    const done = makePlantingResult(planting, { need: 0.1, uptake: 0.02 });
+    const bed = makeBed({ plantings: [planting] });
+    done.dailyNeed.fill(0, today + 1 - makeResult({}).firstDay);
+    const verdict = bedVerdict(bed, makeResult({ plantings: [done] }), today, limits);
+    expect(verdict.openShare).toBeLessThan(limits.numbers['little open']);
+    expect(verdict.room).toBe(0);
   });
 });
 

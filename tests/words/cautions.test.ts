@@ -217,8 +217,10 @@ describe('sentences', () => {
       number: 3.29,
       threshold: 1.5,
       layerId: null,
-      detail: { excessClass: 'tender storage' },
+      detail: { excessClass: 'tender storage', lyingMm: 30 },
     });
+    const raked = { ...gate, detail: { ...gate.detail, lyingMm: 1 } };
+    expect(cautionWords(raked, basisOf(raked), metricUnits).instead).toMatch(/^Browns only/);
     expect(says(gate)).toBe(
       'In hand and to come: 3.3 times what the crop can use; past 1.5 it grows tops in place of roots.',
     );
@@ -250,7 +252,14 @@ describe('sentences', () => {
     });
     const { instead } = cautionWords(hungry, basisOf(hungry), metricUnits);
     expect(instead).toBe(
-      'Lay or hoe in about 68 L of clippings from Back, thin, and look again in a week.',
+      'Hoe in about 68 L of clippings from Back, thin; laid on it works more slowly. Look again in a week.',
+    );
+    const inBags = {
+      ...hungry,
+      detail: { ...hungry.detail, mendCount: 1.5, mendOne: 'bag', mendMany: 'bags' },
+    };
+    expect(cautionWords(inBags, basisOf(inBags), metricUnits).instead).toMatch(
+      /^Hoe in about 1 1\/2 bags of clippings from Back/,
     );
   });
 

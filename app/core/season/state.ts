@@ -1,7 +1,7 @@
 import type { DayNumber } from '../days';
 import { coverStateOn } from './coverState';
 import { classLines } from './excessLines';
-import type { BedSeason } from './input';
+import type { BedSeason, LayerInput } from './input';
 import type { Limits } from './limits';
 import {
   canFix,
@@ -23,18 +23,40 @@ const total = (
 /**
  * What feeds, laid or dug in this season up to a day, g N/m2 of bed: total N of greens, and of
  * compost, manure and meals the share that a season frees. Browns and wood are left out: little of
- * theirs is ready within the season.
+ * theirs is ready within the season. What was raked off again does not count.
  */
-export function laidThisSeason(input: BedSeason, today: DayNumber): number {
+export function laidThisSeason(input: BedSeason, result: SeasonResult, today: DayNumber): number {
   const from = seasonFirstDay(input, today);
   let laid = 0;
   for (const layer of input.layers) {
     if (layer.day < from || layer.day > today) continue;
-    if (layer.materialClass === 'green') laid += layer.nitrogen;
-    if (layer.materialClass === 'slow')
-      laid += layer.nitrogen * Math.min(1, layer.mineralShare + layer.slowShare);
+    const feeds =
+      layer.materialClass === 'green'
+        ? 1
+        : layer.materialClass === 'slow'
+          ? Math.min(1, layer.mineralShare + layer.slowShare)
+          : 0;
+    if (feeds > 0) laid += layer.nitrogen * feeds * (1 - rakedShare(input, result, layer, today));
   }
   return laid;
+}
+
+/** Share of a layer that was raked off again: of what still lay when it was raked. */
+function rakedShare(
+  input: BedSeason,
+  result: SeasonResult,
+  layer: LayerInput,
+  today: DayNumber,
+): number {
+  const lying = result.layers.find(({ id }) => id === layer.id);
+  if (!lying) return 0;
+  return input.events.reduce(
+    (sum, event) =>
+      event.kind === 'rake off' && event.day > layer.day && event.day <= today
+        ? sum + event.share * (lying.left[event.day - 1 - result.firstDay] ?? 0)
+        : sum,
+    0,
+  );
 }
 
 /** Highest nitrate round the first flower of the fruit crop with the largest need [mg/kg]; null without one. */
@@ -71,9 +93,19 @@ function firstDayBelow(
   return null;
 }
 
-/** The bed has room for this much greens, g total N per m2; the release of a season is assumed. */
-function roomFor(need: number, onHand: number, laid: number, limits: Limits): number {
+/**
+ * The bed has room for this much greens, g total N per m2; the release of a season is assumed. A
+ * crop that wants next to nothing any more has none, whatever it once went without.
+ */
+function roomFor(
+  need: number,
+  onHand: number,
+  laid: number,
+  openShare: number,
+  limits: Limits,
+): number {
   const { numbers } = limits;
+  if (openShare < numbers['little open']) return 0;
   return Math.min(
     Math.max(0, numbers['room aim'] * need - onHand) / numbers['room share'],
     Math.max(0, numbers['room season limit'] - laid),
@@ -107,7 +139,7 @@ function emptyBed(
     wantsMoreLater: false,
     strongly: false,
     flowerNitrate: null,
-    laidThisSeason: laidThisSeason(input, today),
+    laidThisSeason: laidThisSeason(input, result, today),
   };
 }
 
@@ -210,7 +242,7 @@ export function bedVerdict(
     turnsOn = shortOn;
   }
 
-  const laid = laidThisSeason(input, today);
+  const laid = laidThisSeason(input, result, today);
   return {
     state,
     coverState: coverStateOn(result, today, limits),
@@ -226,7 +258,7 @@ export function bedVerdict(
     openShare,
     dryFirst: at(result.dryness, result, today) > numbers['dry soil'],
     wasShortOn: state === 'short' ? null : wasShortOn(accounts, input, result, today, limits),
-    room: legumeBed ? null : roomFor(need, onHand, laid, limits),
+    room: legumeBed ? null : roomFor(need, onHand, laid, openShare, limits),
     excessClass:
       overFed?.excessClass ??
       accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop.excessClass,

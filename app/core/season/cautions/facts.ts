@@ -71,6 +71,12 @@ export interface OnHand {
   readonly name: string;
   readonly litres: number;
   readonly nitrogenGrams: number;
+  /** what they are carried in, if they were counted so: the gardener's own words for it */
+  readonly container: {
+    readonly one: string;
+    readonly many: string;
+    readonly litres: number;
+  } | null;
 }
 
 /** Plain data about the garden that the engine does not need and the cautions do. */

@@ -23,8 +23,21 @@ function mendWith(
   // 1 mm on 1 m2 is 1 L.
   const thin = limits.lines['layer just cut'].note * area;
   const wanted = (room * area * first.litres) / first.nitrogenGrams;
-  return { mendWith: first.name, mendLitres: Math.min(first.litres, thin, wanted) };
+  const litres = Math.min(first.litres, thin, wanted);
+  if (litres < leastMendingMillimetres * area) return {};
+  if (!first.container) return { mendWith: first.name, mendLitres: litres };
+  const halves = Math.max(1, Math.round((2 * litres) / first.container.litres));
+  return {
+    mendWith: first.name,
+    mendLitres: litres,
+    mendCount: halves / 2,
+    mendOne: first.container.one,
+    mendMany: first.container.many,
+  };
 }
+
+/** Less than this is not worth carrying (ours). */
+const leastMendingMillimetres = 0.5;
 
 /** When the crop goes short, how much it lacks to its end, and what mends it from what is on hand. */
 function shortCaution(run: Run, facts: CautionFacts, limits: Limits): Caution[] {
@@ -66,7 +79,7 @@ function lastsUntil(
  * What was dug or hoed in has taken nitrogen from the soil and not given it back yet, while a crop
  * stands or comes within weeks.
  */
-function tiedUpCaution(run: Run, limits: Limits): Caution[] {
+function tiedUpCaution(run: Run, facts: CautionFacts, limits: Limits): Caution[] {
   const { input, result } = run;
   const owed = nitrogenOwed(result);
   const ahead = limits.numbers['short look-ahead'];
@@ -87,8 +100,27 @@ function tiedUpCaution(run: Run, limits: Limits): Caution[] {
       threshold: weighed.threshold,
       unit: 'g/m2',
       date: lastsUntil(owed, run, peak, limits.lines['tied up'].caution),
+      detail: { what: rotting(run, facts) },
     }),
   ];
+}
+
+/** What was dug or hoed in last and may be what holds nitrogen back; '' when nobody can tell. */
+function rotting(run: Run, facts: CautionFacts): string {
+  const { input } = run;
+  const layers = input.layers
+    .filter(({ placement, day }) => placement !== 'laid' && day <= input.today)
+    .map(({ id, day }) => ({ day, name: facts.layers[id]?.materialName ?? '' }));
+  const crops = input.plantings.flatMap(({ id, clearingDay, topsFate }) =>
+    clearingDay !== null && clearingDay <= input.today && topsFate === 'dug in'
+      ? [{ day: clearingDay, name: facts.plantings[id]?.cropName ?? '' }]
+      : [],
+  );
+  return (
+    [...layers, ...crops]
+      .filter(({ name }) => name !== '')
+      .sort((one, other) => other.day - one.day || (one.name < other.name ? -1 : 1))[0]?.name ?? ''
+  );
 }
 
 const startsWithin = (run: Run, day: DayNumber, days: number): boolean =>
@@ -175,7 +207,7 @@ function leafNitrateCaution(run: Run, limits: Limits): Caution[] {
 /** Everything about a bed's nitrogen as it stands: short, tied up, about to be washed out, leaf nitrate. */
 export const feedingCautions = (run: Run, facts: CautionFacts, limits: Limits): Caution[] => [
   ...shortCaution(run, facts, limits),
-  ...tiedUpCaution(run, limits),
+  ...tiedUpCaution(run, facts, limits),
   ...washingOutCautions(run, facts, limits),
   ...leafNitrateCaution(run, limits),
 ];

@@ -53,6 +53,7 @@ function seasonTotalCaution(
 }
 
 function ratioCaution(
+  run: Run,
   verdict: BedVerdict,
   of: ClassLines | null,
   limits: Limits,
@@ -67,7 +68,11 @@ function ratioCaution(
       number: verdict.ratio,
       threshold: weighed.threshold,
       unit: 'ratio',
-      detail: { excessClass: of.excessClass, laid: verdict.laidThisSeason },
+      detail: {
+        excessClass: of.excessClass,
+        laid: verdict.laidThisSeason,
+        lyingMm: at(run.result.coverDepth, run.result, run.input.today),
+      },
       layerId,
     }),
     ...seasonTotal,
@@ -206,7 +211,7 @@ export function roomCautions(
       ...seasonTotalCaution(then, limits, first.id, true),
     ];
   if (then.room === null) return [];
-  const cautions = ratioCaution(then, linesOn(after, day, limits, 'room'), limits, first.id);
+  const cautions = ratioCaution(after, then, linesOn(after, day, limits, 'room'), limits, first.id);
   if (layers.some((layer) => layer.isGreens))
     cautions.push(
       ...enoughCautions(
@@ -227,7 +232,7 @@ export function roomOfBed(run: Run, limits: Limits): Caution[] {
   if (verdict.room === null) return [];
   const sets = verdict.excessClass === 'fruit' || verdict.excessClass === 'flower';
   const weather = sets ? flowerWeather(run.result, input.today, limits) : {};
-  return ratioCaution(verdict, linesOn(run, input.today, limits, 'room'), limits, null).map(
+  return ratioCaution(run, verdict, linesOn(run, input.today, limits, 'room'), limits, null).map(
     (caution) => ({ ...caution, detail: { ...caution.detail, ...weather } }),
   );
 }
