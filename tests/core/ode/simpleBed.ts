@@ -118,7 +118,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     if (d < 10) m = d <= 6 ? 0.5 : 0.5 + ((d - 6) / 4) * 0.5;
     if (layer.condition === 'limp') m = c.ammoniaLimp;
     if (layer.condition === 'crisp') m = c.ammoniaCrisp;
-    return Math.min(c.ammoniaLimit / 100, (Math.max(0, percent) * m) / 100);
+    return Math.min(c.ammoniaLimit / 100, (Math.max(0, percent) * m * c.ammoniaFactor) / 100);
   }
 
   /** Decomposition of all classes: those that set free first, the others from what there is then. */

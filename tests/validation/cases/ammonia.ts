@@ -1,29 +1,16 @@
 import type { BedSeason, LayerInput } from '../../../app/core/season/input';
-import type { Points } from '../../../app/core/season/draws/spread';
 import { runSeason } from '../../../app/core/season/season';
 import type { MaterialId } from '../../../app/tables/materials';
 import type { Values } from '../drawn';
 import { bedAt, layerOf, movedIn, type Site } from '../field';
 import { around, type Cases, type Ours } from './shape';
 
-/** The whole loss is drawn times 0.3 to 2 (the range beside its row): slope and intercept together. */
-const lossFactor: Points = { low: 0.3, typical: 1, high: 2 };
-const ammoniaOf = (bed: BedSeason, values: Values): number => {
-  const factor = values.of('ammonia', lossFactor);
-  const c = values.coefficients;
-  const result = runSeason({
-    ...bed,
-    coefficients: {
-      ...c,
-      ammoniaSlope: factor * c.ammoniaSlope,
-      ammoniaIntercept: factor * c.ammoniaIntercept,
-    },
-  });
+const ammoniaOf = (bed: BedSeason): number => {
   const laid = bed.layers.reduce((sum, layer) => sum + layer.nitrogen, 0);
-  return (100 * movedIn(result, 'coverFree', 'ammonia')) / laid;
+  return (100 * movedIn(runSeason(bed), 'coverFree', 'ammonia')) / laid;
 };
 const ammoniaFrom = (site: Site, layers: readonly LayerInput[], values: Values): number =>
-  ammoniaOf(bedAt(site, values, { layers }), values);
+  ammoniaOf(bedAt(site, values, { layers }));
 const sweden: Site = { station: 'stockholm', first: '2014-06-01', last: '2014-09-05' };
 const thickMulch =
   (id: MaterialId, nitrogenPercent: number, grams: number): Ours =>
@@ -47,7 +34,7 @@ const ryegrass =
     bed.weather.minimumCelsius.fill(celsius);
     bed.weather.maximumCelsius.fill(celsius);
     bed.weather.rainMillimetres.fill(0);
-    return ammoniaOf(bed, values);
+    return ammoniaOf(bed);
   };
 /** Thinly mulched in place: 100 g of dry matter to the m2 a cut (assumed). */
 const thinCuts =
