@@ -1,7 +1,8 @@
 import type { ParseFailure } from './failures';
 import { findFault } from './references';
 import { gardenSchema, type Garden } from './schema';
-import { phraseOf, placeOf } from './wherePhrases';
+import { placeIn } from './thingNames';
+import { phraseOf } from './wherePhrases';
 
 type Fault = Extract<ParseFailure, { kind: 'dangling' | 'broken' }>;
 
@@ -19,8 +20,8 @@ export function faultOfChange(before: Garden | null, after: Garden): Fault | nul
     const [issue] = checked.error.issues;
     return {
       kind: 'broken',
-      where: placeOf([section, ...(issue?.path ?? [])]),
-      what: issue ? phraseOf(issue) : 'not as it should be',
+      where: placeIn(after, [section, ...(issue?.path ?? [])]),
+      what: issue ? phraseOf(issue, after[section]) : 'not as it should be',
     };
   }
   return findFault(after);

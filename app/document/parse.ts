@@ -4,7 +4,8 @@ import { firstJsonFault, lineAndColumn, nestingDepth } from './jsonPosition';
 import { migrate, migrations, type Migration } from './migrations/chain';
 import { findFault } from './references';
 import { formatName, gardenSchema, schemaVersion, type Garden } from './schema';
-import { phraseOf, placeOf } from './wherePhrases';
+import { placeIn } from './thingNames';
+import { phraseOf } from './wherePhrases';
 
 /** No garden comes near: 200 beds, 20 000 layers and a century of weather are about 12 million. */
 export const characterLimit = 16_000_000;
@@ -68,8 +69,8 @@ export function parseGarden(
     const [issue] = checked.error.issues;
     return failure({
       kind: 'broken',
-      where: placeOf(issue?.path ?? []),
-      what: issue ? phraseOf(issue) : 'not as it should be',
+      where: placeIn(current, issue?.path ?? []),
+      what: issue ? phraseOf(issue, current) : 'not as it should be',
     });
   }
   const fault = findFault(checked.data);

@@ -1,9 +1,8 @@
-import { dayOf } from '../core/days';
-import type { ParseFailure } from './failures';
+import { orderFaults } from './beliefs';
+import { Faults, type Fault } from './faults';
 import { knownRows, type KnownRows } from './knownRows';
-import type { Amount, ExtraColumn, ExtraWeather, Garden } from './schema';
-
-type Fault = Extract<ParseFailure, { kind: 'dangling' | 'broken' }>;
+import type { Amount, Garden } from './schema';
+import { weatherFaults } from './weatherFaults';
 
 /** Beyond these a number was surely meant otherwise (a slip of the point, grams for kilograms). */
 const believable = {
@@ -19,20 +18,16 @@ const believable = {
   waterMillimetres: 1_000,
   testDepthCentimetres: 200,
   nitrateMgPerKg: 2_000,
-  firstYear: 1900,
-  lastYear: 2199,
 } as const;
-
-const firstDay = dayOf(`${String(believable.firstYear)}-01-01`);
-const lastDay = dayOf(`${String(believable.lastYear)}-12-31`);
 
 /**
  * What the schema cannot say of a garden: ids are unique in their list, nothing points at what is
- * not there, amounts and days are believable, recorded days rise. Answers the first fault, or null.
+ * not there, amounts and days are believable, days follow in the order they must (`orderFaults`),
+ * recorded days rise (`weatherFaults`). Answers the first fault, or null.
  * Linear in the garden.
  */
 export function findFault(garden: Garden, known: KnownRows = knownRows): Fault | null {
-  const faults = new Faults();
+  const faults = new Faults(garden);
   const beds = faults.ids('beds', garden.beds);
   const lawns = faults.ids('lawns', garden.lawns);
   const containers = faults.ids('containers', garden.containers);
@@ -114,7 +109,8 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
     for (const key of ['firstHarvest', 'cleared'] as const) {
       const date = planting[key];
       if (date !== null && date < planting.started) {
-        faults.broken('plantings', index, key, 'it lies before the start');
+        const what = `it lies before the start (${date} and ${planting.started})`;
+        faults.broken('plantings', index, key, what);
       }
     }
   });
@@ -152,134 +148,7 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
     }
   });
   faults.day('garden', null, garden.garden.today);
+  orderFaults(garden, faults);
   weatherFaults(garden, faults);
   return faults.first;
-}
-
-/** Dates rise, each once. */
-function risingDays(
-  list: string,
-  rows: readonly (readonly [string, ...unknown[]])[],
-  faults: Faults,
-): void {
-  let before = '';
-  rows.forEach(([date], index) => {
-    if (date === before) faults.broken(list, index, null, `${date} is there twice`);
-    else if (date < before) {
-      faults.broken(list, index, null, `${date} comes after ${before}; days must rise`);
-    }
-    before = date;
-  });
-  faults.day(list, 0, rows[0]?.[0]);
-  faults.day(list, rows.length - 1, rows.at(-1)?.[0]);
-}
-
-function lowBelowHigh(
-  list: string,
-  rows: readonly (readonly [string, number | null, number | null, ...unknown[]])[],
-  faults: Faults,
-): void {
-  rows.forEach(([date, low, high], index) => {
-    if (low === null || high === null || low <= high) return;
-    const both = `${String(low)} and ${String(high)}`;
-    faults.broken(list, index, null, `the lowest of ${date} lies above its highest (${both})`);
-  });
-}
-
-/** Beyond these no instrument on a farm reads. */
-const extraLimits: Readonly<Record<ExtraColumn, readonly [number, number]>> = {
-  'wind m/s at 2 m': [0, 60],
-  'humidity %': [0, 100],
-  'highest humidity %': [0, 100],
-  'lowest humidity %': [0, 100],
-  'dew point deg C': [-70, 40],
-  'sunshine h': [0, 24],
-  'radiation MJ/m2': [0, 45],
-};
-
-function extraFaults({ columns, days }: ExtraWeather, faults: Faults): void {
-  const list = 'weather, extra, days';
-  if (new Set(columns).size < columns.length) {
-    faults.broken('weather, extra, columns', null, null, 'a column is named twice');
-  }
-  risingDays(list, days, faults);
-  days.forEach(([, ...values], index) => {
-    if (values.length !== columns.length) {
-      const wanted = String(columns.length + 1);
-      faults.broken(list, index, null, `a day and a value for each column are wanted (${wanted})`);
-      return;
-    }
-    columns.forEach((column, at) => {
-      const value = values[at] ?? null;
-      const [low, high] = extraLimits[column];
-      if (value !== null && (value < low || value > high)) {
-        const bounds = `${String(low)} to ${String(high)}`;
-        faults.broken(list, index, column, `${bounds} can be, not ${String(value)}`);
-      }
-    });
-  });
-}
-
-function weatherFaults(garden: Garden, faults: Faults): void {
-  risingDays('weather, days', garden.weather.days, faults);
-  lowBelowHigh('weather, days', garden.weather.days, faults);
-  lowBelowHigh('weather, thermometer', garden.weather.thermometer ?? [], faults);
-  if (garden.weather.extra) extraFaults(garden.weather.extra, faults);
-  risingDays('weather, thermometer', garden.weather.thermometer ?? [], faults);
-  const { minimumCelsius, maximumCelsius } = garden.weather.normals;
-  minimumCelsius.forEach((lowest, month) => {
-    if (lowest > (maximumCelsius[month] ?? lowest)) {
-      faults.broken('weather, normals, month', month, null, 'the lowest lies above the highest');
-    }
-  });
-}
-
-/** Keeps the first fault that is told. Lists are counted from 1, as in the schema's faults. */
-class Faults {
-  first: Fault | null = null;
-
-  private tell(fault: Fault): void {
-    this.first ??= fault;
-  }
-
-  broken(list: string, index: number | null, key: string | null, what: string): void {
-    if (this.first) return;
-    const place = index === null ? list : `${list} ${String(index + 1)}`;
-    this.tell({ kind: 'broken', where: key === null ? place : `${place}, ${key}`, what });
-  }
-
-  points(list: string, index: number, isThere: boolean, what: string): void {
-    if (!isThere) this.tell({ kind: 'dangling', where: `${list} ${String(index + 1)}`, what });
-  }
-
-  ids(list: string, things: readonly { readonly id: string }[]): Set<string> {
-    const seen = new Set<string>();
-    things.forEach(({ id }, index) => {
-      if (seen.has(id)) this.broken(list, index, 'id', 'an id is used twice');
-      seen.add(id);
-    });
-    return seen;
-  }
-
-  atMost(list: string, index: number, key: string, value: number, most: number): void {
-    if (value > most) {
-      this.broken(list, index, key, `more than can be believed (${String(value)})`);
-    }
-  }
-
-  day(list: string, index: number | null, ...dates: readonly (string | null | undefined)[]): void {
-    for (const date of dates) {
-      if (typeof date !== 'string') continue;
-      const day = dayOf(date);
-      if (day < firstDay || day > lastDay) {
-        const { firstYear, lastYear } = believable;
-        this.broken(
-          list,
-          index,
-          null,
-          `a year from ${String(firstYear)} to ${String(lastYear)} is wanted`,
-        );
-      }
-    }
-  }
 }

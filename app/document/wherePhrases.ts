@@ -1,16 +1,5 @@
 import type { z } from 'zod';
 
-/** "beds 3, areaM2" from the path of a fault: lists are counted from 1, as a reader counts. */
-export function placeOf(path: readonly PropertyKey[]): string {
-  const parts: string[] = [];
-  for (const step of path) {
-    if (typeof step === 'number' && parts.length > 0) {
-      parts[parts.length - 1] = `${parts.at(-1) ?? ''} ${String(step + 1)}`;
-    } else parts.push(String(step));
-  }
-  return parts.join(', ') || 'the file itself';
-}
-
 const kindNames: Readonly<Record<string, string>> = {
   string: 'a text is wanted',
   number: 'a number is wanted',
@@ -21,17 +10,28 @@ const kindNames: Readonly<Record<string, string>> = {
   object: 'a group in braces is wanted',
 };
 
-/** What is wrong with a value, without the schema library's own wording. */
-export function phraseOf(issue: z.core.$ZodIssue): string {
+const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>(
+    (value, key) =>
+      typeof value === 'object' && value !== null
+        ? (value as Record<PropertyKey, unknown>)[key]
+        : undefined,
+    document,
+  );
+
+/** What is wrong with a value and what is wanted, without the schema library's own wording. */
+export function phraseOf(issue: z.core.$ZodIssue, document: unknown): string {
+  const found = valueAt(document, issue.path);
+  const given = typeof found === 'number' ? `, not ${String(found)}` : '';
   switch (issue.code) {
     case 'invalid_type':
       return issue.input === undefined && /undefined/.test(issue.message)
         ? 'it is missing'
         : (kindNames[issue.expected] ?? 'another sort of value is wanted');
     case 'too_small':
-      return smallPhrase(issue.origin, Number(issue.minimum), issue.inclusive ?? true);
+      return `${smallPhrase(issue.origin, Number(issue.minimum), issue.inclusive ?? true)}${given}`;
     case 'too_big':
-      return bigPhrase(issue.origin, Number(issue.maximum));
+      return `${bigPhrase(issue.origin, Number(issue.maximum))}${given}`;
     case 'unrecognized_keys':
       return `not known here: ${issue.keys.slice(0, 3).join(', ').slice(0, 120)}`;
     case 'invalid_value':
@@ -46,11 +46,11 @@ export function phraseOf(issue: z.core.$ZodIssue): string {
 function smallPhrase(origin: string, least: number, isAllowed: boolean): string {
   if (origin === 'string') return 'it is empty';
   if (origin === 'array') return `${String(least)} entries are wanted`;
-  return isAllowed ? `it is below ${String(least)}` : `more than ${String(least)} is wanted`;
+  return isAllowed ? `at least ${String(least)} is wanted` : `more than ${String(least)} is wanted`;
 }
 
 function bigPhrase(origin: string, most: number): string {
   if (origin === 'string') return `it is longer than ${String(most)} characters`;
   if (origin === 'array') return `it has more than ${String(most)} entries`;
-  return `it is above ${String(most)}`;
+  return `at most ${String(most)} is wanted`;
 }

@@ -2,6 +2,7 @@ import { freeze, produce } from 'immer';
 import { failure, success } from '../core/result';
 import { faultOfChange } from '../document/change';
 import type { Garden } from '../document/schema';
+import { faultPhrase } from '../words/messages';
 import type { GardenSlice, MowingsState } from './contract';
 
 export type Read = () => MowingsState;
@@ -44,7 +45,9 @@ export function gardenDoor(read: Read, write: Write): GardenDoor {
       });
       if (garden === before) return success(null);
       const fault = faultOfChange(before, garden);
-      if (fault) return failure({ kind: 'broken', where: fault.where, what: fault.what });
+      if (fault) {
+        return failure({ kind: 'broken', where: fault.where, what: faultPhrase(fault) });
+      }
       const continues = gesture !== undefined && gesture === openGesture && past.length > 0;
       openGesture = gesture;
       write({

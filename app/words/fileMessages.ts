@@ -70,6 +70,12 @@ export function hostSentence(doing: HostTask, error: HostError): string {
   return `${task[doing]}: ${reasonOf(error)} ${safety[doing]}`;
 }
 
+/** What is wrong at a place of a garden, in words: the same in its file and in the window. */
+export const faultPhrase = (
+  fault: Extract<ParseFailure, { kind: 'broken' | 'dangling' }>,
+): string =>
+  fault.kind === 'dangling' ? `it names a ${fault.what} that is not there` : fault.what;
+
 /** Why a text was not taken as a garden, where the fault is, and that nothing was changed. */
 export function parseSentence(failure: ParseFailure): string {
   switch (failure.kind) {
@@ -80,11 +86,11 @@ export function parseSentence(failure: ParseFailure): string {
     case 'newer':
       return `This garden was saved by a newer Mowings (version ${failure.version} of the file; this one reads up to ${failure.known}). Update the program to open it. ${unchanged}`;
     case 'broken':
-      return `The garden cannot be opened: at ${failure.where}, ${failure.what}. Mend it in a text editor, or try a backup. ${unchanged}`;
+      return `The garden cannot be opened: at ${failure.where}: ${faultPhrase(failure)}. Mend it in a text editor, or try a backup. ${unchanged}`;
     case 'too-large':
       return `The file holds more than ${failure.limit.toLocaleString('en')} ${failure.unit}, which no garden reaches. Check that it is the right file. ${unchanged}`;
     case 'dangling':
-      return `The garden cannot be opened: at ${failure.where}, ${failure.what}. Mend it in a text editor, or try a backup. ${unchanged}`;
+      return `The garden cannot be opened: at ${failure.where}: ${faultPhrase(failure)}. Put that back or take this out in a text editor, or try a backup. ${unchanged}`;
     default:
       return assertNever(failure);
   }

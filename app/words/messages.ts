@@ -4,6 +4,7 @@ import { assertNever } from '../core/result';
 /** The one catalogue of failures in words: every kind has a sentence, and a forgotten kind does not compile. */
 export { amountFailureSentence, dayFailureSentence } from './amountMessages';
 export {
+  faultPhrase,
   fileMessageSentence,
   hostSentence,
   parseSentence,
@@ -27,7 +28,7 @@ export function editFailureSentence(failure: EditTrouble): string {
     case 'missing':
       return `The ${failure.what} is no longer in the garden. Nothing was changed.`;
     case 'broken':
-      return `That cannot be kept: at ${failure.where}, ${failure.what}. Nothing was changed.`;
+      return `That cannot be kept: at ${failure.where}: ${failure.what}. Nothing was changed.`;
     case 'in-use':
       return `It is still used by ${failure.by}. Delete or change those first. Nothing was changed.`;
     case 'no-more-record':

@@ -12,6 +12,7 @@ import type {
   WeatherPreview,
 } from '../document/weather/weatherTypes';
 import type { WeatherMerged, WeatherMergeFailure } from '../document/weather/withWeather';
+import type { WeatherKnown } from '../document/weatherKnown';
 
 const measureWords: Readonly<Record<Measure, string>> = {
   lowest: 'lowest temperature',
@@ -229,4 +230,21 @@ export function weatherMergedSentence(
 
 export function weatherMergeFailureSentence(failure: WeatherMergeFailure): string {
   return `The garden would hold ${failure.days.toLocaleString('en')} days of weather; its file can hold ${failure.limit.toLocaleString('en')}. Bring only the years you need. Nothing was changed.`;
+}
+
+/**
+ * What the season's weather rests on, where it is not all measured; null when it is.
+ * @param place where the usual weather is from
+ */
+export function weatherKnownSentence(
+  { days, measured, imagined }: WeatherKnown,
+  place: string,
+): string | null {
+  if (measured === days) return null;
+  const usual = `imagined from the usual weather of ${place}`;
+  if (measured === 0 && imagined === days) {
+    return `No weather of this season was recorded: all its days are ${usual}. Bring a record, or write down rain and temperatures.`;
+  }
+  if (imagined === 0) return `Some days of this season were filled in from the days around them.`;
+  return `${plural(imagined, 'day', 'days')} of this season\u2019s ${String(days)} so far ${imagined === 1 ? 'is' : 'are'} ${usual}.`;
 }

@@ -2,11 +2,13 @@ import { bedLedger, type LedgerLine } from '../../app/core/season/ledger';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import type { BedAnswer } from '../../app/core/season/bedAnswer';
 import type { Bed, Garden } from '../../app/document/schema';
+import { weatherKnown } from '../../app/document/weatherKnown';
 import { basisOf } from '../../app/tables/thresholds';
 import { cautionWords, nothingHeldBack } from '../../app/words/cautions';
 import { accountAmount, dayFull, dayShort } from '../../app/words/chartFormat';
 import { chartUnits } from '../../app/words/chartUnits';
 import { balanceWords, cameInWords, holdingWords, wentOutWords } from '../../app/words/ledgerWords';
+import { weatherKnownSentence } from '../../app/words/weatherMessages';
 import {
   coverSentence,
   coverStateWords,
@@ -82,5 +84,7 @@ function folded(text: string, indent: string): string[] {
 export function gardenAsText(garden: Garden, today: number): string {
   const units = chartUnits(garden.garden.shownUnits);
   const sample = garden.garden.isSample ? ', an invented sample garden' : '';
-  return `${garden.garden.name}${sample}. ${dayFull(today, units)}\n`;
+  const weather = weatherKnownSentence(weatherKnown(garden, today), garden.weather.normals.place);
+  const lines = weather === null ? [] : folded(weather, '');
+  return `${garden.garden.name}${sample}. ${dayFull(today, units)}\n${lines.map((line) => `${line}\n`).join('')}`;
 }

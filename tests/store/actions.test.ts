@@ -118,7 +118,7 @@ describe('a garden of one’s own from five answers', () => {
   test('impossible answers start nothing and say which', () => {
     const { store } = testStore();
     expect(store.getState().startOwn({ ...answers, lawnAreaM2: 0 })).toMatchObject({
-      error: { kind: 'broken', where: 'lawns 1, areaM2' },
+      error: { kind: 'broken', where: 'lawn 1 “Lawn”, area' },
     });
     expect(
       store.getState().startOwn({ ...answers, climate: { kind: 'station', stationId: 'moon' } }),
@@ -152,7 +152,7 @@ describe('mowings', () => {
   test('of a lawn that is not there are refused', async () => {
     const store = await open();
     const result = store.getState().logMowing({ ...mowing, lawnId: 'lawn-9', amount: bags(2) });
-    expect(result).toMatchObject({ error: { kind: 'broken', what: 'lawn' } });
+    expect(result).toMatchObject({ error: { kind: 'broken', what: 'it names a lawn that is not there' } });
     expect(store.getState().editMowing('mowing-9', {})).toMatchObject({
       error: { kind: 'missing' },
     });
@@ -168,7 +168,7 @@ describe('mowings', () => {
     value(store.getState().restOf('mowing-2', { to: 'lawn' }));
     expect(openMowings(store.getState().garden!)).toEqual([]);
     expect(store.getState().restOf('mowing-2', { to: 'heap', stockId: 'stock-2' })).toMatchObject({
-      error: { kind: 'broken', what: 'heap' },
+      error: { kind: 'broken', what: 'it names a heap that is not there' },
     });
   });
   test('a back-log is one entry and one step', async () => {

@@ -77,7 +77,7 @@ describe('one door for changes', () => {
     ];
     for (const result of refused)
       expect(result).toMatchObject({ ok: false, error: { kind: 'broken' } });
-    expect(refused[0]).toMatchObject({ error: { where: 'beds 1, areaM2' } });
+    expect(refused[0]).toMatchObject({ error: { where: 'bed 1 “Long bed”, area' } });
     expect(store.getState()).toBe(before);
   });
   test('the garden on screen cannot be changed but through the door', async () => {
