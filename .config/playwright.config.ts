@@ -9,6 +9,8 @@ const isRoot = process.getuid?.() === 0;
 /** Specs run on both sides, except those that end in .bridge.spec.ts or name Electron itself. */
 const electronOnly = /electron\.spec\.ts$/;
 const bridgeOnly = /\.bridge\.spec\.ts$/;
+/** What only looks at the page itself is looked at once: both shells serve the same build. */
+const sameOnBothSides = /(?:accessible|pictures)\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),
@@ -43,7 +45,7 @@ export default defineConfig<Sides>({
   },
   projects: [
     { name: 'service', testIgnore: [electronOnly, bridgeOnly], use: { side: 'service' } },
-    { name: 'bridge', testIgnore: electronOnly, use: { side: 'bridge' } },
+    { name: 'bridge', testIgnore: [electronOnly, sameOnBothSides], use: { side: 'bridge' } },
     { name: 'electron', testMatch: electronOnly },
   ],
 });

@@ -15,7 +15,7 @@ export const conditionChoices: readonly Choice<Application['condition']>[] = [
 
 export const placementChoices: readonly Choice<Application['placement']>[] = [
   { value: 'laid', label: 'laid on' },
-  { value: 'hoed', label: 'hoed in', hint: 'top hand’s breadth' },
+  { value: 'hoed', label: 'hoed in', hint: 'two fingers deep' },
   { value: 'dug', label: 'dug in' },
 ];
 

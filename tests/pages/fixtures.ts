@@ -204,6 +204,8 @@ export const test = base.extend<Fixtures>({
       chooseInMenu: (command) => running.chooseInMenu(command),
       title: () => running.title(),
       async restart(file) {
+        // The page goes first: what it still had to ask would find nobody there and complain.
+        await page.goto('about:blank');
         await running.stop();
         running = await begin({ page, pageFolder, folder, file: file ?? null });
       },

@@ -121,7 +121,7 @@ test('what was put on a lawn is asked before its first use', async ({ garden }) 
   await sheet.getByLabel('On which bed?').selectOption('Squash hill (about right)');
   await sheet.getByLabel('How much?').fill('half a bag');
   await sheet.getByRole('button', { name: 'Lay it', exact: true }).click();
-  const dialog = garden.getByRole('dialog', { name: 'Has anything been put on the Lawn lawn?' });
+  const dialog = garden.getByRole('dialog', { name: 'Has anything been put on Lawn?' });
   await dialog.getByRole('radio', { name: /I don’t know/ }).check();
   await dialog.getByRole('button', { name: 'Keep this answer' }).click();
   // of unknown treatment: not on what is eaten

@@ -80,9 +80,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
         <QuantityField
           label="How much?"
           hint={
-            shown.system === 'us'
-              ? 'Bags, buckets, or how thick: 1 bag, 5 buckets, 1/4 in'
-              : 'Bags, buckets, or how thick: 1 bag, 5 buckets, 6 mm'
+            shown.system === 'us' ? 'Say 1 bag, 5 buckets, 1/4 in' : 'Say 1 bag, 5 buckets, 6 mm'
           }
           text={row.amount}
           onText={(amount) => onChange({ amount })}

@@ -149,7 +149,7 @@ function Quiet(props: {
             <li key={bed.id}>
               <button
                 type="button"
-                className="button-plain"
+                className="button-plain quiet-bed"
                 onClick={() => {
                   goTo('beds');
                   openBed(bed.id);

@@ -65,7 +65,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
       )}
       {isOpen ? (
         <>
-          <section className="form" aria-label="Onto the beds">
+          <section className="form not-printed" aria-label="Onto the beds">
             <h4>Onto the beds</h4>
             <LayForm
               what={`mowing:${mowing.id}`}

@@ -40,7 +40,7 @@ export function RestChoice(props: {
   };
 
   return (
-    <section className="rest" aria-label={`${props.words}: where it goes`}>
+    <section className="rest not-printed" aria-label={`${props.words}: where it goes`}>
       <p>
         <strong>{props.words}</strong> goes
       </p>

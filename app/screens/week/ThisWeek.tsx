@@ -67,7 +67,7 @@ export function ThisWeek() {
               />
             ))}
           </section>
-          <section className="sheet" aria-labelledby="log">
+          <section className="sheet not-printed" aria-labelledby="log">
             <div className="section-head">
               <h2 id="log">{open.length > 0 ? 'Mown again?' : 'Log a mowing'}</h2>
             </div>
@@ -117,7 +117,7 @@ function GoOn() {
   const [refused, setRefused] = useState<string | null>(null);
   if (garden.weather.bundledRecord === null) return null;
   return (
-    <div className="go-on">
+    <div className="go-on not-printed">
       <button
         type="button"
         className="button"

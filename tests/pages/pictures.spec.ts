@@ -1,0 +1,106 @@
+// The places as they are looked at: nothing cut off sideways at any of these sizes. With
+// MOWINGS_PICTURES=1 the pictures of tests/pictures are taken anew, to be looked at and committed.
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { firstLine, goTo, openSample } from './journeys';
+
+const folder = join(import.meta.dirname, '../pictures');
+
+async function stopTyped(garden: Page) {
+  await openSample(garden);
+  await firstLine(garden).getByLabel('On which bed?').selectOption('Gate bed (over-fed)');
+  await firstLine(garden).getByLabel('How much?').fill('1 bag');
+  await expect(firstLine(garden).getByText('stop', { exact: true }).first()).toBeVisible();
+}
+async function hungryBedTyped(garden: Page) {
+  await openSample(garden);
+  await garden.getByRole('button', { name: 'Lay some on Far bed' }).click();
+  await firstLine(garden).getByLabel('How much?').fill('1 1/2 bags');
+  await expect(garden.getByRole('row', { name: /Share of what it could use/ })).toBeVisible();
+}
+async function bedOpen(garden: Page) {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
+  await expect(garden.getByRole('slider')).toBeVisible();
+}
+
+const pictures: readonly {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly dark?: boolean;
+  readonly enter: (garden: Page) => Promise<void>;
+}[] = [
+  {
+    name: 'first-run',
+    width: 1280,
+    height: 860,
+    enter: async (garden) => {
+      await expect(garden.getByRole('heading', { level: 1 })).toBeVisible();
+    },
+  },
+  { name: 'this-week', width: 1280, height: 1500, enter: hungryBedTyped },
+  { name: 'this-week-dark', width: 1280, height: 1500, dark: true, enter: hungryBedTyped },
+  // 1280 wide at 200 % is 640 wide
+  { name: 'this-week-200-percent', width: 640, height: 1500, enter: hungryBedTyped },
+  { name: 'this-week-320-wide', width: 320, height: 1500, enter: hungryBedTyped },
+  {
+    name: 'stop',
+    width: 1280,
+    height: 860,
+    enter: async (garden) => {
+      await stopTyped(garden);
+      await garden.getByRole('button', { name: 'Lay it', exact: true }).click();
+      await expect(garden.getByRole('dialog')).toBeVisible();
+    },
+  },
+  {
+    name: 'beds',
+    width: 1280,
+    height: 1500,
+    enter: async (garden) => {
+      await openSample(garden);
+      await goTo(garden, 'Beds');
+    },
+  },
+  { name: 'bed', width: 1280, height: 2100, enter: bedOpen },
+  { name: 'bed-dark', width: 1280, height: 2100, dark: true, enter: bedOpen },
+  {
+    name: 'garden',
+    width: 1280,
+    height: 1500,
+    enter: async (garden) => {
+      await openSample(garden);
+      await goTo(garden, 'Garden');
+    },
+  },
+];
+
+for (const { name, width, height, dark, enter } of pictures)
+  test(`${name}, ${width} wide, fits`, async ({ garden, side }) => {
+    await garden.setViewportSize({ width, height });
+    await garden.emulateMedia({ colorScheme: dark ? 'dark' : 'light' });
+    await enter(garden);
+    const cut = await garden.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('main *')]
+        .filter((one) => one.checkVisibility() && !one.closest('.only-heard, dialog'))
+        .filter((one) => !one.closest('.table-scroll, .chart-scroll, svg'))
+        .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
+        .map((one) => `${one.tagName}.${one.className}`),
+    );
+    expect(cut).toEqual([]);
+    if (process.env['MOWINGS_PICTURES'] === '1' && side === 'service')
+      await garden.screenshot({ path: join(folder, `${name}.png`), animations: 'disabled' });
+  });
+
+test('on paper: what the beds say, no fields and no buttons', async ({ garden }) => {
+  await openSample(garden);
+  await garden.emulateMedia({ media: 'print' });
+  await expect(garden.getByRole('heading', { name: 'Gate bed' })).toBeVisible();
+  await expect(garden.getByText('Kitchen bed', { exact: true }).first()).toBeVisible();
+  await expect(garden.getByText(/All figures are estimates/)).toBeVisible();
+  await expect(garden.getByRole('textbox')).toHaveCount(0);
+  await expect(garden.getByRole('button', { name: /Log this mowing|Lay it|Undo/ })).toHaveCount(0);
+});
