@@ -62,9 +62,9 @@ function extraFaults({ columns, days }: ExtraWeather, faults: Faults): void {
     }
     columns.forEach((column, at) => {
       const value = values[at] ?? null;
-      const [low, high] = extraLimits[column];
-      if (value !== null && (value < low || value > high)) {
-        const bounds = `${String(low)} to ${String(high)}`;
+      const [least, most] = extraLimits[column];
+      if (value !== null && (value < least || value > most)) {
+        const bounds = `${String(least)} to ${String(most)}`;
         faults.broken(list, index, column, `${bounds} can be, not ${String(value)}`);
       }
     });

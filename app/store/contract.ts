@@ -21,6 +21,12 @@ import type {
   Treatment,
   Wetness,
 } from '../document/schema';
+import type { ReadDay } from '../document/weather/weatherTypes';
+import type {
+  ThermometerReading,
+  WeatherMerged,
+  WeatherMergeFailure,
+} from '../document/weather/withWeather';
 import type { About, HostError, RecentFile } from '../host/contract';
 
 /*
@@ -196,6 +202,13 @@ export interface GardenActions {
   editNormals(normals: Garden['weather']['normals']): Edited;
   /** brings the next seven real days of the bundled record and moves today by a week */
   goOnAWeek(): Edited<{ readonly today: string }>;
+
+  /** days of `readWeather` put into the record, in one step; the counts are for telling */
+  bringWeather(
+    days: readonly ReadDay[],
+  ): Result<Omit<WeatherMerged, 'garden'>, EditFailure | WeatherMergeFailure>;
+  /** a look at one's own thermometer; a second of the same day replaces the first */
+  readThermometer(reading: ThermometerReading): Edited;
 
   logMowing(mowing: MowingDraft): Edited<string>;
   editMowing(id: string, changes: Partial<MowingDraft>): Edited;

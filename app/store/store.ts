@@ -7,6 +7,7 @@ import { layingActions } from './actions/layingActions';
 import { mowingActions } from './actions/mowingActions';
 import { startActions } from './actions/startActions';
 import { thingActions } from './actions/thingActions';
+import { weatherActions } from './actions/weatherActions';
 import type { MowingsState, MowingsStore } from './contract';
 import { fileDoor } from './fileSlice';
 import { gardenDoor } from './gardenSlice';
@@ -64,6 +65,7 @@ export function createMowingsStore({
       ...layingActions(tools, engine),
       ...eventActions(tools),
       ...thingActions(tools),
+      ...weatherActions(tools),
     };
   });
 

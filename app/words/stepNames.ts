@@ -3,6 +3,9 @@ export const stepNames = {
   editGarden: () => 'Change the garden',
   editNormals: () => 'Change the monthly weather',
   goOnAWeek: () => 'Go on a week',
+  bringWeather: (days: number) =>
+    days === 1 ? 'Bring 1 day of weather' : `Bring ${String(days)} days of weather`,
+  readThermometer: () => 'Log: thermometer',
   logMowing: (lawn: string) => `Log a mowing of ${lawn}`,
   editMowing: (lawn: string) => `Change a mowing of ${lawn}`,
   deleteMowing: (lawn: string) => `Delete a mowing of ${lawn}`,

@@ -152,7 +152,9 @@ describe('mowings', () => {
   test('of a lawn that is not there are refused', async () => {
     const store = await open();
     const result = store.getState().logMowing({ ...mowing, lawnId: 'lawn-9', amount: bags(2) });
-    expect(result).toMatchObject({ error: { kind: 'broken', what: 'it names a lawn that is not there' } });
+    expect(result).toMatchObject({
+      error: { kind: 'broken', what: 'it names a lawn that is not there' },
+    });
     expect(store.getState().editMowing('mowing-9', {})).toMatchObject({
       error: { kind: 'missing' },
     });
