@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { readEvent, type EventEntry } from '../../app/screens/beds/readEvent';
+import type { Bed } from '../../app/document/schema';
+
+const bed = { id: 'bed-1', areaM2: 5 } as Bed;
+const context = {
+  units: 'metric',
+  containers: [{ id: 'can', name: 'can', plural: 'cans', litres: 10 }],
+} as const;
+const entry = (changes: Partial<EventEntry>): EventEntry => ({
+  date: '2013-06-15',
+  amount: '',
+  plantingId: 'planting-1',
+  nitrate: '',
+  organicMatter: '',
+  depthCentimetres: 30,
+  share: 1,
+  ...changes,
+});
+
+describe('what is written down on a bed', () => {
+  test.each([
+    ['10 mm', 10],
+    ['10', 10],
+    ['1/2 in', 12.7],
+    ['25 L', 5],
+    ['2 cans', 4],
+  ])('water: %s on 5 m2 is %d mm (1 L on 1 m2 is 1 mm, a definition)', (amount, millimetres) => {
+    const { event } = readEvent('water', entry({ amount }), bed, context);
+    expect(event).toMatchObject({ kind: 'water', bedId: 'bed-1' });
+    expect(event && 'millimetres' in event ? event.millimetres : NaN).toBeCloseTo(millimetres, 9);
+  });
+
+  test('rain may be nothing, water may not', () => {
+    expect(readEvent('rain gauge', entry({ amount: '0' }), bed, context).event).toMatchObject({
+      millimetres: 0,
+    });
+    expect(readEvent('water', entry({ amount: '0' }), bed, context).event).toBeNull();
+  });
+
+  test.each([
+    ['14', 14],
+    ['14 ppm', 14],
+    ['14,5 mg/kg', 14.5],
+    ['0', 0],
+  ])('nitrate %s is %d mg/kg', (nitrate, value) => {
+    expect(readEvent('soil test', entry({ nitrate }), bed, context).event).toMatchObject({
+      nitrateMgPerKg: value,
+      organicMatterPercent: null,
+    });
+  });
+
+  test('a test without numbers, or with wild ones, is not taken', () => {
+    expect(readEvent('soil test', entry({}), bed, context).event).toBeNull();
+    expect(readEvent('soil test', entry({ nitrate: 'low' }), bed, context).event).toBeNull();
+    expect(readEvent('soil test', entry({ nitrate: '501' }), bed, context).event).toBeNull();
+    expect(readEvent('soil test', entry({ organicMatter: '0' }), bed, context).event).toBeNull();
+    expect(
+      readEvent('soil test', entry({ nitrate: '10', organicMatter: '61' }), bed, context).troubles,
+    ).toHaveProperty('organicMatter');
+  });
+});
