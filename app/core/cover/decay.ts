@@ -61,17 +61,21 @@ export function decayParameters(
 }
 
 /**
- * A class's step of one day, kept by the class and written anew every day, so that a day makes no
- * new objects. `setClocks` writes the first part, `stepAtYield` the second.
+ * A class's step of one day, kept by the class and written anew every day: a day makes no new
+ * objects, and hands no loose numbers from function to function, which would make some.
  */
 export interface DecayDay {
-  /** a, the residue's decay constant times its normalised days, and 1 - e^-a */
+  /** ta and tb, normalised days (15 C, field capacity) of the residue and of the soil */
+  residueDays: number;
+  turnoverDays: number;
+  /** e^-l of the microbes, l = lam tb: the same for all classes of a kind */
+  turned: number;
+  /** a = k ta of the residue, and 1 - e^-a (`setClocks`) */
   decayed: number;
   gone: number;
-  /** e^-l of the microbes, and (1 - e^-(a-l))/(a-l) */
-  turned: number;
+  /** (1 - e^-(a-l))/(a-l) */
   spread: number;
-  /** the carbon at the end of the step; what is missing left as carbon dioxide */
+  /** the carbon at the end of the step; what is missing left as carbon dioxide (`stepAtYield`) */
   readonly after: { residue: number; microbes: number; humus: number };
   /** g N/m2 that went from residue to microbes and from microbes to humus */
   eaten: number;
@@ -82,9 +86,11 @@ export interface DecayDay {
 
 /** Not a number until the first step: a 0 would make the fields whole numbers first, and slow. */
 export const newDecayDay = (): DecayDay => ({
+  residueDays: Number.NaN,
+  turnoverDays: Number.NaN,
+  turned: Number.NaN,
   decayed: Number.NaN,
   gone: Number.NaN,
-  turned: Number.NaN,
   spread: Number.NaN,
   after: { residue: Number.NaN, microbes: Number.NaN, humus: Number.NaN },
   eaten: Number.NaN,
@@ -92,33 +98,19 @@ export const newDecayDay = (): DecayDay => ({
   released: Number.NaN,
 });
 
-/**
- * What the two clocks make of a class, whatever the yield of its microbes.
- *
- * @param residueDays ta, normalised days (15 C, field capacity) of the residue
- * @param turnoverDays tb, normalised days of the soil
- * @param turned e^-(lam tb), the same for all classes of a kind
- */
-export function setClocks(
-  day: DecayDay,
-  p: DecayParameters,
-  residueDays: number,
-  turnoverDays: number,
-  turned: number,
-): void {
-  const a = p.decay * residueDays;
-  const difference = a - p.turnover * turnoverDays;
+/** What the clocks of a day make of a class, whatever the yield of its microbes. */
+export function setClocks(day: DecayDay, p: DecayParameters): void {
+  const a = p.decay * day.residueDays;
+  const difference = a - p.turnover * day.turnoverDays;
   day.decayed = a;
   day.gone = -Math.expm1(-a);
-  day.turned = turned;
   day.spread = Math.abs(difference) < 1e-12 ? 1 : -Math.expm1(-difference) / difference;
 }
 
 /** The same for a class without residue to speak of, which is eaten whole if it is eaten at all. */
-export function setCrumb(day: DecayDay, isEaten: boolean, turned: number): void {
+export function setCrumb(day: DecayDay, p: DecayParameters): void {
   day.decayed = 0;
-  day.gone = isEaten ? 1 : 0;
-  day.turned = turned;
+  day.gone = day.residueDays > 0 && p.decay > 0 ? 1 : 0;
   day.spread = 1;
 }
 
@@ -155,7 +147,12 @@ export function stepAtYield(
     day.eaten - (microbes - carbon.microbes) / p.microbeCarbonToNitrogen - day.humified;
 }
 
-/** `setClocks` and `stepAtYield` in one, for a step by itself. */
+/**
+ * `setClocks` and `stepAtYield` in one, for a step by itself.
+ *
+ * @param residueDays ta, normalised days of the residue
+ * @param turnoverDays tb, normalised days of the soil
+ */
 export function decayStep(
   carbon: DecayCarbon,
   p: DecayParameters,
@@ -164,7 +161,10 @@ export function decayStep(
   assimilation: number,
 ): DecayCarbon {
   const day = newDecayDay();
-  setClocks(day, p, residueDays, turnoverDays, Math.exp(-p.turnover * turnoverDays));
+  day.residueDays = residueDays;
+  day.turnoverDays = turnoverDays;
+  day.turned = Math.exp(-p.turnover * turnoverDays);
+  setClocks(day, p);
   stepAtYield(day, carbon, p, assimilation);
   return day.after;
 }

@@ -23,6 +23,8 @@ export interface ResidueClass {
   readonly today: DecayDay;
   /** g N/m2 it would tie up today if there were enough; 0 while it releases. For the day's own use */
   wanted: number;
+  /** of what it ties up today, what the soil gives. For the day's own use */
+  fromSoil: number;
 }
 
 const keyOf = (placement: Placement, materialClass: string, carbonToNitrogen: number): string =>
@@ -56,6 +58,7 @@ export function classFor(
     lyingDry: 0,
     today: newDecayDay(),
     wanted: 0,
+    fromSoil: 0,
   };
   classes.push(opened);
   return opened;

@@ -9,28 +9,38 @@ import type { ResidueClass } from './residueClass';
  */
 const crumb = 1e-12;
 
+/** The step of a class with all the nitrogen it wants, by the clocks in its `today`. */
+export function stepFreely(item: ResidueClass, c: Coefficients): void {
+  const { today, parameters } = item;
+  if (item.residue > crumb) setClocks(today, parameters);
+  else setCrumb(today, parameters);
+  stepAtYield(today, item, parameters, c.assimilation);
+}
+
+function setDays(item: ResidueClass, residueDays: number, turnoverDays: number): void {
+  item.today.residueDays = residueDays;
+  item.today.turnoverDays = turnoverDays;
+  item.today.turned = Math.exp(-item.parameters.turnover * turnoverDays);
+}
+
 /**
  * What a class would do with all the nitrogen it wants.
  *
- * @param turned e^-(lam tb), the same for all classes of a kind
  * @returns the class's own `today`, written anew
  */
 export function freeStep(
   item: ResidueClass,
   residueDays: number,
   turnoverDays: number,
-  coefficients: Coefficients,
-  turned: number = Math.exp(-item.parameters.turnover * turnoverDays),
+  c: Coefficients,
 ): DecayDay {
-  const { today, parameters } = item;
-  if (item.residue > crumb) setClocks(today, parameters, residueDays, turnoverDays, turned);
-  else setCrumb(today, residueDays > 0 && parameters.decay > 0, turned);
-  stepAtYield(today, item, parameters, coefficients.assimilation);
-  return today;
+  setDays(item, residueDays, turnoverDays);
+  stepFreely(item, c);
+  return item.today;
 }
 
 /**
- * The step of a class that wants to tie up more than it can have.
+ * The step of a class that wants to tie up more than it can have, by the clocks in its `today`.
  *
  * With `s` the share that can be had, the day's decay falls to max(s, 0.3) of itself; what is still
  * wanting lowers the yield of the microbes,
@@ -39,30 +49,35 @@ export function freeStep(
  *
  * n0, n1 the day's net nitrogen at yields 0 and Y. Decay slows but never stops dead.
  *
- * @param supply g N/m2 this class may tie up today
- * @returns the class's own `today`, with -released <= supply (to rounding)
+ * @param supply g N/m2 this class may tie up today; after it -released <= supply (to rounding)
  * @source model section 3; the least share 0.3 is assumed
  */
+export function stepStarved(item: ResidueClass, supply: number, c: Coefficients): void {
+  const { parameters, today } = item;
+  today.residueDays *= Math.max(supply / item.wanted, c.leastDecayWhenStarved);
+  stepFreely(item, c);
+  const atFullYield = today.released;
+  if (-atFullYield <= supply) return;
+  stepAtYield(today, item, parameters, 0);
+  const atNoYield = today.released;
+  const yieldLeft = Math.max(
+    0,
+    (c.assimilation * (atNoYield + supply)) / (atNoYield - atFullYield),
+  );
+  stepAtYield(today, item, parameters, yieldLeft);
+}
+
+/** `stepStarved` with clocks of its own; returns the class's own `today`, written anew. */
 export function starvedStep(
   item: ResidueClass,
   residueDays: number,
   turnoverDays: number,
   wanted: number,
   supply: number,
-  coefficients: Coefficients,
-  turned: number = Math.exp(-item.parameters.turnover * turnoverDays),
+  c: Coefficients,
 ): DecayDay {
-  const { parameters } = item;
-  const slowed = residueDays * Math.max(supply / wanted, coefficients.leastDecayWhenStarved);
-  const step = freeStep(item, slowed, turnoverDays, coefficients, turned);
-  const atFullYield = step.released;
-  if (-atFullYield <= supply) return step;
-  stepAtYield(step, item, parameters, 0);
-  const atNoYield = step.released;
-  const yieldLeft = Math.max(
-    0,
-    (coefficients.assimilation * (atNoYield + supply)) / (atNoYield - atFullYield),
-  );
-  stepAtYield(step, item, parameters, yieldLeft);
-  return step;
+  setDays(item, residueDays, turnoverDays);
+  item.wanted = wanted;
+  stepStarved(item, supply, c);
+  return item.today;
 }

@@ -11,8 +11,12 @@ export const degreeDays = (meanCelsius: number, baseCelsius: number): number =>
  * @param progress 0 at the start, 1 at the usual end
  */
 export function cropCoefficient(crop: CropInput, progress: number): number {
-  const [initial, development, middle, late] = crop.stageShares;
-  const { cropCoefficientStart: start, cropCoefficientMiddle: full } = crop;
+  const { stageShares, cropCoefficientStart: start, cropCoefficientMiddle: full } = crop;
+  // by place: taking the list apart costs more than the sum
+  const initial = stageShares[0];
+  const development = stageShares[1];
+  const middle = stageShares[2];
+  const late = stageShares[3];
   if (progress <= initial) return start;
   if (progress < initial + development)
     return start + ((full - start) * (progress - initial)) / development;

@@ -8,7 +8,13 @@ import {
 import { needCurve, type Arrears, type NeedCurve } from '../crop/need';
 import { reachShare } from '../crop/stages';
 import { soilOrganicNitrogen } from '../soil/organicMatter';
-import { topDepth, type CanopyDay, type WaterDay, type WaterStore } from '../soil/water';
+import {
+  topDepth,
+  type CanopyDay,
+  type WaterAsked,
+  type WaterDay,
+  type WaterStore,
+} from '../soil/water';
 import { flowKinds, pools, type Pool } from './flows';
 import type { BedSeason, PlantingInput } from './input';
 import { runPlan, type RunPlan } from './runPlan';
@@ -62,17 +68,40 @@ export interface GrowingPlanting {
   fixedToday: number;
 }
 
+/** Compost and the like, g N/m2. */
+export interface SlowMaterial {
+  /** on top still releasing, on top inert, dug in still releasing */
+  topActive: number;
+  topInert: number;
+  dugActive: number;
+  /** dry matter on top that still lies [kg/m2], and the share of this morning's that does tonight */
+  lyingDry: number;
+  lyingFactor: number;
+}
+
+/** Numbers of the day in hand, shared by its parts. */
+export interface DayNumbers extends WaterAsked {
+  /** air temperature [deg C] and what it does to decay on top */
+  mean: number;
+  airFactor: number;
+  /** what the soil's temperature does to decay */
+  soilFactor: number;
+  /** dry matter lying on top in the morning [kg/m2] */
+  dry: number;
+  /** nitrate that the plants find [g/m2] */
+  top: number;
+  lower: number;
+  /** under 1 where the shares of the plantings add up to more than the bed */
+  shareScale: number;
+}
+
 /** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */
 export interface BedState {
   readonly plan: RunPlan;
-  /** g N/m2 by index of `pools`, the old state plus the flows */
+  /** g N/m2 by index of `pools`, the old state plus the flows; the last place is no pool */
   readonly nitrogen: Float64Array;
   readonly classes: ResidueClass[];
-  /**
-   * compost and the like: on top still releasing, on top inert, dug in still releasing; dry matter
-   * on top that still lies [kg/m2]
-   */
-  readonly slow: { topActive: number; topInert: number; dugActive: number; lyingDry: number };
+  readonly slow: SlowMaterial;
   readonly ammonia: AmmoniaStores;
   readonly water: WaterStore;
   /** empty when `keepsLayers` is false */
@@ -80,7 +109,8 @@ export interface BedState {
   readonly keepsLayers: boolean;
   readonly plantings: GrowingPlanting[];
   soilCelsius: number;
-  /** written anew every day, so that a day makes no new objects */
+  /** written anew every day: the day makes no new objects, and hands no loose numbers about */
+  readonly day: DayNumbers;
   readonly canopy: { -readonly [Key in keyof CanopyDay]: CanopyDay[Key] };
   readonly clocks: { soil: number; surface: number };
   readonly report: DayReport;
@@ -94,8 +124,9 @@ export interface DayReport extends WaterDay {
 
 /** Dry matter that still lies on top [kg/m2]. */
 export function lyingDry(state: BedState): number {
+  const { classes } = state;
   let dry = state.slow.lyingDry;
-  for (const item of state.classes) dry += item.lyingDry;
+  for (let at = 0; at < classes.length; at++) dry += classes[at]!.lyingDry;
   return dry;
 }
 
@@ -103,10 +134,13 @@ export const poolIndex: Readonly<Record<Pool, number>> = Object.fromEntries(
   pools.map((pool, index) => [pool, index]),
 ) as Record<Pool, number>;
 
+/** Place beside the pools for what comes from and goes to outside; what is in it means nothing. */
+const outside = pools.length;
 const poolByName: Readonly<Record<string, number>> = poolIndex;
-/** for each flow kind the pool it leaves and the pool it enters; -1 is outside the bed */
-export const flowFrom = flowKinds.map((kind) => poolByName[kind.from] ?? -1);
-export const flowTo = flowKinds.map((kind) => poolByName[kind.to] ?? -1);
+/** for each flow kind the pool it leaves and the pool it enters; `outside` is no pool */
+export const flowFrom = Uint8Array.from(flowKinds, (kind) => poolByName[kind.from] ?? outside);
+export const flowTo = Uint8Array.from(flowKinds, (kind) => poolByName[kind.to] ?? outside);
+export const isOutside = (pool: number): boolean => pool === outside;
 
 /**
  * A pool that was emptied to the last gram can stand a few rounding errors below nothing, and a
@@ -120,13 +154,16 @@ const roundingGrams = 1e-9;
  * flow that runs backwards is a mistake of ours, not of the gardener.
  */
 export function move(state: BedState, flows: Float64Array, flow: number, gramsPerM2: number): void {
-  if (!(gramsPerM2 >= -roundingGrams)) throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
-  if (gramsPerM2 === 0) return;
+  if (!(gramsPerM2 >= -roundingGrams)) runsBackwards(flow, gramsPerM2);
+  const { nitrogen } = state;
   flows[flow]! += gramsPerM2;
-  const from = flowFrom[flow]!;
-  const to = flowTo[flow]!;
-  if (from >= 0) state.nitrogen[from]! -= gramsPerM2;
-  if (to >= 0) state.nitrogen[to]! += gramsPerM2;
+  nitrogen[flowFrom[flow]!]! -= gramsPerM2;
+  nitrogen[flowTo[flow]!]! += gramsPerM2;
+}
+
+// by itself, so that `move` stays small enough to be compiled into those who move
+function runsBackwards(flow: number, gramsPerM2: number): never {
+  throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
 }
 
 /**
@@ -141,7 +178,7 @@ export function startingState(
   keepsLayers = true,
 ): BedState {
   const c = input.coefficients;
-  const nitrogen = new Float64Array(pools.length);
+  const nitrogen = new Float64Array(pools.length + 1);
   nitrogen[poolIndex.soilOrganic] = soilOrganicNitrogen(
     input.soil.organicMatterPercent,
     input.soil.bulkDensityKgPerL,
@@ -157,7 +194,7 @@ export function startingState(
     plan,
     nitrogen,
     classes: [],
-    slow: { topActive: 0, topInert: 0, dugActive: 0, lyingDry: 0 },
+    slow: { topActive: 0, topInert: 0, dugActive: 0, lyingDry: 0, lyingFactor: 1 },
     ammonia: { unripe: 0, ripe: 0 },
     water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
     layers: [],
@@ -189,6 +226,20 @@ export function startingState(
       fixedToday: 0,
     })),
     soilCelsius: warmth,
+    day: {
+      rain: 0,
+      logged: 0,
+      evapotranspiration: 0,
+      coverCapacity: 0,
+      coverFraction: 0,
+      mean: 0,
+      airFactor: 0,
+      soilFactor: 0,
+      dry: 0,
+      top: 0,
+      lower: 0,
+      shareScale: 1,
+    },
     canopy: {
       transpiration: 0,
       evaporation: 0,

@@ -7,7 +7,8 @@ import { availableShare, waterDay } from '../soil/water';
 import { lyingDry, move, poolIndex, type BedState, type DayReport } from './bedState';
 import { decayDay } from './dayDecay';
 import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
-import { advancePlants, canopyOfBed, feedPlants, harvestPlants } from './dayPlants';
+import { advancePlants, feedPlants, harvestPlants } from './dayPlants';
+import type { Coefficients } from './coefficients';
 import { flowIndex } from './flows';
 import type { BedEvent, BedSeason } from './input';
 
@@ -43,99 +44,90 @@ export function stepDay(
   index: number,
 ): DayReport {
   const c = input.coefficients;
-  const day = input.firstDay + index;
-  const { plan } = state;
-  const { sizes, lowerDepth } = plan;
-  const rain = plan.rain[index]!;
-  const mean = plan.mean[index]!;
-  const airFactor = plan.airFactor[index]!;
-  const n = state.nitrogen;
-
+  const date = input.firstDay + index;
+  const { plan, day } = state;
+  day.rain = plan.rain[index]!;
+  day.evapotranspiration = plan.evapotranspiration[index]!;
+  day.mean = plan.mean[index]!;
+  day.airFactor = plan.airFactor[index]!;
+  day.logged = 0;
   let events = none;
-  let logged = 0;
   if (plan.isBusy[index] === 1) {
     events = plan.events.get(index) ?? none;
-    logged = beginBusyDay(input, state, flows, index, events);
+    day.logged = beginBusyDay(input, state, flows, index, events);
   }
 
-  advancePlants(state, day, mean);
+  advancePlants(state, date, c);
 
-  const plants = canopyOfBed(state, lowerDepth, c);
-  const dry = lyingDry(state);
-  const { report } = state;
-  const hidden = coverFraction(dry, c);
-  const capacity = coverWaterCapacity(dry, c);
-  waterDay(
-    state.water,
-    sizes,
-    input.soil,
-    plants,
-    rain,
-    logged,
-    plan.evapotranspiration[index]!,
-    capacity,
-    hidden,
-    input.keptMoist,
-    c,
-    report,
-  );
-  const fill = capacity > 0 ? Math.min(1, state.water.cover / capacity) : 0;
+  const { report, clocks, water } = state;
+  const { sizes } = plan;
+  day.dry = lyingDry(state);
+  day.coverFraction = day.dry > 0 ? coverFraction(day.dry, c) : 0;
+  day.coverCapacity = coverWaterCapacity(day.dry, c);
+  waterDay(water, sizes, input.soil, state.canopy, day, input.keptMoist, c, report);
+  const fill = day.coverCapacity > 0 ? Math.min(1, water.cover / day.coverCapacity) : 0;
 
-  state.soilCelsius = soilTemperatureAfter(state.soilCelsius, mean, hidden, c);
-  const moist = moistureFactor(availableShare(state.water, sizes));
-  const soilFactor = temperatureFactor(state.soilCelsius);
-  const soilDay = soilFactor * moist;
-  const surfaceDay = airFactor * wetnessFactor(fill, c);
-
-  move(
-    state,
-    flows,
-    flow.leached,
-    n[poolIndex.mineralLower]! * leachedShare(report.drainageLower, sizes.lowerFull),
-  );
-  if (report.drainageTop > c.denitrificationDrainage)
-    move(
-      state,
-      flows,
-      flow.denitrified,
-      n[poolIndex.mineralTop]! * Math.min(1, c.denitrifiedShare * soilFactor),
-    );
-  move(
-    state,
-    flows,
-    flow.down,
-    n[poolIndex.mineralTop]! * leachedShare(report.drainageTop, sizes.topFull),
-  );
-
-  if (plan.rainOfYear > 0)
-    move(state, flows, flow.rain, (c.rainNitrogenPerYear * rain) / plan.rainOfYear);
-  move(state, flows, flow.soil, n[poolIndex.soilOrganic]! * c.soilReleaseRate * soilDay);
-  move(state, flows, flow.young, n[poolIndex.youngHumus]! * c.youngHumusRate * soilDay);
-
-  state.clocks.soil = soilDay;
-  state.clocks.surface = surfaceDay;
-  lieLonger(state, decayDay(state, flows, state.clocks, c), rain);
-
-  const demand = ammoniaDay(state.ammonia, fill, mean, c, airFactor);
-  move(
-    state,
-    flows,
-    flow.ammonia,
-    Math.min(demand, c.ammoniaFreeShare * Math.max(0, n[poolIndex.coverFree]!)),
-  );
-  const through = report.throughfall;
-  const washed = Math.min(
-    1,
-    c.washBase +
-      (through > 0 ? through / (through + c.washDepth * Math.max(c.washLeastMass, dry)) : 0),
-  );
-  move(state, flows, flow.washed, washed * Math.max(0, n[poolIndex.coverFree]!));
-
-  feedPlants(state, flows, day, lowerDepth, c);
-  harvestPlants(input, state, flows, events, day);
+  state.soilCelsius = soilTemperatureAfter(state.soilCelsius, day.mean, day.coverFraction, c);
+  day.soilFactor = temperatureFactor(state.soilCelsius);
+  clocks.soil = day.soilFactor * moistureFactor(availableShare(water, sizes));
+  clocks.surface = day.airFactor * wetnessFactor(fill, c);
   report.coverFill = fill;
-  report.soilNormalisedDay = soilDay;
+  report.soilNormalisedDay = clocks.soil;
+
+  loseAndRelease(state, flows, c);
+  decayDay(state, flows, clocks, c);
+  leaveCover(state, flows, c);
+  feedPlants(state, flows, date, c);
+  harvestPlants(input, state, flows, events, date);
   return report;
+}
+
+/** What the morning's nitrate loses, the lower layer first; then what rain and soil bring (5, 6). */
+function loseAndRelease(state: BedState, flows: Float64Array, c: Coefficients): void {
+  const { drainageTop, drainageLower } = state.report;
+  const { rainOfYear, sizes } = state.plan;
+  const { soil } = state.clocks;
+  const n = state.nitrogen;
+  if (drainageLower > 0) {
+    const share = leachedShare(drainageLower, sizes.lowerFull);
+    move(state, flows, flow.leached, n[poolIndex.mineralLower]! * share);
+  }
+  if (drainageTop > c.denitrificationDrainage) {
+    const share = Math.min(1, c.denitrifiedShare * state.day.soilFactor);
+    move(state, flows, flow.denitrified, n[poolIndex.mineralTop]! * share);
+  }
+  if (drainageTop > 0) {
+    const share = leachedShare(drainageTop, sizes.topFull);
+    move(state, flows, flow.down, n[poolIndex.mineralTop]! * share);
+  }
+  if (rainOfYear > 0)
+    move(state, flows, flow.rain, (c.rainNitrogenPerYear * state.day.rain) / rainOfYear);
+  move(state, flows, flow.soil, n[poolIndex.soilOrganic]! * c.soilReleaseRate * soil);
+  move(state, flows, flow.young, n[poolIndex.youngHumus]! * c.youngHumusRate * soil);
+}
+
+/**
+ * What lies on top shrinks with the classes it decays with, and drawn layers sink on drying days;
+ * what of the cover's free nitrogen goes to the air and into the soil (steps 8 and 9).
+ */
+function leaveCover(state: BedState, flows: Float64Array, c: Coefficients): void {
+  const { classes, slow, layers, day, report } = state;
+  const n = state.nitrogen;
+  for (let at = 0; at < classes.length; at++) classes[at]!.lyingDry *= classes[at]!.lyingFactor;
+  slow.lyingDry *= slow.lyingFactor;
+  for (let at = 0; at < layers.length; at++) {
+    const layer = layers[at]!;
+    layer.left *= layer.item === null ? slow.lyingFactor : layer.item.lyingFactor;
+    if (day.rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
+  }
+
+  const demand = ammoniaDay(state.ammonia, report.coverFill, day.mean, c, day.airFactor);
+  const most = c.ammoniaFreeShare * Math.max(0, n[poolIndex.coverFree]!);
+  move(state, flows, flow.ammonia, Math.min(demand, most));
+  const through = report.throughfall;
+  const deep = c.washDepth * Math.max(c.washLeastMass, day.dry);
+  const washed = Math.min(1, c.washBase + (through > 0 ? through / (through + deep) : 0));
+  move(state, flows, flow.washed, washed * Math.max(0, n[poolIndex.coverFree]!));
 }
 
 /** Entries of a day and a season's first morning (step 1); returns the watering written down [mm]. */
@@ -157,14 +149,4 @@ function beginBusyDay(
   const laid = plan.layers.get(index);
   if (laid) layLayers(input, state, flows, laid);
   return logged;
-}
-
-/** What lies on top shrinks with the classes it decays with; drawn layers sink on drying days. */
-function lieLonger(state: BedState, slowFactor: number, rain: number): void {
-  for (const item of state.classes) item.lyingDry *= item.lyingFactor;
-  state.slow.lyingDry *= slowFactor;
-  for (const layer of state.layers) {
-    layer.left *= layer.item === null ? slowFactor : layer.item.lyingFactor;
-    if (rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
-  }
 }

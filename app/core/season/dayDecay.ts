@@ -1,6 +1,5 @@
-import type { DecayDay } from '../cover/decay';
 import { lyingCarbon, type ResidueClass } from '../cover/residueClass';
-import { freeStep, starvedStep } from '../cover/tieUp';
+import { stepFreely, stepStarved } from '../cover/tieUp';
 import { move, poolIndex, type BedState } from './bedState';
 import type { Coefficients } from './coefficients';
 import { flowIndex } from './flows';
@@ -35,78 +34,50 @@ function residueDays(item: ResidueClass, clocks: DecayClocks, c: Coefficients): 
   return clocks.surface * place;
 }
 
-/** Writes a class's step into the flows and its carbon; `fromSoil` is what of a tie-up the soil gave. */
-function settle(
-  state: BedState,
-  flows: Float64Array,
-  item: ResidueClass,
-  step: DecayDay,
-  fromSoil: number,
-): void {
-  const laid = item.placement === 'laid';
-  move(state, flows, laid ? flow.coverEaten : flow.dugEaten, Math.max(0, step.eaten));
-  move(state, flows, laid ? flow.coverHumified : flow.dugHumified, Math.max(0, step.humified));
-  if (step.released >= 0)
-    move(state, flows, laid ? flow.coverReleased : flow.dugReleased, step.released);
-  else {
-    move(state, flows, laid ? flow.soilHeld : flow.dugHeld, fromSoil);
-    if (laid) move(state, flows, flow.coverHeld, Math.max(0, -step.released - fromSoil));
-  }
-  item.residue = step.after.residue;
-  item.microbes = step.after.microbes;
-  item.humus = step.after.humus;
+/** Writes a class's step into the flows and its carbon. */
+function settle(state: BedState, flows: Float64Array, item: ResidueClass): void {
+  const { today } = item;
+  const { after } = today;
+  item.residue = after.residue;
+  item.microbes = after.microbes;
+  item.humus = after.humus;
+  const onTop = item.placement === 'laid';
+  move(state, flows, onTop ? flow.coverEaten : flow.dugEaten, Math.max(0, today.eaten));
+  move(state, flows, onTop ? flow.coverHumified : flow.dugHumified, Math.max(0, today.humified));
+  if (today.released >= 0)
+    move(state, flows, onTop ? flow.coverReleased : flow.dugReleased, today.released);
+  else holdBack(state, flows, item);
+}
+
+function holdBack(state: BedState, flows: Float64Array, item: ResidueClass): void {
+  const { fromSoil } = item;
+  if (item.placement === 'laid') {
+    move(state, flows, flow.soilHeld, fromSoil);
+    move(state, flows, flow.coverHeld, Math.max(0, -item.today.released - fromSoil));
+  } else move(state, flows, flow.dugHeld, fromSoil);
 }
 
 /** Waits for nitrogen this day, on top or dug and hoed in. */
 const isWaiting = (item: ResidueClass, onTop: boolean): boolean =>
   item.wanted > 0 && (item.placement === 'laid') === onTop;
 
-/** Shares a supply among the classes that wait for it, in proportion to what each wants. */
-function shareOut(
-  state: BedState,
-  onTop: boolean,
-  wanted: number,
-  supply: number,
-  clocks: DecayClocks,
-  c: Coefficients,
-): void {
-  if (wanted <= supply) return;
-  for (const item of state.classes)
-    if (isWaiting(item, onTop))
-      starvedStep(
-        item,
-        residueDays(item, clocks, c),
-        clocks.soil,
-        item.wanted,
-        (supply * item.wanted) / wanted,
-        c,
-        item.today.turned,
-      );
-}
-
 /**
  * A day of decomposition (model 3): releasing classes first; then those that tie up share what
  * there is. In the cover that is at most 20 % of its free nitrogen, then at most 0.1 % of the
- * soil's nitrate; dug in or hoed in, all of the nitrate of 0-30 cm.
- *
- * @returns the share of the compost lying on top that still lies; classes keep theirs themselves
+ * soil's nitrate; dug in or hoed in, all of the nitrate of 0-30 cm. What of the cover then still
+ * lies is in the `lyingFactor` of its classes and of the compost.
  */
 export function decayDay(
   state: BedState,
   flows: Float64Array,
   clocks: DecayClocks,
   c: Coefficients,
-): number {
-  if (clocks.soil > 0 || clocks.surface > 0) decayClasses(state, flows, clocks, c);
-  else standStill(state, c);
-  return slowDay(state, flows, clocks, c);
-}
-
-/** Frozen: nothing decays, and what lies stays. */
-function standStill(state: BedState, c: Coefficients): void {
-  for (const item of state.classes)
-    if (item.placement === 'laid')
-      item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+): void {
+  if (clocks.soil > 0 || clocks.surface > 0) {
+    decayClasses(state, flows, clocks, c);
+    lieLess(state.classes, c);
+  } else standStill(state.classes, c);
+  slowDay(state, flows, clocks, c);
 }
 
 function decayClasses(
@@ -115,88 +86,115 @@ function decayClasses(
   clocks: DecayClocks,
   c: Coefficients,
 ): void {
-  const small = c.lyingShareOfMicrobesAndHumus;
-  // e^-l of greens and of browns, once for all classes of a kind
+  const { classes } = state;
+  // e^-l of greens and of browns, once for all classes of a kind; a power of e is never below 0
   let greenTurned = -1;
   let matureTurned = -1;
-  let wantedOnTop = 0;
-  let wantedBelow = 0;
-  for (const item of state.classes) {
+  let wantsOnTop = false;
+  let wantsBelow = false;
+  for (let at = 0; at < classes.length; at++) {
+    const item = classes[at]!;
     // holds what was lying this morning until the day is settled
-    if (item.placement === 'laid') item.lyingFactor = lyingCarbon(item, small);
+    item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus);
     if (item.materialClass === 'inert') continue;
-    let turned = matureTurned;
+    const { today } = item;
     if (item.materialClass === 'green') {
       if (greenTurned < 0) greenTurned = Math.exp(-item.parameters.turnover * clocks.soil);
-      turned = greenTurned;
-    } else if (matureTurned < 0)
-      turned = matureTurned = Math.exp(-item.parameters.turnover * clocks.soil);
-    const step = freeStep(item, residueDays(item, clocks, c), clocks.soil, c, turned);
-    if (step.released >= 0) {
-      item.wanted = 0;
-      settle(state, flows, item, step, 0);
+      today.turned = greenTurned;
     } else {
-      item.wanted = -step.released;
-      if (item.placement === 'laid') wantedOnTop += item.wanted;
-      else wantedBelow += item.wanted;
+      if (matureTurned < 0) matureTurned = Math.exp(-item.parameters.turnover * clocks.soil);
+      today.turned = matureTurned;
     }
+    today.residueDays = residueDays(item, clocks, c);
+    today.turnoverDays = clocks.soil;
+    stepFreely(item, c);
+    item.wanted = today.released < 0 ? -today.released : 0;
+    if (today.released >= 0) settle(state, flows, item);
+    else if (item.placement === 'laid') wantsOnTop = true;
+    else wantsBelow = true;
   }
-  if (wantedOnTop > 0) tieUpOnTop(state, flows, wantedOnTop, clocks, c);
-  if (wantedBelow > 0) tieUpBelow(state, flows, wantedBelow, clocks, c);
-  for (const item of state.classes)
-    if (item.placement === 'laid')
-      item.lyingFactor =
-        item.lyingFactor > 0 ? Math.min(1, lyingCarbon(item, small) / item.lyingFactor) : 0;
+  if (wantsOnTop) tieUpOnTop(state, flows, c);
+  if (wantsBelow) tieUpBelow(state, flows, c);
 }
 
-function tieUpOnTop(
-  state: BedState,
-  flows: Float64Array,
-  wanted: number,
-  clocks: DecayClocks,
-  c: Coefficients,
-): void {
-  const free = c.coverFreeShareForTieUp * Math.max(0, state.nitrogen[poolIndex.coverFree]!);
-  const soil = c.soilShareForCoverTieUp * Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
-  shareOut(state, true, wanted, free + soil, clocks, c);
-  let used = 0;
-  for (const item of state.classes)
-    if (isWaiting(item, true)) used += Math.max(0, -item.today.released);
+function tieUpOnTop(state: BedState, flows: Float64Array, c: Coefficients): void {
+  const { classes, nitrogen } = state;
+  const free = c.coverFreeShareForTieUp * Math.max(0, nitrogen[poolIndex.coverFree]!);
+  const soil = c.soilShareForCoverTieUp * Math.max(0, nitrogen[poolIndex.mineralTop]!);
+  const used = shareOut(classes, true, free + soil, c);
   const soilPart = used > 0 ? Math.max(0, used - free) / used : 0;
-  for (const item of state.classes)
-    if (isWaiting(item, true))
-      settle(state, flows, item, item.today, soilPart * Math.max(0, -item.today.released));
+  for (let at = 0; at < classes.length; at++) {
+    const item = classes[at]!;
+    if (!isWaiting(item, true)) continue;
+    item.fromSoil = soilPart * Math.max(0, -item.today.released);
+    settle(state, flows, item);
+  }
 }
 
-function tieUpBelow(
-  state: BedState,
-  flows: Float64Array,
-  wanted: number,
-  clocks: DecayClocks,
+function tieUpBelow(state: BedState, flows: Float64Array, c: Coefficients): void {
+  const { classes, nitrogen } = state;
+  shareOut(classes, false, Math.max(0, nitrogen[poolIndex.mineralTop]!), c);
+  for (let at = 0; at < classes.length; at++) {
+    const item = classes[at]!;
+    if (!isWaiting(item, false)) continue;
+    item.fromSoil = Math.max(0, -item.today.released);
+    settle(state, flows, item);
+  }
+}
+
+/**
+ * Shares a supply among the classes that wait for it, in proportion to what each wants.
+ *
+ * @returns what they take of it, g N/m2
+ */
+function shareOut(
+  classes: readonly ResidueClass[],
+  onTop: boolean,
+  supply: number,
   c: Coefficients,
-): void {
-  const supply = Math.max(0, state.nitrogen[poolIndex.mineralTop]!);
-  shareOut(state, false, wanted, supply, clocks, c);
-  for (const item of state.classes)
-    if (isWaiting(item, false))
-      settle(state, flows, item, item.today, Math.max(0, -item.today.released));
+): number {
+  let wanted = 0;
+  for (let at = 0; at < classes.length; at++)
+    if (isWaiting(classes[at]!, onTop)) wanted += classes[at]!.wanted;
+  let used = 0;
+  for (let at = 0; at < classes.length; at++) {
+    const item = classes[at]!;
+    if (!isWaiting(item, onTop)) continue;
+    if (wanted > supply) stepStarved(item, (supply * item.wanted) / wanted, c);
+    used += Math.max(0, -item.today.released);
+  }
+  return used;
+}
+
+/** What is left of each class's cover, against what lay this morning. */
+function lieLess(classes: readonly ResidueClass[], c: Coefficients): void {
+  for (let at = 0; at < classes.length; at++) {
+    const item = classes[at]!;
+    const before = item.lyingFactor;
+    item.lyingFactor =
+      before > 0 ? Math.min(1, lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) / before) : 0;
+  }
+}
+
+/** Frozen: nothing decays, and what lies stays. */
+function standStill(classes: readonly ResidueClass[], c: Coefficients): void {
+  for (const item of classes)
+    item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
 }
 
 /** Compost and the like release at a fixed rate; what lies on top by the surface clock. */
-function slowDay(
-  state: BedState,
-  flows: Float64Array,
-  clocks: DecayClocks,
-  c: Coefficients,
-): number {
+function slowDay(state: BedState, flows: Float64Array, clocks: DecayClocks, c: Coefficients): void {
   const { slow } = state;
   const lying = slow.topActive + slow.topInert;
-  if (slow.topActive === 0 && slow.dugActive === 0) return lying > 0 ? 1 : 0;
+  if (slow.topActive === 0 && slow.dugActive === 0) {
+    slow.lyingFactor = lying > 0 ? 1 : 0;
+    return;
+  }
   const fromTop = -slow.topActive * Math.expm1(-c.slowRate * clocks.surface);
   const fromDug = -slow.dugActive * Math.expm1(-c.slowRate * clocks.soil);
   move(state, flows, flow.slowCover, fromTop);
   move(state, flows, flow.slowSoil, fromDug);
   slow.topActive -= fromTop;
   slow.dugActive -= fromDug;
-  return lying > 0 ? (lying - fromTop) / lying : 0;
+  slow.lyingFactor = lying > 0 ? (lying - fromTop) / lying : 0;
 }

@@ -2,7 +2,7 @@ import { classFor, type ResidueClass } from '../cover/residueClass';
 import { fixationStage, nitrateSuppression } from '../crop/fixation';
 import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedOn } from '../crop/need';
 import { canopyShare, cropCoefficient, degreeDays, reachShare, rootDepthAt } from '../crop/stages';
-import { topDepth, type CanopyDay } from '../soil/water';
+import { topDepth } from '../soil/water';
 import { move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';
@@ -26,34 +26,10 @@ const flow = {
 const carbonOfTops = 0.42;
 const settledDensityOfTops = 40;
 
-/** Sowing and planting, and the clock of every plant (step 2). */
-export function advancePlants(state: BedState, day: DayNumber, meanCelsius: number): void {
-  for (const plant of state.plantings) {
-    plant.needToday = 0;
-    plant.uptakeToday = 0;
-    plant.fixedToday = 0;
-    const { startDay, clearingDay } = plant.input;
-    const isGone = plant.done || (clearingDay !== null && clearingDay < day);
-    if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
-    if (!plant.standing) continue;
-    const { crop } = plant.input;
-    plant.degreeDays += degreeDays(meanCelsius, crop.baseCelsius);
-    const progress =
-      plant.input.normalDegreeDays > 0
-        ? Math.min(1, plant.degreeDays / plant.input.normalDegreeDays)
-        : 1;
-    if (progress === plant.progress) continue;
-    plant.progress = progress;
-    plant.rootDepth = rootDepthAt(crop, progress);
-    const before = plant.wanted;
-    plant.wanted = wantedOn(plant.curve, progress);
-    plant.needToday = crop.need * plant.input.share * (plant.wanted - before);
-  }
-}
-
-function plantedShare(state: BedState): number {
+function plantedShare({ plantings }: BedState): number {
   let planted = 0;
-  for (const plant of state.plantings) if (plant.standing) planted += plant.input.share;
+  for (let at = 0; at < plantings.length; at++)
+    if (plantings[at]!.standing) planted += plantings[at]!.input.share;
   return planted;
 }
 
@@ -61,68 +37,79 @@ function plantedShare(state: BedState): number {
 const shareScale = (planted: number): number => (planted > 1 ? 1 / planted : 1);
 
 /**
- * What the standing plants ask of the water, by their shares; the rest of the bed is bare.
- *
- * @returns `state.canopy`, written anew
+ * Sowing and planting, and the clock of every plant (step 2); then what the standing plants ask of
+ * the water, by their shares, into `state.canopy`. The rest of the bed is bare.
  */
-export function canopyOfBed(state: BedState, lowerDepth: number, c: Coefficients): CanopyDay {
+export function advancePlants(state: BedState, day: DayNumber, c: Coefficients): void {
+  const { plantings, canopy: sum } = state;
+  const { lowerDepth } = state.plan;
+  for (let at = 0; at < plantings.length; at++) advance(plantings[at]!, state, day);
+
   const planted = plantedShare(state);
   const scale = shareScale(planted);
-  let isPlanted = false;
-  let transpiration = 0;
-  let evaporation = c.bareCropCoefficient * Math.max(0, 1 - planted);
-  let canopy = 0;
-  let reach = 0;
-  let depletionShare = planted > 0 ? 0 : 0.5;
-  for (const plant of state.plantings) {
+  sum.isPlanted = false;
+  sum.transpiration = 0;
+  sum.evaporation = c.bareCropCoefficient * Math.max(0, 1 - planted);
+  sum.canopy = 0;
+  sum.reach = 0;
+  sum.depletionShare = planted > 0 ? 0 : 0.5;
+  for (let at = 0; at < plantings.length; at++) {
+    const plant = plantings[at]!;
     if (!plant.standing) continue;
-    isPlanted = true;
+    sum.isPlanted = true;
     const { crop } = plant.input;
     const share = plant.input.share * scale;
     const coefficient = cropCoefficient(crop, plant.progress);
     const shaded = canopyShare(crop, coefficient, plant.progress, c);
     const wet = crop.cropCoefficientStart * (1 - shaded) + c.evaporationUnderCanopy * shaded;
-    evaporation += share * wet;
-    transpiration += share * Math.max(0, coefficient - wet);
-    canopy += share * shaded;
-    reach = Math.max(reach, reachShare(plant.rootDepth, topDepth, lowerDepth));
-    depletionShare += (crop.depletionShare * plant.input.share) / planted;
+    sum.evaporation += share * wet;
+    sum.transpiration += share * Math.max(0, coefficient - wet);
+    sum.canopy += share * shaded;
+    sum.reach = Math.max(sum.reach, reachShare(plant.rootDepth, topDepth, lowerDepth));
+    sum.depletionShare += (crop.depletionShare * plant.input.share) / planted;
   }
-  const day = state.canopy;
-  day.transpiration = transpiration;
-  day.evaporation = evaporation;
-  day.isPlanted = isPlanted;
-  day.canopy = canopy;
-  day.reach = reach;
-  day.depletionShare = depletionShare;
-  return day;
+}
+
+function advance(plant: GrowingPlanting, state: BedState, day: DayNumber): void {
+  plant.needToday = 0;
+  plant.uptakeToday = 0;
+  plant.fixedToday = 0;
+  const { startDay, clearingDay } = plant.input;
+  const isGone = plant.done || (clearingDay !== null && clearingDay < day);
+  if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
+  if (!plant.standing) return;
+  const { crop } = plant.input;
+  plant.degreeDays += degreeDays(state.day.mean, crop.baseCelsius);
+  const progress =
+    plant.input.normalDegreeDays > 0
+      ? Math.min(1, plant.degreeDays / plant.input.normalDegreeDays)
+      : 1;
+  if (progress === plant.progress) return;
+  plant.progress = progress;
+  plant.rootDepth = rootDepthAt(crop, progress);
+  const before = plant.wanted;
+  plant.wanted = wantedOn(plant.curve, progress);
+  plant.needToday = crop.need * plant.input.share * (plant.wanted - before);
 }
 
 /** Need of the last days that is still unmet, g N/m2. */
-function owedTo(plant: GrowingPlanting): number {
+function owedTo({ arrears }: GrowingPlanting): number {
   let owed = 0;
-  for (const unmet of plant.arrears) owed += unmet;
+  for (let day = 0; day < arrears.length; day++) owed += arrears[day]!;
   return owed;
 }
 
-/**
- * A plant's day. `top` and `lower` are the nitrate it finds, the same for all plants of the bed;
- * `scale` is under 1 where the shares of the plantings add up to more than the bed.
- */
 function takeUp(
   state: BedState,
   flows: Float64Array,
   plant: GrowingPlanting,
   day: DayNumber,
-  top: number,
-  lower: number,
-  lowerDepth: number,
-  scale: number,
   c: Coefficients,
 ): void {
   const { crop } = plant.input;
-  const share = plant.input.share * scale;
-  const reach = reachShare(plant.rootDepth, topDepth, lowerDepth);
+  const { top, lower } = state.day;
+  const share = plant.input.share * state.day.shareScale;
+  const reach = reachShare(plant.rootDepth, topDepth, state.plan.lowerDepth);
   const limitTop = uptakeLimit(top, share, c);
   const limitLower = uptakeLimit(lower, share * reach, c);
   const limit = limitTop + limitLower;
@@ -178,14 +165,14 @@ export function feedPlants(
   state: BedState,
   flows: Float64Array,
   day: DayNumber,
-  lowerDepth: number,
   c: Coefficients,
 ): void {
-  const top = state.nitrogen[poolIndex.mineralTop]!;
-  const lower = state.nitrogen[poolIndex.mineralLower]!;
-  const scale = shareScale(plantedShare(state));
-  for (const plant of state.plantings)
-    if (plant.standing) takeUp(state, flows, plant, day, top, lower, lowerDepth, scale, c);
+  const { plantings } = state;
+  state.day.top = state.nitrogen[poolIndex.mineralTop]!;
+  state.day.lower = state.nitrogen[poolIndex.mineralLower]!;
+  state.day.shareScale = shareScale(plantedShare(state));
+  for (let at = 0; at < plantings.length; at++)
+    if (plantings[at]!.standing) takeUp(state, flows, plantings[at]!, day, c);
 }
 
 function pick(
@@ -283,7 +270,9 @@ export function harvestPlants(
   events: readonly BedEvent[],
   day: DayNumber,
 ): void {
-  for (const plant of state.plantings) {
+  const { plantings } = state;
+  for (let at = 0; at < plantings.length; at++) {
+    const plant = plantings[at]!;
     if (!plant.standing) continue;
     pick(input, state, flows, plant, events, day, input.coefficients);
     if (plant.input.clearingDay !== null && day >= plant.input.clearingDay)

@@ -5,6 +5,7 @@ import {
   bookkeepingDifference,
   flowFrom,
   flowTo,
+  isOutside,
   lowerDepthFor,
   nitrogenOnHand,
   startingState,
@@ -44,16 +45,16 @@ export function imbalance(account: Account, state: BedState, flows: Float64Array
     const from = flowFrom[flow]!;
     const to = flowTo[flow]!;
     const grams = flows[flow]!;
-    if (from < 0) account.net += grams;
+    if (isOutside(from)) account.net += grams;
     else booked[from]! -= grams;
-    if (to < 0) account.net -= grams;
+    if (isOutside(to)) account.net -= grams;
     else booked[to]! += grams;
   }
   let largest = Math.max(
     Math.abs(nitrogenOnHand(state) - (account.start + account.net)),
     bookkeepingDifference(state),
   );
-  for (let pool = 0; pool < booked.length; pool++)
+  for (let pool = 0; pool < pools.length; pool++)
     largest = Math.max(largest, Math.abs(state.nitrogen[pool]! - booked[pool]!));
   return largest;
 }

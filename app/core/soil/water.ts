@@ -28,6 +28,19 @@ export interface CanopyDay {
   readonly depletionShare: number;
 }
 
+/** What of a day's water the soil does not decide. */
+export interface WaterAsked {
+  /** [mm], as is all below */
+  rain: number;
+  /** watering the gardener wrote down */
+  logged: number;
+  /** ET0 */
+  evapotranspiration: number;
+  coverCapacity: number;
+  /** share of the ground hidden by a cover 0-1 */
+  coverFraction: number;
+}
+
 export interface WaterDay {
   watered: number;
   throughfall: number;
@@ -73,33 +86,28 @@ export const availableShare = (water: WaterStore, sizes: WaterSizes): number =>
  * depletion is taken as that of the whole top layer, which is assumed. Transpiration is shared by
  * the water each layer holds, the lower one at half weight.
  *
- * @param referenceEvapotranspiration ET0 [mm]
- * @param logged watering the gardener wrote down [mm]
  * @param keptMoist refill to half of the readily available water when more than it is gone and
  *   under 5 mm of rain fell
- * @param into where the day is written; a new one unless given
+ * @param into where the day is written; a new place unless given
  */
 export function waterDay(
   water: WaterStore,
   sizes: WaterSizes,
   soil: SoilProperties,
   plants: CanopyDay,
-  rain: number,
-  logged: number,
-  referenceEvapotranspiration: number,
-  coverCapacity: number,
-  coverFraction: number,
+  asked: WaterAsked,
   keptMoist: boolean,
   c: Coefficients,
   into: WaterDay = newWaterDay(),
 ): WaterDay {
+  const { rain, logged, evapotranspiration, coverCapacity, coverFraction } = asked;
   const { reach } = plants;
   const { topFull, topWilt, lowerFull, lowerWilt } = sizes;
   let { top, lower, cover } = water;
-  const demand = plants.transpiration * referenceEvapotranspiration;
+  const demand = plants.transpiration * evapotranspiration;
   const share = adjustedDepletionShare(
     plants.depletionShare,
-    demand + plants.evaporation * referenceEvapotranspiration,
+    demand + plants.evaporation * evapotranspiration,
   );
   const zone = topFull - topWilt + reach * (lowerFull - lowerWilt);
   const readily = share * zone;
@@ -115,7 +123,7 @@ export function waterDay(
   const throughfall = rain + watered - caught;
   const coverEvaporation = Math.min(
     cover,
-    referenceEvapotranspiration * coverFraction * (1 - plants.canopy),
+    evapotranspiration * coverFraction * (1 - plants.canopy),
   );
   cover -= coverEvaporation;
   // A cover that shrank holds less than it did: what is over runs into the soil.
@@ -134,9 +142,7 @@ export function waterDay(
     drying *
     Math.max(
       0,
-      plants.evaporation *
-        referenceEvapotranspiration *
-        (1 - c.coverEvaporationSaving * coverFraction) -
+      plants.evaporation * evapotranspiration * (1 - c.coverEvaporationSaving * coverFraction) -
         coverEvaporation,
     );
   top += intoSoil - Math.min(evaporation, Math.max(0, top + intoSoil - topWilt));

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { waterStress } from '../../../app/core/soil/evapotranspiration';
 import { type CanopyDay, waterDay, waterSizes } from '../../../app/core/soil/water';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
+import { asked } from './asked';
 
 const c = typicalCoefficients();
 const soil = {
@@ -22,7 +23,7 @@ const still: CanopyDay = {
 };
 const after = (goneTop: number, goneLower: number, plants = still) => {
   const water = { top: sizes.topFull - goneTop, lower: sizes.lowerFull - goneLower, cover: 0 };
-  return waterDay(water, sizes, soil, plants, 0, 0, 0, 0, 0, false, c);
+  return waterDay(water, sizes, soil, plants, asked(), false, c);
 };
 
 describe('how dry a bed is: what is gone over what can be used readily (FAO-56 eq. 82-84)', () => {
@@ -43,7 +44,7 @@ describe('how dry a bed is: what is gone over what can be used readily (FAO-56 e
     const dead = { ...soil, wiltingPoint: 0.25 };
     const none = waterSizes(dead, 300);
     const water = { top: none.topFull - 5, lower: none.lowerFull, cover: 0 };
-    const report = waterDay(water, none, dead, still, 0, 0, 0, 0, 0, false, c);
+    const report = waterDay(water, none, dead, still, asked(), false, c);
     expect(report.dryness).toBe(0);
     expect(waterStress(5, 0, 0.4)).toBe(0);
   });
@@ -53,13 +54,29 @@ describe('cover and leaves over the soil', () => {
   test('leaves shade the cover: it gives off only what the air asks of the open part', () => {
     const water = { top: sizes.topFull, lower: sizes.lowerFull, cover: 6 };
     const leafy = { ...still, canopy: 0.5, evaporation: 0 };
-    waterDay(water, sizes, soil, leafy, 0, 0, 4, 8, 0.8, false, c);
+    waterDay(
+      water,
+      sizes,
+      soil,
+      leafy,
+      asked({ evapotranspiration: 4, coverCapacity: 8, coverFraction: 0.8 }),
+      false,
+      c,
+    );
     expect(6 - water.cover).toBeCloseTo(4 * 0.8 * 0.5, 12);
   });
 
   test('a cover that is nearly full catches only what it has room for', () => {
     const water = { top: sizes.topFull - 20, lower: sizes.lowerFull, cover: 3 };
-    const report = waterDay(water, sizes, soil, still, 10, 0, 0, 4, 0.8, false, c);
+    const report = waterDay(
+      water,
+      sizes,
+      soil,
+      still,
+      asked({ rain: 10, coverCapacity: 4, coverFraction: 0.8 }),
+      false,
+      c,
+    );
     expect(water.cover).toBeCloseTo(4, 12);
     expect(report.throughfall).toBeCloseTo(9, 12);
   });
@@ -68,9 +85,9 @@ describe('cover and leaves over the soil', () => {
     const bare = { ...still, isPlanted: false, reach: 0 };
     const dry = { top: sizes.topFull - 19, lower: sizes.lowerFull, cover: 0 };
     const wetted = { ...dry };
-    waterDay(dry, sizes, soil, bare, 0, 0, 4, 0, 0, false, c);
+    waterDay(dry, sizes, soil, bare, asked({ evapotranspiration: 4 }), false, c);
     expect(sizes.topFull - dry.top).toBeCloseTo(19, 12);
-    waterDay(wetted, sizes, soil, bare, 15, 0, 4, 0, 0, false, c);
+    waterDay(wetted, sizes, soil, bare, asked({ rain: 15, evapotranspiration: 4 }), false, c);
     // 19 mm is all that evaporates (1000 (0.25 - 0.06) 0.1); 4 mm gone leave it unhindered.
     expect(sizes.topFull - wetted.top).toBeCloseTo(4 + 0.35 * 4, 12);
   });

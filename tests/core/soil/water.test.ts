@@ -51,11 +51,13 @@ const oneDay = (water: WaterStore, asked: Asked) =>
     sizes,
     soil,
     asked.plants ?? bare,
-    asked.rain ?? 0,
-    asked.logged ?? 0,
-    asked.et0 ?? 0,
-    asked.capacity ?? 0,
-    asked.covered ?? 0,
+    {
+      rain: asked.rain ?? 0,
+      logged: asked.logged ?? 0,
+      evapotranspiration: asked.et0 ?? 0,
+      coverCapacity: asked.capacity ?? 0,
+      coverFraction: asked.covered ?? 0,
+    },
     asked.keptMoist ?? false,
     c,
   );

@@ -16,6 +16,7 @@ import {
 import type { SoilProperties } from '../../../app/core/season/input';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { fruitingCrop } from '../../core/season/handMadeBed';
+import { asked } from '../../core/soil/asked';
 import { halfUnitsOff, readCases } from '../readCases';
 
 const table = readCases(import.meta.dirname);
@@ -112,7 +113,15 @@ describe('FAO Irrigation and Drainage Paper 56 (1998), worked examples: half a u
     const evaporation = 1.2 - 0.15;
     for (let day = 1; day <= 10; day++) {
       const before = water.top;
-      waterDay(water, sizes, soil, { ...bareSoil, evaporation }, 0, 0, 4.5, 0, 0, false, c);
+      waterDay(
+        water,
+        sizes,
+        soil,
+        { ...bareSoil, evaporation },
+        asked({ evapotranspiration: 4.5 }),
+        false,
+        c,
+      );
       agree((before - water.top) / (evaporation * 4.5), printed('31').get(`day ${day} Kr`));
       agree(sizes.topFull - water.top, printed('31').get(`day ${day} De end mm`));
     }
@@ -166,7 +175,15 @@ describe('FAO Irrigation and Drainage Paper 56 (1998), worked examples: half a u
     const gone = (): number => sizes.topFull - water.top + sizes.lowerFull - water.lower;
     for (let day = 1; day <= 10; day++) {
       const before = gone();
-      waterDay(water, sizes, soil, plants, 0, 0, 5, 0, 0, false, typicalCoefficients());
+      waterDay(
+        water,
+        sizes,
+        soil,
+        plants,
+        asked({ evapotranspiration: 5 }),
+        false,
+        typicalCoefficients(),
+      );
       const used = gone() - before;
       agree(used / 6, printed('37').get(`day ${day} Ks`));
       agree(used, printed('37').get(`day ${day} ETc adj`));
@@ -186,7 +203,15 @@ describe('FAO Irrigation and Drainage Paper 56 (1998), worked examples: half a u
     const sizes = waterSizes(properties, 300);
     const evaporated = (covered: number): number => {
       const water: WaterStore = { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 };
-      waterDay(water, sizes, properties, soil, 0, 0, 5, 0, covered, false, typicalCoefficients());
+      waterDay(
+        water,
+        sizes,
+        properties,
+        soil,
+        asked({ evapotranspiration: 5, coverFraction: covered }),
+        false,
+        typicalCoefficients(),
+      );
       return sizes.topFull - water.top;
     };
     agree(1 - evaporated(0.5) / evaporated(0), printed('45b').get('reduction of soil evaporation'));

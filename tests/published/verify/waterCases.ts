@@ -15,6 +15,7 @@ import {
 } from '../../../app/core/soil/water';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { fruitingCrop } from '../../core/season/handMadeBed';
+import { asked } from '../../core/soil/asked';
 import { stageDaysOf } from '../Allen1998-stages/ours';
 import { readCases } from '../readCases';
 import type { Comparison, ComparisonGroup } from './comparison';
@@ -73,7 +74,15 @@ function dryingLoam(): ReadonlyMap<string, number> {
   const evaporation = 1.2 - 0.15;
   for (let day = 1; day <= 10; day++) {
     const before = water.top;
-    waterDay(water, sizes, soil, { ...bareSoil, evaporation }, 0, 0, 4.5, 0, 0, false, c);
+    waterDay(
+      water,
+      sizes,
+      soil,
+      { ...bareSoil, evaporation },
+      asked({ evapotranspiration: 4.5 }),
+      false,
+      c,
+    );
     answers.set(`day ${day} Kr`, (before - water.top) / (evaporation * 4.5));
     answers.set(`day ${day} De end mm`, sizes.topFull - water.top);
   }
@@ -124,7 +133,15 @@ function slowingTomato(): ReadonlyMap<string, number> {
   const gone = (): number => sizes.topFull - water.top + sizes.lowerFull - water.lower;
   for (let day = 1; day <= 10; day++) {
     const before = gone();
-    waterDay(water, sizes, soil, plants, 0, 0, 5, 0, 0, false, typicalCoefficients());
+    waterDay(
+      water,
+      sizes,
+      soil,
+      plants,
+      asked({ evapotranspiration: 5 }),
+      false,
+      typicalCoefficients(),
+    );
     answers.set(`day ${day} Ks`, (gone() - before) / 6);
     answers.set(`day ${day} ETc adj`, gone() - before);
     answers.set(`day ${day} Dr end`, gone());
@@ -139,7 +156,15 @@ function savedByHalfACover(): number {
   const evaporated = (covered: number): number => {
     const water: WaterStore = { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 };
     const bare = { ...bareSoil, evaporation: 0.35 };
-    waterDay(water, sizes, soil, bare, 0, 0, 5, 0, covered, false, typicalCoefficients());
+    waterDay(
+      water,
+      sizes,
+      soil,
+      bare,
+      asked({ evapotranspiration: 5, coverFraction: covered }),
+      false,
+      typicalCoefficients(),
+    );
     return sizes.topFull - water.top;
   };
   return 1 - evaporated(0.5) / evaporated(0);
