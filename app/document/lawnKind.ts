@@ -74,7 +74,11 @@ export function lawnKindOn(garden: Garden, lawn: Lawn, day: DayNumber): LawnKind
 
 /**
  * What a mowing is of: what the gardener said of it, else its lawn's kind, which drought turns
- * lean by itself.
+ * lean by itself. Of a mowing that lies ahead only the weather up to the garden's own day counts.
  */
-export const mowingKind = (garden: Garden, lawn: Lawn, mowing: Mowing): LawnKind =>
-  mowing.kind ?? lawnKindOn(garden, lawn, dayOf(mowing.date));
+export function mowingKind(garden: Garden, lawn: Lawn, mowing: Mowing): LawnKind {
+  if (mowing.kind !== null) return mowing.kind;
+  const { today } = garden.garden;
+  const last = today === null ? Infinity : dayOf(today) + 1;
+  return lawnKindOn(garden, lawn, Math.min(dayOf(mowing.date), last));
+}

@@ -18,6 +18,7 @@ const record = bundledRecord('new-york')!;
 /** The sample's place with the whole of its real record. */
 const garden: Garden = {
   ...sample,
+  garden: { ...sample.garden, today: '2014-01-01' },
   weather: {
     ...sample.weather,
     days: record.rainMillimetres.map((rain, at) => [
@@ -85,6 +86,12 @@ describe('clippings turn lean in drought by themselves', () => {
     expect(lawnWaterShare(cut, 'cool', dayOf('2013-07-20'))).toBe(
       lawnWaterShare(garden, 'cool', dayOf('2013-07-20')),
     );
+  });
+
+  test('of a mowing that lies ahead, nothing after the garden’s day is looked at', () => {
+    expect(clippingsOf(garden, mowing('2013-07-20')).id).toBe('grass-fresh-lean-summer');
+    const then: Garden = { ...garden, garden: { ...garden.garden, today: '2013-06-15' } };
+    expect(clippingsOf(then, mowing('2013-07-20')).id).toBe('grass-fresh-generic');
   });
 
   test('rain of the gardener’s own gauge ends it', () => {
