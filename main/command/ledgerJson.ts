@@ -15,7 +15,7 @@ import type { BedAnswer } from '../../app/core/season/bedAnswer';
 import type { Bed, Garden } from '../../app/document/schema';
 import { cautionWords } from '../../app/words/cautions';
 import { cropOf } from '../../app/tables/crops';
-import { basisOf, thresholdRow } from '../../app/tables/thresholds';
+import { basisOf } from '../../app/tables/thresholds';
 
 /** Nitrogen over the bed's edge each day, summed by where it came from or went to. */
 function acrossEdge(result: SeasonResult, place: Source | Sink): number[] {
@@ -103,7 +103,7 @@ export function bedAsJson(garden: Garden, bed: Bed, answer: BedAnswer): object {
       room: verdict.room,
     },
     cautions: answer.cautions.map((caution) => {
-      const words = cautionWords(caution, basisOf(caution), unitsOf(garden.garden.shownUnits));
+      const words = cautionWords(caution, basisOf(caution), units);
       return {
         kind: caution.kind,
         weight: caution.weight,
