@@ -1,13 +1,13 @@
 import type { DayNumber } from '../days';
 import { flowIndex } from './flows';
 import type { BedSeason, PlantingInput } from './input';
-import type { PlantingResult, SeasonResult } from './result';
 import { at, lastDayOf, mineralInReach, released, sumDays, tiedUp } from './seasonAccount';
+import type { WatchedPlanting, WatchedSeason } from './watchedSeason';
 
 /** What one planting has, gets and wants, seen from the evening of a day; g N per m2 of bed. */
 export interface PlantingAccount {
   readonly planting: PlantingInput;
-  readonly result: PlantingResult;
+  readonly result: WatchedPlanting;
   /** share of the bed's supply that is this planting's */
   readonly supplyShare: number;
   /** last day on which it can use anything */
@@ -32,7 +32,10 @@ export const isStanding = (planting: PlantingInput, day: DayNumber): boolean =>
 export const standingPlantings = (input: BedSeason, day: DayNumber): readonly PlantingInput[] =>
   input.plantings.filter((planting) => isStanding(planting, day));
 
-export function plantingResult(result: SeasonResult, id: string): PlantingResult {
+export function plantingResult<Planting extends { readonly id: string }>(
+  result: { readonly plantings: readonly Planting[] },
+  id: string,
+): Planting {
   const found = result.plantings.find((planting) => planting.id === id);
   if (!found) throw new Error(`The run knows no planting ${id}`);
   return found;
@@ -53,7 +56,7 @@ const luxuryFlows = [
  */
 function luxuryOn(
   input: BedSeason,
-  result: SeasonResult,
+  result: WatchedSeason,
   planting: PlantingInput,
   day: DayNumber,
 ): number {
@@ -72,7 +75,7 @@ function luxuryOn(
 /** What a planting takes on a day towards its need: from the soil, luxury apart, and from the air. */
 export const takenOn = (
   input: BedSeason,
-  result: SeasonResult,
+  result: WatchedSeason,
   planting: PlantingInput,
   day: DayNumber,
 ): number => {
@@ -84,16 +87,31 @@ export const takenOn = (
   );
 };
 
+/** `takenOn` summed over the days of a forecast, without looking each day's things up anew. */
 function takenBetween(
   input: BedSeason,
-  result: SeasonResult,
+  result: WatchedSeason,
   planting: PlantingInput,
   fromDay: DayNumber,
   toDay: DayNumber,
 ): number {
+  const own = plantingResult(result, planting.id);
+  const needs = input.plantings
+    .filter((one) => one.crop.legume === null)
+    .map((one) => plantingResult(result, one.id).dailyNeed);
+  const [top, lower] = luxuryFlows.map((flow) => result.flows[flow] ?? []);
+  const last = Math.min(toDay, lastDayOf(result)) - result.firstDay;
   let taken = 0;
-  for (let day = fromDay; day <= Math.min(toDay, lastDayOf(result)); day += 1)
-    taken += takenOn(input, result, planting, day);
+  for (let index = fromDay - result.firstDay; index <= last; index += 1) {
+    let luxury = 0;
+    const ofBed = (top?.[index] ?? 0) + (lower?.[index] ?? 0);
+    if (ofBed !== 0 && planting.crop.legume === null) {
+      let needOfBed = 0;
+      for (const need of needs) needOfBed += need[index]!;
+      luxury = needOfBed > 0 ? (ofBed * own.dailyNeed[index]!) / needOfBed : 0;
+    }
+    taken += own.dailyUptake[index]! - luxury + own.dailyFixed[index]!;
+  }
   return taken;
 }
 
@@ -103,7 +121,7 @@ function takenBetween(
  */
 export function plantingAccounts(
   input: BedSeason,
-  result: SeasonResult,
+  result: WatchedSeason,
   today: DayNumber,
 ): readonly PlantingAccount[] {
   const standing = standingPlantings(input, today);

@@ -2,7 +2,7 @@ import type { DayNumber } from '../days';
 import { mgPerKgFromGramsPerM2 } from '../units';
 import { type FlowIndex, flowIndex } from './flows';
 import type { BedSeason } from './input';
-import type { SeasonResult } from './result';
+import type { RunDays, WatchedSeason } from './watchedSeason';
 
 /** What a bed's run says about a day, in the terms the states are written in. */
 
@@ -22,17 +22,17 @@ const tieUpFlows: readonly FlowIndex[] = [
 ];
 
 /** Position of a day in the run's series; the day must lie in the run. */
-export function dayIndex(result: SeasonResult, day: DayNumber): number {
+export function dayIndex(result: RunDays, day: DayNumber): number {
   const index = day - result.firstDay;
   if (index < 0 || index >= result.days)
     throw new RangeError(`Day ${day} is not a day of this run`);
   return index;
 }
 
-export const lastDayOf = (result: SeasonResult): DayNumber => result.firstDay + result.days - 1;
+export const lastDayOf = (result: RunDays): DayNumber => result.firstDay + result.days - 1;
 
 /** Value of a series on a day; days outside the run count as its nearest day. */
-export function at(series: ArrayLike<number>, result: SeasonResult, day: DayNumber): number {
+export function at(series: ArrayLike<number>, result: RunDays, day: DayNumber): number {
   const index = Math.min(result.days - 1, Math.max(0, day - result.firstDay));
   return series[index] ?? 0;
 }
@@ -40,7 +40,7 @@ export function at(series: ArrayLike<number>, result: SeasonResult, day: DayNumb
 /** Sum of a series over days, both ends included and cut to the run; 0 when the span is empty. */
 export function sumDays(
   series: ArrayLike<number>,
-  result: SeasonResult,
+  result: RunDays,
   fromDay: DayNumber,
   toDay: DayNumber,
 ): number {
@@ -54,7 +54,7 @@ export function sumDays(
 /** Mean of a series over days, both ends included and cut to the run; null when the span is empty. */
 export function meanDays(
   series: ArrayLike<number>,
-  result: SeasonResult,
+  result: RunDays,
   fromDay: DayNumber,
   toDay: DayNumber,
 ): number | null {
@@ -64,27 +64,30 @@ export function meanDays(
   return sumDays(series, result, first, last) / (last - first + 1);
 }
 
-const sumFlows = (
-  result: SeasonResult,
+function sumFlows(
+  result: WatchedSeason,
   flows: readonly FlowIndex[],
   fromDay: DayNumber,
   toDay: DayNumber,
-): number =>
-  flows.reduce((sum, flow) => sum + sumDays(result.flows[flow] ?? [], result, fromDay, toDay), 0);
+): number {
+  let sum = 0;
+  for (const flow of flows) sum += sumDays(result.flows[flow] ?? [], result, fromDay, toDay);
+  return sum;
+}
 
 /** Released into 0-30 cm between two days, washed in from the cover included [g/m2 of bed]. */
-export const released = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
+export const released = (result: WatchedSeason, fromDay: DayNumber, toDay: DayNumber): number =>
   sumFlows(result, releaseFlows, fromDay, toDay);
 
 /** Taken out of 0-30 cm by what rots in and on the soil between two days [g/m2 of bed]. */
-export const tiedUp = (result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): number =>
+export const tiedUp = (result: WatchedSeason, fromDay: DayNumber, toDay: DayNumber): number =>
   sumFlows(result, tieUpFlows, fromDay, toDay);
 
 /**
  * Nitrogen that rotting in the soil has taken out of 0-30 cm and not given back yet, by day [g/m2
  * of bed]. A release pays back what is owed and nothing in advance.
  */
-export function nitrogenOwed(result: SeasonResult): Float64Array {
+export function nitrogenOwed(result: WatchedSeason): Float64Array {
   const owed = new Float64Array(result.days);
   let sum = 0;
   for (let index = 0; index < result.days; index += 1) {
@@ -99,12 +102,12 @@ export function nitrogenOwed(result: SeasonResult): Float64Array {
 }
 
 /** Mineral nitrogen of 0-30 cm and of what roots reach or will reach below, on the evening of a day. */
-export const mineralInReach = (result: SeasonResult, day: DayNumber): number =>
+export const mineralInReach = (result: WatchedSeason, day: DayNumber): number =>
   at(result.pools.mineralTop, result, day) +
   at(result.rootReach, result, day) * at(result.pools.mineralLower, result, day);
 
 /** Nitrate-N of 0-30 cm in the lab's mg/kg, by the bed's own bulk density. */
-export const nitrateMgPerKg = (input: BedSeason, result: SeasonResult, day: DayNumber): number =>
+export const nitrateMgPerKg = (input: BedSeason, result: WatchedSeason, day: DayNumber): number =>
   mgPerKgFromGramsPerM2(at(result.pools.mineralTop, result, day), input.soil.bulkDensityKgPerL, 30);
 
 /** First day of the season that holds `day`, within the run. */

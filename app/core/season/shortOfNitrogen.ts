@@ -8,8 +8,8 @@ import {
   type PlantingAccount,
   takenOn,
 } from './plantingAccount';
-import type { SeasonResult } from './result';
 import { at, lastDayOf, released, tiedUp } from './seasonAccount';
+import type { WatchedSeason } from './watchedSeason';
 
 /** Plantings that can go short: legumes only where their nodules are known not to work. */
 const canGoShort = (accounts: readonly PlantingAccount[]): readonly PlantingAccount[] =>
@@ -26,7 +26,7 @@ const canGoShort = (accounts: readonly PlantingAccount[]): readonly PlantingAcco
  */
 export function turnsShortOn(
   accounts: readonly PlantingAccount[],
-  result: SeasonResult,
+  result: WatchedSeason,
   today: DayNumber,
   limits: Limits,
   wasShort: boolean,
@@ -62,7 +62,7 @@ export function turnsShortOn(
 export function wasShortOn(
   accounts: readonly PlantingAccount[],
   input: BedSeason,
-  result: SeasonResult,
+  result: WatchedSeason,
   today: DayNumber,
   limits: Limits,
 ): DayNumber | null {

@@ -1,24 +1,12 @@
 import type { DayNumber } from '../days';
 import { coverStateOn } from './coverState';
-import { classLines } from './excessLines';
 import type { BedSeason, LayerInput } from './input';
 import type { Limits } from './limits';
-import {
-  canFix,
-  forecastMetOf,
-  openShareOf,
-  type PlantingAccount,
-  plantingAccounts,
-} from './plantingAccount';
+import { enoughNitrate, isRich, judgeNitrogen } from './nitrogenState';
 import type { SeasonResult } from './result';
 import { at, lastDayOf, mineralInReach, nitrateMgPerKg, seasonFirstDay } from './seasonAccount';
-import { turnsShortOn, wasShortOn } from './shortOfNitrogen';
+import { wasShortOn } from './shortOfNitrogen';
 import type { BedVerdict, NitrogenState } from './verdict';
-
-const total = (
-  accounts: readonly PlantingAccount[],
-  of: (account: PlantingAccount) => number,
-): number => accounts.reduce((sum, account) => sum + of(account), 0);
 
 /**
  * What feeds, laid or dug in this season up to a day, g N/m2 of bed: total N of greens, and of
@@ -58,29 +46,6 @@ function rakedShare(
     0,
   );
 }
-
-/** Highest nitrate round the first flower of the fruit crop with the largest need [mg/kg]; null without one. */
-function nitrateAtFlowering(
-  accounts: readonly PlantingAccount[],
-  input: BedSeason,
-  result: SeasonResult,
-  limits: Limits,
-): number | null {
-  const fruit = accounts.filter((account) => account.planting.crop.excessClass === 'fruit');
-  if (fruit.length === 0) return null;
-  const { planting } = fruit.reduce((best, one) => (one.need > best.need ? one : best));
-  const flower = planting.startDay + (planting.crop.flowerDays ?? planting.crop.firstHarvestDays);
-  const first = Math.max(result.firstDay, flower - limits.numbers['flower window before']);
-  const last = Math.min(lastDayOf(result), flower + limits.numbers['flower window after']);
-  let highest = 0;
-  for (let day = first; day <= last; day += 1)
-    highest = Math.max(highest, nitrateMgPerKg(input, result, day));
-  return highest;
-}
-
-/** Nitrate that is enough for everything on the bed [mg/kg]: the most demanding crop's own row. */
-const enoughNitrate = (accounts: readonly PlantingAccount[]): number =>
-  accounts.reduce((most, { planting }) => Math.max(most, planting.crop.enoughNitrateLow), 0);
 
 function firstDayBelow(
   mgPerKg: number,
@@ -144,14 +109,7 @@ function emptyBed(
 }
 
 /**
- * The state of a bed on the evening of `today`: the first rule that holds, of over-fed, enough to
- * the end, enough for now, short, about right; nothing planted where nothing stands.
- *
- *     ratio = (N in the crop, harvests included + mineral N of 0-30 cm and of what roots reach below
- *              + expected release to clearing - expected tie-up) / total need
- *
- * Total need, never what remains of it: rain and time cannot make an over-fed bed look hungry. A
- * legume's need is the soil's share. Plantings add by their share of the bed.
+ * The state of a bed on the evening of `today` (`judgeNitrogen`), and what it rests on.
  *
  * @param result the bed's run; days after `today` are its forecast
  * @param previous state when the bed was last looked at; a state is left only past its margin
@@ -169,105 +127,41 @@ export function bedVerdict(
   limits: Limits,
   previous: NitrogenState | null = null,
 ): BedVerdict {
-  if (today < result.firstDay || today > lastDayOf(result))
-    throw new RangeError(`Day ${today} is not a day of this run`);
+  const judged = judgeNitrogen(input, result, today, limits, previous);
+  if (judged === null) return emptyBed(input, result, today, limits);
   const { numbers } = limits;
-  const accounts = plantingAccounts(input, result, today);
-  const need = total(accounts, (account) => account.need);
-  if (accounts.length === 0 || need <= 0) return emptyBed(input, result, today, limits);
-
-  const inCrop = total(accounts, (account) => account.inCrop);
-  const inReach = total(accounts, (account) => account.inReach);
-  const expectedRelease = total(accounts, (account) => account.release);
-  const expectedTieUp = total(accounts, (account) => account.tieUp);
-  const onHand = inCrop + inReach + expectedRelease - expectedTieUp;
-  const ratio = onHand / need;
-
-  const legumeNeed = total(
-    accounts.filter((account) => canFix(account.planting)),
-    (account) => account.need,
-  );
-  const legumeBed = legumeNeed >= need / 2;
-  const needs = accounts.map((account) => ({
-    excessClass: account.planting.crop.excessClass,
-    need: account.need,
-  }));
-  const overFed = classLines(needs, limits, 'over-fed');
-  const forecastMet = forecastMetOf(accounts);
-  const openShare = openShareOf(accounts);
-  const isProvided =
-    legumeBed || forecastMet >= numbers['forecast meets'] || openShare < numbers['little open'];
-
-  const isFruit = overFed?.excessClass === 'fruit';
-  const flowerNitrate = isFruit ? nitrateAtFlowering(accounts, input, result, limits) : null;
-  const flowering = limits.lines['nitrate at flowering'];
-  const isRich = (line: number, nitrateLine: number): boolean =>
-    ratio > line && (flowerNitrate === null || flowerNitrate > nitrateLine);
-
-  const nitrate = nitrateMgPerKg(input, result, today);
-  const enoughLine = enoughNitrate(accounts);
-  const leaving = numbers['leaving enough for now'] / flowering.caution;
-
-  let state: NitrogenState = 'about right';
-  let turnsOn: DayNumber | null = null;
-  const shortOn = turnsShortOn(accounts, result, today, limits, previous === 'short');
-  if (
-    overFed !== null &&
-    !legumeBed &&
-    isProvided &&
-    (previous === 'over-fed'
-      ? isRich(
-          overFed.lines.caution - numbers['leaving over-fed'],
-          numbers['leaving enough for now'],
-        )
-      : isRich(overFed.lines.caution, flowering.caution))
-  ) {
-    state = 'over-fed';
-  } else if (
-    isProvided &&
-    ratio >
-      (previous === 'enough to the end'
-        ? numbers['leaving enough to the end']
-        : numbers['enough to the end'])
-  ) {
-    state = 'enough to the end';
-  } else if (
-    ratio <= numbers['enough to the end'] &&
-    nitrate >= (previous === 'enough for now' ? leaving * enoughLine : enoughLine)
-  ) {
-    state = 'enough for now';
-    turnsOn = firstDayBelow(enoughLine, input, result, today);
-  } else if (shortOn !== null) {
-    state = 'short';
-    turnsOn = shortOn;
-  }
-
+  const { accounts, state, ratio, need, isLegumeBed, overFed, openShare, isProvided } = judged;
   const laid = laidThisSeason(input, result, today);
   return {
     state,
     coverState: coverStateOn(result, today, limits),
     ratio,
     need,
-    inCrop,
-    inReach,
-    expectedRelease,
-    expectedTieUp,
-    nitrateMgPerKg: nitrate,
-    turnsOn,
-    forecastMet,
+    inCrop: judged.inCrop,
+    inReach: judged.inReach,
+    expectedRelease: judged.expectedRelease,
+    expectedTieUp: judged.expectedTieUp,
+    nitrateMgPerKg: judged.nitrateMgPerKg,
+    turnsOn:
+      state === 'enough for now'
+        ? firstDayBelow(enoughNitrate(accounts), input, result, today)
+        : judged.shortOn,
+    forecastMet: judged.forecastMet,
     openShare,
     dryFirst: at(result.dryness, result, today) > numbers['dry soil'],
     wasShortOn: state === 'short' ? null : wasShortOn(accounts, input, result, today, limits),
-    room: legumeBed ? null : roomFor(need, onHand, laid, openShare, limits),
+    room: isLegumeBed ? null : roomFor(need, judged.onHand, laid, openShare, limits),
     excessClass:
       overFed?.excessClass ??
       accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop.excessClass,
-    overFedLine: legumeBed ? null : (overFed?.lines.caution ?? null),
+    overFedLine: isLegumeBed ? null : (overFed?.lines.caution ?? null),
     wantsMoreLater:
       state === 'about right' && !isProvided && openShare >= numbers['short least open'],
     strongly:
-      state === 'over-fed' && overFed !== null && isRich(overFed.lines.stop, flowering.stop),
-    flowerNitrate,
+      state === 'over-fed' &&
+      overFed !== null &&
+      isRich(judged, overFed.lines.stop, limits.lines['nitrate at flowering'].stop),
+    flowerNitrate: judged.flowerNitrate,
     laidThisSeason: laid,
   };
 }
