@@ -1,4 +1,6 @@
 // What the garden is made of: changed in the person's own units, weighed, deleted only when unused.
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { goTo, lastAnnounced, openSample } from './journeys';
@@ -14,7 +16,7 @@ const thing = (garden: Page, name: string) =>
 
 test('weighing a bag changes past mowings typed in bags, in one step', async ({ garden }) => {
   await openGarden(garden);
-  await thing(garden, 'bag').locator('summary').click();
+  await thing(garden, 'bag').locator('> summary').click();
   await garden.getByRole('button', { name: 'Weigh one bag…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Weigh one bag' });
   await expect(dialog.getByLabel('A full bag weighs (kg)')).toHaveValue('11.3 kg');
@@ -30,7 +32,7 @@ test('weighing a bag changes past mowings typed in bags, in one step', async ({ 
 
 test('an area in feet is kept in metres', async ({ garden }) => {
   await openGarden(garden);
-  await thing(garden, 'Back lawn').locator('summary').click();
+  await thing(garden, 'Back lawn').locator('> summary').click();
   const area = thing(garden, 'Back lawn').getByLabel(/How big/);
   await expect(area).toHaveValue('220 m2');
   await area.fill('50 x 40 ft');
@@ -44,7 +46,7 @@ test('an area in feet is kept in metres', async ({ garden }) => {
 
 test('what is in use says by what, and stays', async ({ garden }) => {
   await openGarden(garden);
-  await thing(garden, 'Back lawn').locator('summary').click();
+  await thing(garden, 'Back lawn').locator('> summary').click();
   await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
   await expect(thing(garden, 'Back lawn').getByRole('alert')).toContainText(
     /still used by 10 mowings/,
@@ -69,7 +71,7 @@ test('a bed, a lawn and a store are added and taken away', async ({ garden }) =>
   const straw = thing(garden, 'Straw');
   await straw.getByLabel('How much is there?').fill('2 bags');
   await straw.getByLabel('How much is there?').press('Enter');
-  await expect(straw.locator('summary')).toContainText('2 bags on 15 June');
+  await expect(straw.locator('> summary')).toContainText('2 bags on 15 June');
 });
 
 test('name, climate and day of the garden', async ({ garden, program }) => {
@@ -84,4 +86,49 @@ test('name, climate and day of the garden', async ({ garden, program }) => {
   await garden.getByRole('button', { name: 'Take these months' }).click();
   await expect(garden.getByText(/^Usual months: Calgary/)).toBeVisible();
   await expect.poll(() => program.title()).toContain('edited');
+});
+
+test('measured weather is understood, settled and brought in as one step', async ({
+  garden,
+  folder,
+}) => {
+  await openGarden(garden);
+  await expect(garden.getByText('A daily record of 532 days')).toBeVisible();
+  const file = join(folder, 'station.csv');
+  // every day of it can be read as day-month or month-day
+  await writeFile(
+    file,
+    'date,tmin (C),tmax (C),rain (mm)\n01/02/2011,-4,3,0\n02/03/2011,-2,4,6.5\n03/04/2011,0,5,0\n',
+  );
+  await garden.getByRole('button', { name: 'Bring measured weather…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Bring measured weather' });
+  const chooser = garden.waitForEvent('filechooser');
+  await dialog.getByRole('button', { name: 'Choose a weather file…' }).click();
+  await (await chooser).setFiles(file);
+  await expect(dialog.getByText(/3 days from/)).toBeVisible();
+  await dialog.getByRole('button', { name: 'Bring these days in' }).click();
+  await expect(dialog.getByRole('alert')).toContainText('Answer what is asked above first.');
+  await dialog.getByRole('radio', { name: 'day first' }).check();
+  await expect(
+    dialog.getByText('3 days from 2011-02-01 to 2011-04-03', { exact: false }),
+  ).toBeVisible();
+  await dialog.getByRole('button', { name: 'Bring these days in' }).click();
+  await expect(dialog).toHaveCount(0);
+  await expect(garden.getByText('A daily record of 535 days')).toBeVisible();
+  await garden.keyboard.press('Control+z');
+  await expect(garden.getByText('A daily record of 532 days')).toBeVisible();
+});
+
+test('a look at the thermometer is kept, and checked', async ({ garden }) => {
+  await openGarden(garden);
+  await garden.getByRole('button', { name: 'Look at the thermometer…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'A look at the thermometer' });
+  await dialog.getByLabel('Lowest (°C)').fill('70 F');
+  await dialog.getByLabel('Highest (°C)').fill('10');
+  await dialog.getByRole('button', { name: 'Keep it' }).click();
+  await expect(dialog.getByRole('alert')).toContainText('the wrong way round');
+  await dialog.getByLabel('Highest (°C)').fill('30');
+  await dialog.getByRole('button', { name: 'Keep it' }).click();
+  await expect(dialog).toHaveCount(0);
+  await expect(garden.getByRole('button', { name: /^Undo: .*thermometer/i })).toBeVisible();
 });

@@ -13,7 +13,7 @@ const entry = (changes: Partial<EventEntry>): EventEntry => ({
   plantingId: 'planting-1',
   nitrate: '',
   organicMatter: '',
-  depthCentimetres: 30,
+  depth: '30 cm',
   share: 1,
   ...changes,
 });
@@ -26,37 +26,49 @@ describe('what is written down on a bed', () => {
     ['25 L', 5],
     ['2 cans', 4],
   ])('water: %s on 5 m2 is %d mm (1 L on 1 m2 is 1 mm, a definition)', (amount, millimetres) => {
-    const { event } = readEvent('water', entry({ amount }), bed, context);
+    const { event } = readEvent('water', entry({ amount }), bed, context, 1.3);
     expect(event).toMatchObject({ kind: 'water', bedId: 'bed-1' });
     expect(event && 'millimetres' in event ? event.millimetres : NaN).toBeCloseTo(millimetres, 9);
   });
 
   test('rain may be nothing, water may not', () => {
-    expect(readEvent('rain gauge', entry({ amount: '0' }), bed, context).event).toMatchObject({
+    expect(readEvent('rain gauge', entry({ amount: '0' }), bed, context, 1.3).event).toMatchObject({
       millimetres: 0,
     });
-    expect(readEvent('water', entry({ amount: '0' }), bed, context).event).toBeNull();
+    expect(readEvent('water', entry({ amount: '0' }), bed, context, 1.3).event).toBeNull();
   });
 
   test.each([
     ['14', 14],
     ['14 ppm', 14],
-    ['14,5 mg/kg', 14.5],
+    ['14.5 mg/kg', 14.5],
     ['0', 0],
+    // kg/ha over 10 x 1.3 kg/L x 30 cm = 3.9: arithmetic
+    ['78 kg/ha', 20],
   ])('nitrate %s is %d mg/kg', (nitrate, value) => {
-    expect(readEvent('soil test', entry({ nitrate }), bed, context).event).toMatchObject({
-      nitrateMgPerKg: value,
-      organicMatterPercent: null,
-    });
+    const { event } = readEvent('soil test', entry({ nitrate }), bed, context, 1.3);
+    if (event?.kind !== 'soil test') throw new Error('no soil test');
+    expect(event.nitrateMgPerKg).toBeCloseTo(value, 9);
+    expect(event.organicMatterPercent).toBeNull();
+    expect(event.depthCentimetres).toBeCloseTo(30, 9);
+  });
+
+  test('what a laboratory printed is kept where it was not mg/kg of nitrate-N', () => {
+    const kept = (nitrate: string) => readEvent('soil test', entry({ nitrate }), bed, context, 1.3);
+    expect(kept('78 kg/ha').event).toMatchObject({ nitrateText: '78 kg/ha' });
+    expect(kept('14 ppm').event).not.toHaveProperty('nitrateText');
   });
 
   test('a test without numbers, or with wild ones, is not taken', () => {
-    expect(readEvent('soil test', entry({}), bed, context).event).toBeNull();
-    expect(readEvent('soil test', entry({ nitrate: 'low' }), bed, context).event).toBeNull();
-    expect(readEvent('soil test', entry({ nitrate: '501' }), bed, context).event).toBeNull();
-    expect(readEvent('soil test', entry({ organicMatter: '0' }), bed, context).event).toBeNull();
+    expect(readEvent('soil test', entry({}), bed, context, 1.3).event).toBeNull();
+    expect(readEvent('soil test', entry({ nitrate: 'low' }), bed, context, 1.3).event).toBeNull();
+    expect(readEvent('soil test', entry({ nitrate: '5000' }), bed, context, 1.3).event).toBeNull();
     expect(
-      readEvent('soil test', entry({ nitrate: '10', organicMatter: '61' }), bed, context).troubles,
+      readEvent('soil test', entry({ organicMatter: '0' }), bed, context, 1.3).event,
+    ).toBeNull();
+    expect(
+      readEvent('soil test', entry({ nitrate: '10', organicMatter: '61' }), bed, context, 1.3)
+        .troubles,
     ).toHaveProperty('organicMatter');
   });
 });

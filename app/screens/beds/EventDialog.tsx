@@ -6,7 +6,8 @@ import { Dialog } from '../../controls/Dialog';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { measureText } from '../../amounts/measureText';
-import { textFromDay } from '../../core/days';
+import { dayOf, textFromDay } from '../../core/days';
+import { soilOf } from '../../document/seasonInput';
 import type { Bed, GardenEvent } from '../../document/schema';
 import { cropOf } from '../../tables/crops';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
@@ -14,6 +15,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { readEvent, type EventEntry } from './readEvent';
+import { SoilTestFields } from './SoilTestFields';
 
 const titles: Readonly<Record<GardenEvent['kind'], string>> = {
   water: 'Water given to',
@@ -50,18 +52,26 @@ export function EventDialog(props: {
           ? measureText(event.kilograms, 'weight', shown.system)
           : '',
     plantingId: event?.kind === 'harvest' ? event.plantingId : (plantings.at(-1)?.id ?? ''),
-    nitrate: event?.kind === 'soil test' ? (event.nitrateMgPerKg?.toString() ?? '') : '',
+    nitrate:
+      event?.kind === 'soil test'
+        ? (event.nitrateText ?? event.nitrateMgPerKg?.toString() ?? '')
+        : '',
     organicMatter:
       event?.kind === 'soil test' ? (event.organicMatterPercent?.toString() ?? '') : '',
-    depthCentimetres: event?.kind === 'soil test' ? event.depthCentimetres : 30,
+    depth:
+      event?.kind === 'soil test'
+        ? measureText(event.depthCentimetres * 10, 'depth', shown.system)
+        : shown.system === 'us'
+          ? '12 in'
+          : '30 cm',
     share: event?.kind === 'rake off' || event?.kind === 'dig cover in' ? event.share : 1,
   }));
   const [asked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const change = (changes: Partial<EventEntry>) => setEntry((now) => ({ ...now, ...changes }));
-  const read = readEvent(kind, entry, bed, context);
-  const trouble = (key: 'amount' | 'nitrate' | 'organicMatter') =>
-    asked ? (read.troubles[key] ?? null) : null;
+  const { bulkDensityKgPerL } = soilOf(garden, bed, dayOf(today), dayOf(today));
+  const read = readEvent(kind, entry, bed, context, bulkDensityKgPerL);
+  const amountTrouble = asked ? (read.troubles.amount ?? null) : null;
 
   const keep = () => {
     setAsked(true);
@@ -93,7 +103,7 @@ export function EventDialog(props: {
             hint="A depth on the bed, or what you carried: 10 mm, 20 L, 2 buckets"
             text={entry.amount}
             onText={(amount) => change({ amount })}
-            trouble={trouble('amount')}
+            trouble={amountTrouble}
           />
         )}
         {kind === 'rain gauge' && (
@@ -102,7 +112,7 @@ export function EventDialog(props: {
             hint="Counts for the whole garden, in place of the record or the usual month."
             text={entry.amount}
             onText={(amount) => change({ amount })}
-            trouble={trouble('amount')}
+            trouble={amountTrouble}
           />
         )}
         {kind === 'harvest' &&
@@ -128,27 +138,12 @@ export function EventDialog(props: {
                 label={`How much? (${shown.units.mass.symbol})`}
                 text={entry.amount}
                 onText={(amount) => change({ amount })}
-                trouble={trouble('amount')}
+                trouble={amountTrouble}
               />
             </>
           ))}
         {kind === 'soil test' && (
-          <div className="fields">
-            <QuantityField
-              label="Nitrate-N (mg/kg, the same as ppm)"
-              hint="From a laboratory. Leave empty if it was not tested."
-              text={entry.nitrate}
-              onText={(nitrate) => change({ nitrate })}
-              trouble={trouble('nitrate')}
-            />
-            <QuantityField
-              label="Organic matter (%)"
-              hint="Leave empty if it was not tested."
-              text={entry.organicMatter}
-              onText={(organicMatter) => change({ organicMatter })}
-              trouble={trouble('organicMatter')}
-            />
-          </div>
+          <SoilTestFields entry={entry} troubles={asked ? read.troubles : {}} onChange={change} />
         )}
         {(kind === 'rake off' || kind === 'dig cover in') && (
           <ChoiceRow

@@ -1,9 +1,12 @@
 import type { ReadingContext } from '../../amounts/amount';
 import { readMeasure, readWater, waterMillimetres } from '../../amounts/readMeasure';
+import { readNitrate } from '../../amounts/readNitrate';
 import type { Trouble } from '../../controls/Field';
+import { nitrateFromTest } from '../../core/soil/nitrateTest';
 import type { Bed, GardenEvent } from '../../document/schema';
 import type { New } from '../../store/contract';
 import { amountFailureSentence } from '../../words/messages';
+import { nitrateFailureSentence } from '../../words/nitrateWords';
 
 /** The fields of the event dialog as they stand; each kind uses its own. */
 export interface EventEntry {
@@ -12,7 +15,8 @@ export interface EventEntry {
   readonly plantingId: string;
   readonly nitrate: string;
   readonly organicMatter: string;
-  readonly depthCentimetres: number;
+  /** how deep the sample was taken, as typed */
+  readonly depth: string;
   readonly share: number;
 }
 
@@ -22,66 +26,88 @@ export interface ReadEvent {
     readonly amount?: Trouble;
     readonly nitrate?: Trouble;
     readonly organicMatter?: Trouble;
+    readonly depth?: Trouble;
   };
 }
 
-/** A number typed alone; null when empty, NaN when it cannot be read. */
+/** A percentage typed; null when empty, NaN when it cannot be read. */
 function plainNumber(text: string): number | null {
-  const tidy = text
-    .trim()
-    .replace(/(ppm|mg\/kg|%)$/i, '')
-    .trim()
-    .replace(',', '.');
+  const tidy = text.trim().replace(/%$/, '').trim().replace(',', '.');
   if (tidy === '') return null;
   return /^\d+(\.\d+)?$/.test(tidy) ? Number(tidy) : Number.NaN;
 }
 
-function readTest(entry: EventEntry, bed: Bed): ReadEvent {
-  const nitrate = plainNumber(entry.nitrate);
+function readTest(
+  entry: EventEntry,
+  bed: Bed,
+  context: ReadingContext,
+  bulkDensityKgPerL: number,
+): ReadEvent {
+  const troubles: {
+    nitrate?: Trouble;
+    organicMatter?: Trouble;
+    depth?: Trouble;
+  } = {};
+  const isBlank = entry.nitrate.trim() === '' && entry.organicMatter.trim() === '';
+  if (isBlank) troubles.nitrate = { sentence: 'Give at least one of the two numbers.' };
+
+  const depth = readMeasure(entry.depth, 'depth', context);
+  if (!depth.ok)
+    troubles.depth = {
+      sentence: amountFailureSentence(depth.error),
+      suggestion: depth.error.suggestion,
+    };
   const organicMatter = plainNumber(entry.organicMatter);
-  if (nitrate === null && organicMatter === null)
-    return {
-      event: null,
-      troubles: { nitrate: { sentence: 'Give at least one of the two numbers.' } },
+  if (organicMatter !== null && !(organicMatter >= 0.1 && organicMatter <= 60))
+    troubles.organicMatter = {
+      sentence: 'Organic matter is a number from 0.1 to 60 per cent.',
+      suggestion: '3',
     };
-  const nitrateIsWrong = nitrate !== null && !(nitrate >= 0 && nitrate <= 500);
-  const matterIsWrong = organicMatter !== null && !(organicMatter >= 0.1 && organicMatter <= 60);
-  if (nitrateIsWrong || matterIsWrong)
-    return {
-      event: null,
-      troubles: {
-        ...(nitrateIsWrong
-          ? {
-              nitrate: {
-                sentence:
-                  'Nitrate-N is a number from 0 to 500. If the report says nitrate (NO3), divide it by 4.43.',
-              },
-            }
-          : {}),
-        ...(matterIsWrong
-          ? { organicMatter: { sentence: 'Organic matter is a number from 0.1 to 60 per cent.' } }
-          : {}),
-      },
+  const nitrate = entry.nitrate.trim() === '' ? null : readNitrate(entry.nitrate, 'mg/kg');
+  if (nitrate && !nitrate.ok)
+    troubles.nitrate = {
+      sentence: nitrateFailureSentence(nitrate.error),
+      suggestion: nitrate.error.suggestion,
     };
+  if (Object.keys(troubles).length > 0 || !depth.ok || nitrate?.ok === false)
+    return { event: null, troubles };
+
+  const depthCentimetres = depth.value.value / 10;
+  const reading = nitrate?.value ?? null;
+  const isPlain = reading === null || (reading.unit === 'mg/kg' && reading.form === 'nitrogen');
   return {
     troubles: {},
     event: {
       kind: 'soil test',
       date: entry.date,
       bedId: bed.id,
-      nitrateMgPerKg: nitrate,
+      nitrateMgPerKg:
+        reading === null
+          ? null
+          : nitrateFromTest(
+              reading.value,
+              reading.unit,
+              depthCentimetres,
+              bulkDensityKgPerL,
+              reading.form,
+            ),
       organicMatterPercent: organicMatter,
-      depthCentimetres: entry.depthCentimetres,
+      depthCentimetres,
+      ...(isPlain ? {} : { nitrateText: reading.text }),
     },
   };
 }
 
-/** Reads the dialog: the event it means, or what a field needs. */
+/**
+ * Reads the dialog: the event it means, or what a field needs.
+ * @param bulkDensityKgPerL of the bed's own soil, for tests given for an area
+ */
 export function readEvent(
   kind: GardenEvent['kind'],
   entry: EventEntry,
   bed: Bed,
   context: ReadingContext,
+  bulkDensityKgPerL: number,
 ): ReadEvent {
   const { date } = entry;
   const bare = { ...context, bareNumber: true };
@@ -126,7 +152,7 @@ export function readEvent(
       };
     }
     case 'soil test':
-      return readTest(entry, bed);
+      return readTest(entry, bed, context, bulkDensityKgPerL);
     case 'rake off':
     case 'dig cover in':
       return { troubles: {}, event: { kind, date, bedId: bed.id, share: entry.share } };

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
+import { Disclosure } from '../../controls/Disclosure';
 import { DateField } from '../../controls/DateField';
 import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
@@ -12,6 +13,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useToday } from '../useReadingContext';
+import { LawnAccount } from './LawnAccount';
 import { Thing } from './Thing';
 
 /** Lawns: how large, what grass, and what was put on them. */
@@ -134,6 +136,9 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           onChange={(fouledByPets) => change({ fouledByPets })}
         />
       </div>
+      <Disclosure summary="What it gave, and what taking it costs" quiet>
+        <LawnAccount lawn={lawn} />
+      </Disclosure>
       <p>
         {treatedWords(lawn.treatment, shown)}{' '}
         <button

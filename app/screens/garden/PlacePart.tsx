@@ -1,18 +1,20 @@
 import { useState } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
-import { Disclosure } from '../../controls/Disclosure';
 import { PickOne } from '../../controls/PickOne';
 import { SettledQuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
 import { Tick } from '../../controls/Tick';
-import { climateOf, climates, climateStanding } from '../../tables/climates';
+import { dayOf, textFromDay } from '../../core/days';
 import { monthWord } from '../../words/chartFormat';
-import { twoFigures } from '../../words/figures';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
-import { normalsOfClimate } from './normalsOfClimate';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
+import { WeatherPart } from './WeatherPart';
+
+/** No garden is looked at before or long after these: a slip of the pen, not a wish. */
+const firstToday = '1900-01-01';
+const daysAhead = 366;
 
 const months = Array.from({ length: 12 }, (_, index) => String(index + 1));
 
@@ -24,9 +26,17 @@ export function PlacePart() {
   const computerToday = useMowings((state) => state.about?.today ?? '');
   const editGarden = useMowings((state) => state.editGarden);
   const setUnits = useMowings((state) => state.setUnits);
+  const [refused, setRefused] = useState<string | null>(null);
   const side = latitudeDegrees < 0 ? 'south' : 'north';
+  const latest = computerToday === '' ? undefined : textFromDay(dayOf(computerToday) + daysAhead);
   return (
     <div className="sheet">
+      <p className="printed-only">
+        {place === '' ? '' : `${place}, `}
+        {Math.abs(latitudeDegrees)}° {side}; the season begins in {monthWord(seasonStartMonth)}
+        {dogs && '; dogs run here'}
+        {ownWell && '; drinking water from an own well'}.
+      </p>
       <div className="fields">
         <TextField
           label="Name of the garden"
@@ -100,12 +110,22 @@ export function PlacePart() {
           hint="Empty: the computer’s own day. Set it to look at another day."
           day={today}
           today={computerToday}
+          earliest={firstToday}
+          latest={latest}
           mayBeEmpty
           write={shown.dayField}
           sentence={dayFailureSentence}
-          onDay={(day) => editGarden({ today: day })}
+          onDay={(day) => {
+            const result = editGarden({ today: day });
+            setRefused(result.ok ? null : editFailureSentence(result.error));
+          }}
         />
       </div>
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
       <div>
         <Tick
           label="Dogs run here"
@@ -118,103 +138,7 @@ export function PlacePart() {
           onChange={(checked) => editGarden({ ownWell: checked })}
         />
       </div>
-      <ClimatePart />
-    </div>
-  );
-}
-
-function ClimatePart() {
-  const garden = useGarden();
-  const { units } = useShown();
-  const editNormals = useMowings((state) => state.editNormals);
-  const [refused, setRefused] = useState<string | null>(null);
-  const [chosen, setChosen] = useState('');
-  const { normals, days } = garden.weather;
-  const station = climateOf(chosen);
-  const temperature = (celsius: number) =>
-    Math.round(celsius / units.temperature.size + units.temperature.zero);
-  return (
-    <div className="form">
-      <h3>Weather</h3>
-      <p>
-        Usual months: {normals.place} ({normals.standing.replace(/\.$/, '')}).{' '}
-        {days.length > 0
-          ? `A daily record of ${days.length} days goes with this garden.`
-          : 'There is no daily record: days gone by are imagined from the months unless rain is logged.'}
-      </p>
-      <Disclosure summary="The months in use" quiet>
-        <div className="table-scroll">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Month</th>
-                <th scope="col" className="number">
-                  Lowest ({units.temperature.symbol})
-                </th>
-                <th scope="col" className="number">
-                  Highest ({units.temperature.symbol})
-                </th>
-                <th scope="col" className="number">
-                  Rain ({units.rain.symbol})
-                </th>
-                <th scope="col" className="number">
-                  Wet days
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {months.map((month, index) => (
-                <tr key={month}>
-                  <th scope="row">{monthWord(Number(month))}</th>
-                  <td className="number">{temperature(normals.minimumCelsius[index] ?? 0)}</td>
-                  <td className="number">{temperature(normals.maximumCelsius[index] ?? 0)}</td>
-                  <td className="number">
-                    {twoFigures((normals.rainMillimetres[index] ?? 0) / units.rain.size)}
-                  </td>
-                  <td className="number">{Math.round(normals.wetDays[index] ?? 0)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      </Disclosure>
-      <Disclosure summary="Take the months of another place" quiet>
-        <PickOne
-          label="Place with weather most like yours"
-          value={chosen}
-          groups={[
-            { label: null, options: [{ value: '', label: 'Choose a place' }] },
-            {
-              label: 'All places',
-              options: [...climates]
-                .sort((one, other) => one.name.localeCompare(other.name))
-                .map(({ id, name, country }) => ({ value: id, label: `${name}, ${country}` })),
-            },
-          ]}
-          echo={station && climateStanding(station)}
-          onPick={setChosen}
-        />
-        <div>
-          <button
-            type="button"
-            className="button"
-            disabled={!station}
-            onClick={() => {
-              if (!station) return;
-              const result = editNormals(normalsOfClimate(station));
-              setRefused(result.ok ? null : editFailureSentence(result.error));
-              if (result.ok) setChosen('');
-            }}
-          >
-            Take these months
-          </button>
-        </div>
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-      </Disclosure>
+      <WeatherPart />
     </div>
   );
 }

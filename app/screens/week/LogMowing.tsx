@@ -1,4 +1,4 @@
-import { useRef, useState, type FormEvent } from 'react';
+import { useMemo, useRef, useState, type FormEvent } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
@@ -6,13 +6,18 @@ import { Disclosure } from '../../controls/Disclosure';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { textFromDay } from '../../core/days';
+import { mowingDoubt } from '../../document/mowingDoubt';
+import { mowingDoubtSentence } from '../../words/lawnWords';
+import type { Mowing } from '../../document/schema';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices, wetnessChoices } from '../choices';
 import { useDesk } from '../desk';
+import { WeightWord } from '../StateWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { emptyEntry, readEntry, type MowingEntry } from './mowingEntry';
+import { LawnReady } from './LawnReady';
 import { MowingFigures } from './MowingFigures';
 
 /** One line for what came off the lawn; what it holds shows at once. */
@@ -62,6 +67,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
 
   return (
     <form ref={form} className="form" onSubmit={submit} noValidate>
+      <LawnReady />
       <div className="log-line">
         <QuantityField
           label="What came off?"
@@ -142,6 +148,27 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
         </p>
       )}
       {read.mowing && <MowingFigures mowing={read.mowing} isTyped />}
+      {read.mowing && <Doubt mowing={read.mowing} />}
     </form>
+  );
+}
+
+/** More than the lawn can well have grown is asked about, never refused. */
+function Doubt({ mowing }: { readonly mowing: Omit<Mowing, 'id' | 'rest'> }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const doubt = useMemo(
+    () => mowingDoubt(garden, { ...mowing, id: 'entry', rest: { to: 'undecided' } }),
+    [garden, mowing],
+  );
+  if (!doubt) return null;
+  return (
+    <p className="caution caution-caution" role="status">
+      <span>
+        <WeightWord weight="caution" />{' '}
+        {mowingDoubtSentence(doubt, shown.dayNear(doubt.since, today))}
+      </span>
+    </p>
   );
 }

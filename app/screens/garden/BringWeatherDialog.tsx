@@ -1,0 +1,177 @@
+import { useMemo, useRef, useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { Dialog } from '../../controls/Dialog';
+import { normalsOf } from '../../document/seasonInput';
+import { readWeather } from '../../document/weather/readWeather';
+import type { Unclear, WeatherOptions } from '../../document/weather/weatherTypes';
+import { editFailureSentence } from '../../words/messages';
+import {
+  unclearSentence,
+  weatherFailureSentence,
+  weatherMergedSentence,
+  weatherMergeFailureSentence,
+  weatherPreviewLines,
+} from '../../words/weatherMessages';
+import { useGarden, useMowings } from '../store';
+
+interface Brought {
+  readonly name: string;
+  readonly text: string;
+}
+
+/**
+ * A file of measured days: what was understood of it is shown first, what only the person can know
+ * is asked, and then all of it goes into the garden in one step.
+ */
+export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }) {
+  const garden = useGarden();
+  const bringWeather = useMowings((state) => state.bringWeather);
+  const announce = useAnnounce();
+  const input = useRef<HTMLInputElement>(null);
+  const [brought, setBrought] = useState<Brought | null>(null);
+  const [said, setSaid] = useState<WeatherOptions>({});
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const reading = useMemo(
+    () => (brought ? readWeather(brought.text, { ...said, normals: normalsOf(garden) }) : null),
+    [brought, said, garden],
+  );
+  // what was asked once stays asked, so that the answer can be seen and changed
+  const first = useMemo(
+    () => (brought ? readWeather(brought.text, { normals: normalsOf(garden) }) : null),
+    [brought, garden],
+  );
+  const questions = first?.ok ? first.value.preview.unclear : [];
+  const open = reading?.ok ? reading.value.preview.unclear : [];
+
+  const keep = () => {
+    if (!reading?.ok) return;
+    if (open.length > 0) return setTrouble('Answer what is asked above first.');
+    const result = bringWeather(reading.value.days);
+    if (result.ok) {
+      announce(weatherMergedSentence(result.value, garden.garden.name, true));
+      onClose();
+    } else
+      setTrouble(
+        result.error.kind === 'too many days'
+          ? weatherMergeFailureSentence(result.error)
+          : editFailureSentence(result.error),
+      );
+  };
+
+  return (
+    <Dialog title="Bring measured weather" wide onClose={onClose}>
+      <p>
+        A table with one line a day (date, lowest, highest, rain), as a weather station or a
+        spreadsheet saves it, or a station file of the public daily network. Nothing is kept before
+        you have seen what was understood.
+      </p>
+      <div className="button-row">
+        <button type="button" className="button" onClick={() => input.current?.click()}>
+          Choose a weather file…
+        </button>
+        {brought && <span>{brought.name}</span>}
+      </div>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        aria-label="A weather file"
+        accept=".csv,.tsv,.txt,.dly,text/csv,text/plain"
+        onChange={(event) => {
+          const file = event.target.files?.[0];
+          event.target.value = '';
+          if (!file) return;
+          setTrouble(null);
+          setSaid({});
+          void file.text().then((text) => setBrought({ name: file.name, text }));
+        }}
+      />
+      {reading && !reading.ok && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          {weatherFailureSentence(reading.error)}
+        </p>
+      )}
+      {questions.map((unclear) => (
+        <Question key={unclear.kind} unclear={unclear} said={said} onSay={setSaid} />
+      ))}
+      {reading?.ok && (
+        <div className="preview" role="status">
+          {weatherPreviewLines(reading.value.preview).map((line, index) => (
+            <p key={`${index} ${line}`} className={line.startsWith('  ') ? 'preview-inner' : ''}>
+              {line.trim()}
+            </p>
+          ))}
+        </div>
+      )}
+      {trouble && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          {trouble}
+        </p>
+      )}
+      <div className="button-row">
+        {reading?.ok && (
+          <button type="button" className="button-main" onClick={keep}>
+            Bring these days in
+          </button>
+        )}
+        <button type="button" className="button" onClick={onClose}>
+          Cancel
+        </button>
+      </div>
+    </Dialog>
+  );
+}
+
+/** One thing that the file does not say. */
+function Question(props: {
+  readonly unclear: Unclear;
+  readonly said: WeatherOptions;
+  readonly onSay: (said: WeatherOptions) => void;
+}) {
+  const { unclear, said, onSay } = props;
+  const legend = unclearSentence(unclear);
+  switch (unclear.kind) {
+    case 'date order':
+      return (
+        <ChoiceRow
+          legend={legend}
+          choices={[
+            { value: 'dmy', label: 'day first' },
+            { value: 'mdy', label: 'month first' },
+            { value: 'ymd', label: 'year first' },
+          ]}
+          value={said.dates ?? null}
+          onChoose={(dates) => onSay({ ...said, dates })}
+        />
+      );
+    case 'temperature unit':
+      return (
+        <ChoiceRow
+          legend={legend}
+          choices={[
+            { value: 'C', label: '°C' },
+            { value: 'F', label: '°F' },
+            { value: 'tenths of C', label: 'tenths of °C' },
+          ]}
+          value={said.temperature ?? null}
+          onChoose={(temperature) => onSay({ ...said, temperature })}
+        />
+      );
+    case 'rain unit':
+      return (
+        <ChoiceRow
+          legend={legend}
+          choices={[
+            { value: 'mm', label: 'mm' },
+            { value: 'in', label: 'inches' },
+            { value: 'tenths of mm', label: 'tenths of mm' },
+          ]}
+          value={said.rain ?? null}
+          onChoose={(rain) => onSay({ ...said, rain })}
+        />
+      );
+  }
+}

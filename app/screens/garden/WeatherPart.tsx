@@ -1,0 +1,122 @@
+import { useState } from 'react';
+import { Disclosure } from '../../controls/Disclosure';
+import { PickOne } from '../../controls/PickOne';
+import { climateOf, climates, climateStanding } from '../../tables/climates';
+import { monthWord } from '../../words/chartFormat';
+import { twoFigures } from '../../words/figures';
+import { editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { BringWeatherDialog } from './BringWeatherDialog';
+import { normalsOfClimate } from './normalsOfClimate';
+import { ThermometerDialog } from './ThermometerDialog';
+
+const months = Array.from({ length: 12 }, (_, index) => String(index + 1));
+
+/** The usual months, the days that were measured, and ways to better both. */
+export function WeatherPart() {
+  const garden = useGarden();
+  const { units } = useShown();
+  const editNormals = useMowings((state) => state.editNormals);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [chosen, setChosen] = useState('');
+  const [open, setOpen] = useState<'bring' | 'thermometer' | null>(null);
+  const { normals, days } = garden.weather;
+  const station = climateOf(chosen);
+  const temperature = (celsius: number) =>
+    Math.round(celsius / units.temperature.size + units.temperature.zero);
+  return (
+    <div className="form">
+      <h3>Weather</h3>
+      <p>
+        Usual months: {normals.place} ({normals.standing.replace(/\.$/, '')}).{' '}
+        {days.length > 0
+          ? `A daily record of ${days.length} days goes with this garden.`
+          : 'There is no daily record: days gone by are imagined from the months unless rain is logged.'}
+      </p>
+      <div className="button-row">
+        <button type="button" className="button" onClick={() => setOpen('bring')}>
+          Bring measured weather…
+        </button>
+        <button type="button" className="button" onClick={() => setOpen('thermometer')}>
+          Look at the thermometer…
+        </button>
+      </div>
+      <Disclosure summary="The months in use" quiet>
+        <div className="table-scroll">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Month</th>
+                <th scope="col" className="number">
+                  Lowest ({units.temperature.symbol})
+                </th>
+                <th scope="col" className="number">
+                  Highest ({units.temperature.symbol})
+                </th>
+                <th scope="col" className="number">
+                  Rain ({units.rain.symbol})
+                </th>
+                <th scope="col" className="number">
+                  Wet days
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {months.map((month, index) => (
+                <tr key={month}>
+                  <th scope="row">{monthWord(Number(month))}</th>
+                  <td className="number">{temperature(normals.minimumCelsius[index] ?? 0)}</td>
+                  <td className="number">{temperature(normals.maximumCelsius[index] ?? 0)}</td>
+                  <td className="number">
+                    {twoFigures((normals.rainMillimetres[index] ?? 0) / units.rain.size)}
+                  </td>
+                  <td className="number">{Math.round(normals.wetDays[index] ?? 0)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      </Disclosure>
+      <Disclosure summary="Take the months of another place" quiet>
+        <PickOne
+          label="Place with weather most like yours"
+          value={chosen}
+          groups={[
+            { label: null, options: [{ value: '', label: 'Choose a place' }] },
+            {
+              label: 'All places',
+              options: [...climates]
+                .sort((one, other) => one.name.localeCompare(other.name))
+                .map(({ id, name, country }) => ({ value: id, label: `${name}, ${country}` })),
+            },
+          ]}
+          echo={station && climateStanding(station)}
+          onPick={setChosen}
+        />
+        <div>
+          <button
+            type="button"
+            className="button"
+            disabled={!station}
+            onClick={() => {
+              if (!station) return;
+              const result = editNormals(normalsOfClimate(station));
+              setRefused(result.ok ? null : editFailureSentence(result.error));
+              if (result.ok) setChosen('');
+            }}
+          >
+            Take these months
+          </button>
+        </div>
+        {refused && (
+          <p role="alert" className="field-trouble">
+            {refused}
+          </p>
+        )}
+      </Disclosure>
+      {open === 'bring' && <BringWeatherDialog onClose={() => setOpen(null)} />}
+      {open === 'thermometer' && <ThermometerDialog onClose={() => setOpen(null)} />}
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import { useMemo } from 'react';
+import { dayOf } from '../../core/days';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
+import { lawnOutlook } from '../../document/lawnOutlook';
+import type { Lawn } from '../../document/schema';
+import { lawnDroughtSentence, lawnReadySentence } from '../../words/lawnOutlookWords';
+import { useShown } from '../shown';
+import { useGarden } from '../store';
+import { useToday } from '../useReadingContext';
+
+/** People mow about once a week: the next mowing is looked at a week after the last, today at the earliest. */
+const daysBetweenMowings = 7;
+
+/** What each lawn that may be used should give next time. */
+export function LawnReady() {
+  const garden = useGarden();
+  const today = useToday();
+  const lawns = garden.lawns.filter((lawn) => !lawnHeldBack(garden, lawn, today));
+  return lawns.map((lawn) => <ReadyLine key={lawn.id} lawn={lawn} />);
+}
+
+function ReadyLine({ lawn }: { readonly lawn: Lawn }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const outlook = useMemo(() => {
+    const last = garden.mowings
+      .filter(({ lawnId }) => lawnId === lawn.id)
+      .reduce((latest, { date }) => Math.max(latest, dayOf(date)), -Infinity);
+    const day = Math.max(today, last + daysBetweenMowings);
+    return lawnOutlook(garden, lawn.id, day, today);
+  }, [garden, lawn.id, today]);
+  const container =
+    garden.containers.find(({ id }) => id === outlook.containers?.containerId) ?? null;
+  return (
+    <p className="small soft">
+      {lawnReadySentence(
+        outlook,
+        lawn.name,
+        shown.dayNear(outlook.day, today),
+        container,
+        shown.units.mass,
+      )}
+      {outlook.kind === 'lean' && lawn.kind !== 'lean' && ` ${lawnDroughtSentence(outlook)}`}
+    </p>
+  );
+}
