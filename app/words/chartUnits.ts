@@ -1,3 +1,6 @@
+import { kilogramsPerPound, litresPerCubicFoot } from '../core/conversions';
+import { twoFigures } from './figures';
+
 /** How one quantity is shown: inside unit x `perInside` = shown unit. */
 export interface ChartUnit {
   readonly short: string;
@@ -20,6 +23,8 @@ export interface ChartUnits {
   readonly depth: ChartUnit;
   /** from mm of rain */
   readonly rain: ChartUnit;
+  /** how deep the soil is that a laboratory's sample stands for: 0-30 cm */
+  readonly topSoil: string;
   readonly dayFirst: boolean;
 }
 
@@ -28,6 +33,7 @@ export const metricChartUnits: ChartUnits = {
   nitrogenOnBed: { short: 'g', long: 'grams', perInside: 1, decimals: 0 },
   depth: { short: 'mm', long: 'millimetres', perInside: 1, decimals: 0 },
   rain: { short: 'mm', long: 'millimetres', perInside: 1, decimals: 0 },
+  topSoil: '30 cm',
   dayFirst: true,
 };
 
@@ -45,9 +51,17 @@ export const usChartUnits: ChartUnits = {
   nitrogenOnBed: { short: 'oz', long: 'ounces', perInside: ouncesPerGram, decimals: 1 },
   depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2, onRuler: true },
   rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2 },
+  // 11.8 in
+  topSoil: '12 in',
   dayFirst: false,
 };
 
 /** The units of a garden's own setting. */
 export const chartUnits = (shown: 'metric' | 'us'): ChartUnits =>
   shown === 'us' ? usChartUnits : metricChartUnits;
+
+/** What dry soil weighs, for reading: "1.3 kg a litre", "81 lb a cubic foot". */
+export const soilWeightWords = (kilogramsPerLitre: number, units: ChartUnits): string =>
+  units.dayFirst
+    ? `${twoFigures(kilogramsPerLitre)} kg a litre`
+    : `${twoFigures((kilogramsPerLitre * litresPerCubicFoot) / kilogramsPerPound)} lb a cubic foot`;

@@ -4,7 +4,9 @@ import { PickOne } from '../../controls/PickOne';
 import { textures, type Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { twoFigures } from '../../words/figures';
+import { soilWeightWords } from '../../words/chartUnits';
 import { MatterField } from '../garden/MatterField';
+import { useShown } from '../shown';
 import { useMowings } from '../store';
 
 /** The soil of a bed, as far as it is known. */
@@ -17,6 +19,7 @@ export function BedSoil(props: {
   const { bed, results, heading: Heading = 'h2' } = props;
   const headingId = useId();
   const editBed = useMowings((state) => state.editBed);
+  const shown = useShown();
   const soil = results?.input.soil;
   return (
     <section className="section" aria-labelledby={headingId}>
@@ -59,11 +62,19 @@ export function BedSoil(props: {
           onChoose={(watering) => editBed(bed.id, { watering })}
         />
       </div>
+      <p className="printed-only">
+        {bed.texture}
+        {bed.organicMatterPercent !== null &&
+          `, ${twoFigures(bed.organicMatterPercent)} % organic matter by test`}
+        {bed.organicMatterPercent === null &&
+          `, compost or mulch for ${bed.mulchYears === 'none' ? 'no' : (bed.mulchYears ?? 'no')} years`}
+        , {bed.watering === 'kept moist' ? 'kept moist all season' : 'watered as written down'}.
+      </p>
       {soil && (
         <p className="small soft">
           The sums use {twoFigures(soil.organicMatterPercent)} % organic matter and a weight of{' '}
-          {twoFigures(soil.bulkDensityKgPerL)} kg a litre. The two best things to measure are the
-          weight of one bag and a laboratory’s nitrate of the top 30 cm.
+          {soilWeightWords(soil.bulkDensityKgPerL, shown.chart)}. The two best things to measure are
+          the weight of one bag and a laboratory’s nitrate of the top {shown.chart.topSoil}.
         </p>
       )}
     </section>

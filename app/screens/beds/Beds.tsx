@@ -1,3 +1,4 @@
+import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
 import { useToday } from '../useReadingContext';
@@ -9,11 +10,13 @@ import { limits } from '../../tables/thresholds';
 import type { Bed } from '../../document/schema';
 import { WorkTrouble } from '../WorkTrouble';
 import { BedStrip } from './BedStrip';
+import { gramsPerDot } from './bedStripGeometry';
 
 /** Every bed with both its states in words and shapes. */
 export function Beds() {
   const garden = useGarden();
-  const goTo = useMowings((state) => state.goTo);
+  const shown = useShown();
+  const goToPart = useGoToPart();
   const beds = [...garden.beds].sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9));
   return (
     <div className="page">
@@ -21,11 +24,12 @@ export function Beds() {
         <div>
           <h1 tabIndex={-1}>Beds</h1>
           <p className="soft">
-            From the gate outwards. In the drawings, to scale, a dot is half a gram of nitrogen
-            ready in a square metre of soil.
+            From the gate outwards. In the drawings, to scale, a dot is{' '}
+            {shown.estimate(gramsPerDot, shown.units.nitrogenPerArea)} of nitrogen ready in the top{' '}
+            {shown.chart.topSoil} of soil.
           </p>
         </div>
-        <button type="button" className="button" onClick={() => goTo('garden')}>
+        <button type="button" className="button" onClick={() => goToPart('garden-beds')}>
           Add or change beds
         </button>
       </div>

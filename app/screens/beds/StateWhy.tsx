@@ -7,7 +7,7 @@ import { useShown } from '../shown';
 
 /** The sum behind a nitrogen state, line by line, per m² of bed. */
 export function StateWhy({ results }: { readonly results: BedResults }) {
-  const { units, dayWord } = useShown();
+  const { units, dayWord, chart } = useShown();
   const { verdict } = results;
   if (verdict.ratio === null) return null;
   const nitrogen = (gramsPerM2: number) => estimateWithUnit(gramsPerM2, units.nitrogenPerArea);
@@ -38,7 +38,7 @@ export function StateWhy({ results }: { readonly results: BedResults }) {
             </tr>
           )}
           <tr>
-            <th scope="row">Nitrate in the top 30 cm</th>
+            <th scope="row">Nitrate in the top {chart.topSoil}</th>
             <td className="number">{twoFigures(verdict.nitrateMgPerKg)} mg/kg</td>
           </tr>
           {verdict.turnsOn !== null && (

@@ -4,6 +4,7 @@ import { FilePart } from './FilePart';
 import { LawnsPart } from './LawnsPart';
 import { PlacePart } from './PlacePart';
 import { StockPart } from './StockPart';
+import { showPart } from './wantedPart';
 
 const parts = [
   { id: 'garden-place', words: 'Place and units', Part: PlacePart },
@@ -23,16 +24,7 @@ export function GardenPage() {
       </div>
       <nav aria-label="Parts of the garden" className="jumps not-printed">
         {parts.map(({ id, words }) => (
-          <button
-            key={id}
-            type="button"
-            className="button-small"
-            onClick={() => {
-              const heading = document.getElementById(id);
-              heading?.scrollIntoView({ block: 'start' });
-              heading?.focus({ preventScroll: true });
-            }}
-          >
+          <button key={id} type="button" className="button-small" onClick={() => showPart(id)}>
             {words}
           </button>
         ))}

@@ -8,7 +8,7 @@ import { TextField } from '../../controls/TextField';
 import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
 import { materialById } from '../../document/materialValues';
-import type { Garden, Stock } from '../../document/schema';
+import type { Amount, Garden, Stock } from '../../document/schema';
 import { stockAccount } from '../../store/selectors';
 import {
   amountFailureSentence,
@@ -73,13 +73,24 @@ export function StockPart() {
   );
 }
 
+/** The words typed; where they were typed in another kind of units, what that is in the garden's own. */
+export function typedWords({ text, quantity }: Amount, { units, estimate }: Shown): string {
+  if (quantity.kind !== 'mass' && quantity.kind !== 'volume') return text;
+  const isMass = quantity.kind === 'mass';
+  const unit = isMass ? units.mass : units.volume;
+  const own = new RegExp(`\\b(?:${unit.symbol}|${unit.one}|${unit.many})\\b`, 'i');
+  return own.test(text)
+    ? text
+    : `${text} (${estimate(isMass ? quantity.kilograms : quantity.litres, unit)})`;
+}
+
 /** What a heap was given, and what is left of a store. */
 function stockWords(garden: Garden, stock: Stock, shown: Shown): string {
   const account = stockAccount(garden, stock.id);
   const { name } = materialById(garden, stock.materialId);
   const dry = (kilograms: number) => shown.estimate(Math.max(0, kilograms), shown.units.mass);
   const start = stock.amount
-    ? `${stock.amount.text} on ${shown.dayWord(stock.date)}`
+    ? `${typedWords(stock.amount, shown)} on ${shown.dayWord(stock.date)}`
     : `nothing on ${shown.dayWord(stock.date)}`;
   const since = [
     account.addedDryKilograms > 0
