@@ -10,7 +10,7 @@ const isRoot = process.getuid?.() === 0;
 const electronOnly = /electron\.spec\.ts$/;
 const bridgeOnly = /\.bridge\.spec\.ts$/;
 /** What only looks at the page itself is looked at once: both shells serve the same build. */
-const sameOnBothSides = /(?:accessible|pictures)\.spec\.ts$/;
+const sameOnBothSides = /(?:accessible|pictures|\.a11y)\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),

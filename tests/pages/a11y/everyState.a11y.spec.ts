@@ -1,0 +1,216 @@
+// Every place, dialog and state: axe in light, dark and a person's own contrast colours, sizes of
+// targets, text spread out, and the window enlarged to 200 and 400 %.
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, test } from '../fixtures';
+import { firstLine, goTo, openSample } from '../journeys';
+import { smallTargets, spreadText, unreadableText } from './inPage';
+
+const usual = { width: 1280, height: 860 };
+/** 1280 px wide at 200 % and at 400 % */
+const enlarged = [
+  { percent: 200, width: 640, height: 430 },
+  { percent: 400, width: 320, height: 256 },
+] as const;
+/** What changes with the colours alone; everything else is the same in every look. */
+const colourRules = ['color-contrast', 'link-in-text-block'];
+
+async function axeFindings(page: Page, rules: readonly string[] | 'all'): Promise<string[]> {
+  // behind a question the page is shut off and was looked at before
+  const isAsked = (await page.locator('dialog[open]').count()) > 0;
+  const axe = new AxeBuilder({ page }).setLegacyMode(true);
+  if (isAsked) axe.include('dialog[open]');
+  if (rules === 'all') axe.options({ rules: { 'target-size': { enabled: true } } });
+  else axe.withRules([...rules]);
+  const { violations } = await axe.analyze();
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(
+      ({ target, failureSummary }) =>
+        `${id}: ${target.join(' ')}: ${failureSummary?.split('\n').slice(1).join('; ').trim()}`,
+    ),
+  );
+}
+
+/** Looks at the page as it stands; goes on after a finding, so that one run tells them all. */
+async function look(page: Page, state: string): Promise<void> {
+  const none = (findings: readonly string[], how: string) =>
+    expect.soft(findings, `${state}: ${how}`).toEqual([]);
+  none(await axeFindings(page, 'all'), 'axe');
+  await page.emulateMedia({ colorScheme: 'dark' });
+  none(await axeFindings(page, colourRules), 'axe, dark');
+  await page.emulateMedia({ forcedColors: 'active' });
+  none(await axeFindings(page, colourRules), 'axe, contrast colours');
+  await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
+
+  for (const { percent, ...size } of [{ percent: 100, ...usual }, ...enlarged]) {
+    await page.setViewportSize(size);
+    // drawings follow the width a frame later
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
+    none(await page.evaluate(smallTargets), `targets at ${percent} %`);
+    none(await page.evaluate(unreadableText), `text at ${percent} %`);
+    await page.evaluate(spreadText, true);
+    none(await page.evaluate(unreadableText), `text spread out, at ${percent} %`);
+    await page.evaluate(spreadText, false);
+  }
+  await page.setViewportSize(usual);
+}
+
+test.describe.configure({ timeout: 120_000 });
+
+test('first run and the five answers', async ({ garden, folder }) => {
+  await look(garden, 'first run');
+  await garden.getByRole('button', { name: 'Start my garden' }).click();
+  await look(garden, 'five answers');
+  await garden.getByLabel('What do you call it?').fill('');
+  await garden.getByRole('button', { name: 'Start this garden' }).click();
+  await expect(garden.locator('[aria-invalid]')).toHaveCount(4);
+  await look(garden, 'five answers, four of them missing');
+  await garden.getByRole('radio', { name: 'I type them' }).check();
+  await look(garden, 'months of one’s own, missing');
+  await garden.getByRole('button', { name: 'Back' }).click();
+  const broken = join(folder, 'broken.mowings');
+  await writeFile(broken, '{"format": "mowings-garden", ');
+  await garden.getByLabel('A garden file').setInputFiles(broken);
+  await expect(garden.getByRole('alert')).toBeVisible();
+  await look(garden, 'first run, a file refused');
+});
+
+test('this week', async ({ garden }) => {
+  await openSample(garden);
+  await look(garden, 'this week');
+  const line = garden.getByLabel('What came off?');
+  await line.fill('2 bgas');
+  await line.blur();
+  await garden.getByText('Catch up on earlier mowings in one line').click();
+  await garden
+    .getByLabel('What was mown before, and where it went')
+    .fill('about a bag a week on the tomatoes since 4 May');
+  await garden.getByRole('button', { name: 'Lay it', exact: true }).click();
+  await garden.getByRole('button', { name: 'Another bed' }).click();
+  await look(garden, 'a mowing mistyped, earlier ones listed, a laying with nothing said');
+  await line.fill('2 bags');
+  for (const why of await garden.getByText('Why these figures').all()) await why.click();
+  await firstLine(garden).getByLabel('On which bed?').selectOption('Gate bed (over-fed)');
+  await firstLine(garden).getByLabel('How much?').fill('1 bag');
+  await expect(garden.getByRole('group', { name: 'What it does to Gate bed' })).toBeVisible();
+  for (const why of await garden.getByText('Why this line').all()) await why.click();
+  await look(garden, 'a mowing typed, a stop shown, every why open');
+  await garden.getByRole('button', { name: 'Lay it', exact: true }).click();
+  // not to be had yet, but it says why when it is tried
+  await garden
+    .getByRole('dialog')
+    .getByRole('button', { name: 'Lay it all the same' })
+    .press('Enter');
+  await look(garden, 'the stop, hurried');
+});
+
+test('dialogs of this week', async ({ garden }) => {
+  await openSample(garden);
+  await garden.getByRole('button', { name: 'Change the answer' }).first().click();
+  await garden.getByRole('radio', { name: 'Something was put on it' }).check();
+  await garden.getByRole('radio', { name: 'Wait a number of days' }).check();
+  await garden.getByRole('button', { name: 'Keep this answer' }).click();
+  await look(garden, 'what was put on a lawn');
+  await garden.keyboard.press('Escape');
+  await garden
+    .getByRole('button', { name: /^Change the mowing/ })
+    .first()
+    .click();
+  await garden.getByRole('dialog').getByLabel('What came off?').fill('3 bgas');
+  await look(garden, 'a mowing changed');
+});
+
+test('beds', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await look(garden, 'beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
+  await expect(garden.getByRole('slider')).toBeVisible();
+  await garden.getByRole('button', { name: 'Fortnight' }).click();
+  await look(garden, 'a bed, a fortnight of it');
+  await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
+  await garden.getByRole('button', { name: 'The same as a list' }).click();
+  await garden.getByText('Why', { exact: true }).click();
+  await look(garden, 'a bed with its tables');
+});
+
+test('dialogs of a bed', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
+  const notes = garden.getByRole('group', { name: 'Write something down' }).getByRole('button');
+  await expect(notes).toHaveCount(7);
+  for (const note of await notes.all()) {
+    await note.click();
+    const dialog = garden.getByRole('dialog');
+    // each with what it says about an entry that is missing
+    await dialog.getByRole('button', { name: /^(Write it down|Lay it)$/ }).click();
+    if ((await dialog.count()) === 0) await note.click();
+    await look(garden, `dialog of ${await note.textContent()}`);
+    await garden.keyboard.press('Escape');
+  }
+  await garden
+    .getByRole('button', { name: /^Change .*Clippings$/ })
+    .first()
+    .click();
+  await look(garden, 'a layer changed');
+  await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'Sow or plant something…' }).click();
+  await garden.getByRole('radio', { name: 'I know the weight' }).check();
+  await garden.getByRole('button', { name: 'Add it' }).click();
+  await look(garden, 'a planting');
+});
+
+test('garden', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Garden');
+  await look(garden, 'garden');
+  for (const thing of await garden.locator('.thing > summary').all()) await thing.click();
+  for (const more of ['The months in use', 'Take the months of another place'])
+    await garden.getByText(more).click();
+  await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
+  await look(garden, 'garden, all of it open, a deletion refused');
+  await garden.getByRole('button', { name: /^Weigh one bag/ }).click();
+  await garden.getByRole('dialog').getByRole('textbox').first().fill('');
+  await garden.getByRole('button', { name: 'Keep this weight' }).click();
+  await look(garden, 'a bag weighed');
+});
+
+test('file', async ({ garden, folder }) => {
+  await openSample(garden);
+  await garden.keyboard.press('Control+s');
+  await look(garden, 'save as');
+  await garden.getByLabel('Name of the file').fill('Plot');
+  await garden.keyboard.press('Enter');
+  await expect(garden.getByRole('dialog')).toHaveCount(0);
+  await garden.keyboard.press('Control+Shift+S');
+  await garden.keyboard.press('Enter');
+  await expect(garden.getByRole('alert')).toBeVisible();
+  await look(garden, 'save as, the name taken');
+  await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'back on the lawn' }).click();
+  await garden.keyboard.press('Control+o');
+  await look(garden, 'unsaved changes');
+  await garden.getByRole('button', { name: 'Don’t save' }).click();
+  await look(garden, 'open');
+  await garden.keyboard.press('Escape');
+  await garden.keyboard.press('Control+s');
+  await expect(garden.locator('.head-state')).toHaveText('Saved in Plot');
+  const broken = join(folder, 'broken.mowings');
+  await writeFile(broken, 'no garden');
+  await garden.keyboard.press('Control+o');
+  await garden.getByLabel('A garden file').setInputFiles(broken);
+  await expect(garden.getByRole('alert')).toBeVisible();
+  const menu = garden.getByRole('button', { name: 'Garden file' });
+  await look(garden, 'a file refused, the garden still there');
+  for (const name of ['How to read this', 'About Mowings']) {
+    await menu.click();
+    await garden.getByRole('button', { name }).click();
+    await look(garden, name);
+    await garden.keyboard.press('Escape');
+  }
+  await menu.click();
+  await look(garden, 'the menu');
+});

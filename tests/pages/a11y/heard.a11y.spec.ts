@@ -1,0 +1,138 @@
+// What is said when something on the page changes by itself, and that nothing is said otherwise.
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, test } from '../fixtures';
+import { goTo, openSample } from '../journeys';
+import { hear, heard, listen } from './heard';
+import { Person } from './keys';
+
+test('trouble with a field is said when one has left it', async ({ garden }) => {
+  await openSample(garden);
+  await listen(garden);
+  const person = new Person(garden);
+  await person.tabTo('textbox', 'What came off?');
+  await person.type('2 bgas');
+  await person.press('Tab');
+  expect(await hear(garden, 'bgas')).toMatch(
+    /^What came off\? .*bgas.* Offered beside it: 2 bags\.$/,
+  );
+  // back in the field the same is tied to it
+  await person.press('Shift+Tab');
+  await person.press('Shift+Tab');
+  expect(await person.focused()).toMatchObject({
+    name: 'What came off?',
+    states: ['invalid'],
+    description: expect.stringContaining('bgas'),
+  });
+  await person.press('Tab');
+  expect((await person.focused()).name).toBe('Use “2 bags”');
+  await person.press('Enter');
+  expect(await person.focused()).toMatchObject({
+    name: 'What came off?',
+    value: '2 bags',
+    states: [],
+  });
+  await hear(garden, /^It weighs about/);
+});
+
+test('a form with answers missing says how many, and goes to the first', async ({ garden }) => {
+  await listen(garden);
+  const person = new Person(garden);
+  await garden.getByRole('button', { name: 'Start my garden' }).press('Enter');
+  await person.tabTo('button', 'Start this garden');
+  await person.press('Enter');
+  await hear(garden, '3 answers need a look.');
+  expect(await person.focused()).toMatchObject({
+    name: expect.stringMatching(/^How big is it\?/),
+    states: ['invalid'],
+    description: expect.stringContaining('Nothing is typed yet'),
+  });
+});
+
+test('inside a question as well: trouble, a day moved, the effect of a laying', async ({
+  garden,
+}) => {
+  await openSample(garden);
+  await listen(garden);
+  const person = new Person(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Far bed', exact: true }).press('Enter');
+  await person.tabTo('button', 'Water…');
+  await person.press('Enter');
+  await person.press('Enter');
+  await hear(garden, /^How much\? .*Nothing is typed yet/);
+  await person.type('10 mm');
+  await person.tabTo('textbox', 'When?');
+  await person.press('ArrowDown');
+  await hear(garden, 'Fri 14 June 2013');
+  await person.tabTo('button', 'A day earlier');
+  expect((await person.focused()).description).toBe('When?');
+  await person.press('Enter');
+  await hear(garden, 'Thu 13 June 2013');
+  await garden.keyboard.press('Escape');
+
+  await person.tabTo('button', 'Lay something…');
+  await person.press('Enter');
+  await person.tabTo('combobox', 'What');
+  await person.press('End');
+  await person.tabTo('textbox', 'How much?');
+  await person.type('5 cm');
+  expect(await hear(garden, /^Far bed with this/)).toMatch(/nitrogen .*; cover good, before /);
+});
+
+test('files: saved, changed, refused, opened', async ({ garden, folder }) => {
+  await openSample(garden);
+  await listen(garden);
+  const person = new Person(garden);
+  await person.press('Control+s');
+  await person.press('Enter');
+  await hear(garden, 'Saved as “Sorrel Lane”.');
+  await person.press('Control+Shift+S');
+  await person.press('Enter');
+  await hear(garden, 'A garden called “Sorrel Lane” is already there.');
+  await person.press('Escape');
+  await garden.getByRole('button', { name: 'Go on a week' }).press('Enter');
+  await hear(garden, 'It is now Saturday 22 June 2013.');
+  await person.press('Control+s');
+  await expect
+    .poll(async () => (await heard(garden)).filter((words) => words.startsWith('Saved')))
+    .toHaveLength(2);
+  const broken = join(folder, 'broken.mowings');
+  await writeFile(broken, 'no garden');
+  await person.press('Control+o');
+  await garden.getByLabel('A garden file').setInputFiles(broken);
+  await hear(garden, /broken.*(not|no) /);
+});
+
+test('what became of the beds, and earlier mowings before they are kept', async ({ garden }) => {
+  await openSample(garden);
+  await listen(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
+  await garden.getByRole('button', { name: 'Delete Sweet potatoes' }).press('Enter');
+  await hear(garden, 'Deleted: Sweet potatoes. Undo brings it back.');
+  await hear(garden, 'Gate bed: now nothing planted, before over-fed.');
+  await garden.keyboard.press('Control+z');
+  await hear(garden, 'Undone: ');
+  await hear(garden, 'Gate bed: now over-fed, before nothing planted.');
+
+  await goTo(garden, 'This week');
+  await garden.getByText('Catch up on earlier mowings in one line').press('Enter');
+  await garden
+    .getByLabel('What was mown before, and where it went')
+    .fill('about a bag a week on the tomatoes since 4 May');
+  await hear(garden, /^This makes 7 mowings, laid on South wall/);
+});
+
+test('walking through the page says nothing', async ({ garden }) => {
+  await listen(garden);
+  await openSample(garden);
+  const person = new Person(garden);
+  await hear(garden, 'reckoned');
+  await person.tabTo('button', 'Show all 10');
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
+  await person.tabTo('radio', /^what I write down/);
+  await garden.waitForTimeout(1200);
+  expect((await heard(garden)).filter((words) => !words.includes('reckoned'))).toEqual([]);
+});

@@ -1,0 +1,227 @@
+// What is measured inside the page. Each function is handed over whole, so it may use nothing
+// around it.
+
+/** One place where something is wrong, as a person would find it. */
+export type Finding = string;
+
+/**
+ * Everything that can be pressed must be 24 px by 24 px, or leave a 24 px circle round its middle
+ * that no other target reaches (WCAG 2.2, 2.5.8). A choice counts with the words that belong to it.
+ */
+export function smallTargets(): Finding[] {
+  const least = 24;
+  const asked =
+    'a[href], button, input:not([type=hidden]), select, textarea, summary, [role=slider], [tabindex="0"]';
+  const dialog = document.querySelector('dialog[open]');
+  const seen = new Map<Element, DOMRect>();
+  for (const element of (dialog ?? document).querySelectorAll(asked)) {
+    const pressed = element.matches('input[type=radio], input[type=checkbox]')
+      ? (element.closest('label') ?? element)
+      : element;
+    const style = getComputedStyle(pressed);
+    const box = pressed.getBoundingClientRect();
+    const isDrawn = pressed.checkVisibility({ visibilityProperty: true }) && box.width > 0;
+    const isOut = box.right < 0 || box.bottom < 0; // the skip button until it is focused
+    if (isDrawn && !isOut && style.pointerEvents !== 'none') seen.set(pressed, box);
+  }
+  const targets = [...seen];
+  const isSmall = (box: DOMRect) => box.width < least - 0.5 || box.height < least - 0.5;
+  const middle = (box: DOMRect) => [box.left + box.width / 2, box.top + box.height / 2] as const;
+  const reaches = (from: DOMRect, to: DOMRect) => {
+    const [x, y] = middle(from);
+    if (isSmall(to)) {
+      const [otherX, otherY] = middle(to);
+      return Math.hypot(x - otherX, y - otherY) < least;
+    }
+    const nearX = Math.max(to.left, Math.min(x, to.right));
+    const nearY = Math.max(to.top, Math.min(y, to.bottom));
+    return Math.hypot(x - nearX, y - nearY) < least / 2;
+  };
+  return targets
+    .filter(([element, box]) => {
+      if (!isSmall(box)) return false;
+      return targets.some(
+        ([other, at]) =>
+          other !== element &&
+          !other.contains(element) &&
+          !element.contains(other) &&
+          reaches(box, at),
+      );
+    })
+    .map(
+      ([element, box]) =>
+        `target of ${Math.round(box.width)} x ${Math.round(box.height)} px crowded: ${element.tagName.toLowerCase()} "${element.textContent?.trim().slice(0, 40)}"`,
+    );
+}
+
+/**
+ * Text that cannot be read whole: cut off by a box that hides what does not fit, drawn over the edge
+ * of its own button or over other text, or past the edge of the window. Boxes that scroll sideways
+ * are lawful for tables and drawings only.
+ */
+export function unreadableText(): Finding[] {
+  const findings: Finding[] = [];
+  const dialog = document.querySelector('dialog[open]');
+  const top = dialog ?? document.body;
+  const frame = document.scrollingElement!;
+  if (frame.scrollWidth > frame.clientWidth)
+    findings.push(`the page scrolls sideways: ${frame.scrollWidth} in ${frame.clientWidth} px`);
+  if (dialog && dialog.scrollWidth > dialog.clientWidth)
+    findings.push(`the dialog scrolls sideways: ${dialog.scrollWidth} in ${dialog.clientWidth} px`);
+  const words = (text: string | null | undefined) => (text ?? '').trim().slice(0, 50);
+  const mayScroll = '.table-scroll, .chart-scroll, .chart-table, .chart-reader';
+  const heard = '.only-heard, [aria-hidden=true], svg, .skip, option, noscript, script, style';
+
+  const pieces: { text: string; parent: Element; box: DOMRect }[] = [];
+  const walker = document.createTreeWalker(top, NodeFilter.SHOW_TEXT);
+  for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+    const parent = node.parentElement;
+    if (!parent || words(node.textContent) === '' || parent.closest(heard)) continue;
+    if (!parent.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const box of range.getClientRects())
+      if (box.width > 0 && box.height > 0)
+        pieces.push({ text: words(node.textContent), parent, box });
+  }
+
+  const slack = 1.5;
+  for (const { text, parent, box } of pieces) {
+    const scroller = parent.closest(mayScroll);
+    if (!scroller && (box.right > frame.clientWidth + slack || box.left < -slack))
+      findings.push(`past the edge of the window: "${text}"`);
+    for (let holder: Element | null = parent; holder; holder = holder.parentElement) {
+      if (holder === document.documentElement || holder === scroller) break;
+      const { overflowX, overflowY } = getComputedStyle(holder);
+      const at = holder.getBoundingClientRect();
+      const isOver = box.right > at.right + slack || box.left < at.left - slack;
+      const isUnder = box.bottom > at.bottom + slack || box.top < at.top - slack;
+      if (['hidden', 'clip'].includes(overflowX) && isOver) findings.push(`cut off: "${text}"`);
+      else if (['hidden', 'clip'].includes(overflowY) && isUnder)
+        findings.push(`cut off below: "${text}"`);
+      else if (['auto', 'scroll'].includes(overflowX) && isOver && holder !== dialog)
+        findings.push(`in a box that scrolls sideways: "${text}"`);
+      if (holder.matches('button, .choice, .share, .head-tag, .place') && (isOver || isUnder))
+        findings.push(`runs out of its ${holder.tagName.toLowerCase()}: "${text}"`);
+    }
+  }
+  // Two pieces of one line lie side by side; only pieces that share a real area cover each other.
+  const overlap = (one: DOMRect, other: DOMRect) =>
+    Math.min(one.right, other.right) - Math.max(one.left, other.left) > 3 &&
+    Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) >
+      0.45 * Math.min(one.height, other.height);
+  // an open menu lies over the page on purpose
+  const isOver = (piece: { parent: Element }) => piece.parent.closest('.menu-list') !== null;
+  pieces.forEach((one, index) => {
+    if (one.parent.closest(mayScroll)) return;
+    for (const other of pieces.slice(index + 1))
+      if (
+        one.parent !== other.parent &&
+        isOver(one) === isOver(other) &&
+        !other.parent.closest(mayScroll) &&
+        overlap(one.box, other.box)
+      )
+        findings.push(`"${one.text}" and "${other.text}" cover each other`);
+  });
+  return [...new Set(findings)];
+}
+
+/** The spacing a reader may ask for (WCAG 2.2, 1.4.12). A built sheet: the content policy stays on. */
+export function spreadText(on: boolean): void {
+  const spread = window as { mowingsSpread?: CSSStyleSheet };
+  spread.mowingsSpread ??= new CSSStyleSheet();
+  spread.mowingsSpread.replaceSync(
+    `*:not(svg, svg *) {
+      line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important;
+    }
+    p { margin-block-end: 2em !important; }`,
+  );
+  document.adoptedStyleSheets = on ? [spread.mowingsSpread] : [];
+}
+
+/**
+ * The focused thing: whether it looks other than when it is not focused, with a ring of 2 px or
+ * more, whether any of it is in sight, and whether it lies where reading goes on. Looks at one thing
+ * per press of a key, and back at the one before.
+ */
+export function focusFindings(): Finding[] {
+  interface Before {
+    drawn: Element;
+    look: string;
+    name: string;
+    top: number;
+    left: number;
+  }
+  const memory = window as { mowingsBefore?: Before | undefined };
+  const lookOf = (drawn: Element) =>
+    [drawn, ...drawn.querySelectorAll('input')]
+      .map((each) => {
+        const { outline, outlineOffset, boxShadow, borderColor, backgroundColor } =
+          getComputedStyle(each);
+        const isDrawn = !outline.includes('none');
+        return [
+          isDrawn && outline,
+          isDrawn && outlineOffset,
+          boxShadow,
+          borderColor,
+          backgroundColor,
+        ];
+      })
+      .join();
+  const findings: Finding[] = [];
+  const { mowingsBefore: before } = memory;
+  if (before?.drawn.isConnected && before.look === lookOf(before.drawn))
+    findings.push(`looks the same with and without focus: ${before.name}`);
+  memory.mowingsBefore = undefined;
+
+  const element = document.activeElement;
+  if (!element || element === document.body) return findings;
+  const drawn = element.matches('input[type=radio], input[type=checkbox]')
+    ? (element.closest('label') ?? element)
+    : element;
+  const name = `${element.tagName.toLowerCase()} "${(element.getAttribute('aria-label') ?? drawn.textContent ?? '').trim().slice(0, 40)}"`;
+  const ringed = [element, drawn].some((each) => {
+    const style = getComputedStyle(each);
+    // "auto" is the browser's own ring, whatever width it names
+    return (
+      style.outlineStyle === 'auto' ||
+      (style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2)
+    );
+  });
+  if (!ringed) findings.push(`no focus ring: ${name}`);
+  const box = drawn.getBoundingClientRect();
+  const left = Math.max(0, box.left);
+  const right = Math.min(innerWidth, box.right);
+  const upper = Math.max(0, box.top);
+  const lower = Math.min(innerHeight, box.bottom);
+  if (right - left < 1 || lower - upper < 1) findings.push(`focused out of sight: ${name}`);
+  else {
+    const parts = [0.08, 0.5, 0.92];
+    const isSeen = parts.some((x) =>
+      parts.some((y) => {
+        const there = document.elementFromPoint(
+          left + (right - left) * x,
+          upper + (lower - upper) * y,
+        );
+        return there !== null && (drawn.contains(there) || there.contains(drawn));
+      }),
+    );
+    if (!isSeen) findings.push(`covered while focused: ${name}`);
+  }
+  const top = box.top + scrollY;
+  // a step up is a step into the next column, never back over what was passed
+  if (before && top + box.height < before.top - 4 && box.left <= before.left + 4)
+    findings.push(`goes back up: from ${before.name} to ${name}`);
+  memory.mowingsBefore = { drawn, look: lookOf(drawn), name, top, left: box.left };
+  return findings;
+}
+
+/** What is moving at this moment. */
+export const running = (): Finding[] =>
+  document
+    .getAnimations()
+    .filter((animation) => animation.playState === 'running')
+    .map((animation) => {
+      const target = (animation.effect as KeyframeEffect | null)?.target;
+      return `${target?.tagName.toLowerCase()} "${target?.textContent?.slice(0, 30)}"`;
+    });

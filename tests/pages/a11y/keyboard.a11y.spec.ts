@@ -1,0 +1,202 @@
+// Without a pointer: every stop of the Tab key in its order, seen, and nothing lost on the way.
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { expect, test } from '../fixtures';
+import { goTo, openSample } from '../journeys';
+import { Person } from './keys';
+import { orderLines, walkByTab } from './tabWalk';
+
+const recorded = join(import.meta.dirname, 'tabOrder.txt');
+
+/** Places of the window with what is open in them, in the order one meets them. */
+const places: readonly (readonly [name: string, enter: (garden: Page) => Promise<unknown>])[] = [
+  ['First run', (garden) => garden.getByRole('button', { name: 'Start my garden' }).waitFor()],
+  ['Five answers', (garden) => garden.getByRole('button', { name: 'Start my garden' }).click()],
+  [
+    'This week',
+    async (garden) => {
+      await garden.getByRole('button', { name: 'Back' }).click();
+      await openSample(garden);
+    },
+  ],
+  ['Beds', (garden) => goTo(garden, 'Beds')],
+  [
+    'A bed, with its tables',
+    async (garden) => {
+      await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
+      await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
+      await garden.getByRole('button', { name: 'The same as a list' }).click();
+    },
+  ],
+  [
+    'Garden, a bed open',
+    async (garden) => {
+      await goTo(garden, 'Garden');
+      await garden.locator('summary', { hasText: 'Gate bed' }).click();
+    },
+  ],
+];
+
+test('Tab goes through every place as one reads it', async ({ garden }, info) => {
+  test.setTimeout(120_000);
+  const sections: string[] = [];
+  for (const [name, enter] of places) {
+    await enter(garden);
+    const { stops, findings } = await walkByTab(garden);
+    expect.soft(findings, name).toEqual([]);
+    expect
+      .soft(
+        stops.filter((stop) => stop.name === ''),
+        `${name}: stops without a name`,
+      )
+      .toEqual([]);
+    sections.push([`# ${name}`, ...orderLines(stops)].join('\n'));
+  }
+  const order = `${sections.join('\n\n')}\n`;
+  // `playwright test --update-snapshots` writes it anew; what changed is then seen in the diff
+  if (info.config.updateSnapshots === 'all' || info.config.updateSnapshots === 'changed')
+    await writeFile(recorded, order);
+  expect(order).toBe(await readFile(recorded, 'utf8'));
+});
+
+for (const [how, media, size] of [
+  ['in contrast colours', { forcedColors: 'active' }, { width: 1280, height: 860 }],
+  ['at 400 %', {}, { width: 320, height: 256 }],
+] as const)
+  test(`what is focused is seen, ${how}`, async ({ garden }) => {
+    test.setTimeout(120_000);
+    await garden.emulateMedia(media);
+    await garden.setViewportSize(size);
+    for (const [name, enter] of places) {
+      await enter(garden);
+      const { findings } = await walkByTab(garden);
+      expect.soft(findings, name).toEqual([]);
+    }
+  });
+
+test('focus comes back to what opened a question', async ({ garden }) => {
+  await openSample(garden);
+  const person = new Person(garden);
+  const comesBack = async (role: string, name: string | RegExp) => {
+    const opener = await person.tabTo(role, name);
+    await person.press('Enter');
+    await expect(garden.getByRole('dialog'), opener.name).toHaveCount(1);
+    expect((await person.dialog()).name, opener.name).not.toBe('');
+    await person.press('Escape');
+    await expect(garden.getByRole('dialog'), opener.name).toHaveCount(0);
+    expect(await person.focused()).toEqual(opener);
+  };
+  await comesBack('button', 'Change the answer');
+  await comesBack('button', /^Change the mowing/);
+
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
+  for (const name of ['Lay something…', 'Water…', 'Rain…', 'Harvest…', 'Soil test…', 'Rake off…'])
+    await comesBack('button', name);
+  await comesBack('button', /^Change .*Clippings$/);
+  await comesBack('button', 'Sow or plant something…');
+  await comesBack('button', 'Change Sweet potatoes');
+
+  await goTo(garden, 'Garden');
+  await person.tabTo('DisclosureTriangle', /^bag/);
+  await person.press('Enter');
+  await comesBack('button', /^Weigh one bag/);
+
+  // kept, not called off: back to the button as well
+  await garden.getByRole('button', { name: /^Weigh one bag/ }).press('Enter');
+  await person.press('Control+A');
+  await person.type('12 kg');
+  await person.press('Enter');
+  await expect(garden.getByRole('dialog')).toHaveCount(0);
+  expect((await person.focused()).name).toMatch(/^Weigh one bag/);
+});
+
+test('a first save gives back the field one was in, and what was being typed', async ({
+  garden,
+}) => {
+  await openSample(garden);
+  const person = new Person(garden);
+  await person.tabTo('textbox', 'What came off?');
+  await person.type('2 ba');
+  await person.press('Control+s');
+  expect((await person.focused()).name).toBe('Name of the file');
+  await person.press('Enter');
+  await expect(garden.getByRole('dialog')).toHaveCount(0);
+  expect(await person.focused()).toMatchObject({ name: 'What came off?', value: '2 ba' });
+});
+
+test('focus is never thrown to the top of the page', async ({ garden }) => {
+  const person = new Person(garden);
+  const landsOn = (name: string | RegExp) =>
+    expect.poll(async () => (await person.focused()).name).toMatch(name);
+  await person.tabTo('button', 'Start my garden');
+  await person.press('Enter');
+  await landsOn('Your garden in five answers');
+  await person.tabTo('button', 'Back');
+  await person.press('Enter');
+  await landsOn('Where should the grass go?');
+  await openSample(garden);
+  await landsOn('This week');
+
+  // something deleted: its neighbour, and what can be used there first
+  await person.tabTo('button', /^Delete the mowing of Sunday 9 June/);
+  await person.press('Enter');
+  await landsOn(/^Change the mowing of 1 June/);
+  // a choice that takes itself away: the part of the page it stood in
+  await garden.getByRole('button', { name: 'back on the lawn' }).press('Enter');
+  await landsOn('Clippings in hand');
+  // nothing left to undo: the button is still there to say so
+  const undo = garden.getByRole('button', { name: /^Undo/ });
+  await undo.press('Enter');
+  await undo.press('Enter');
+  await expect(undo).toBeDisabled();
+  expect(await person.focused()).toMatchObject({ name: 'Undo', states: ['disabled'] });
+  await garden.getByRole('button', { name: 'Another bed' }).press('Enter');
+  expect(await person.focused()).toMatchObject({ role: 'combobox', name: 'On which bed?' });
+  await garden.getByRole('button', { name: 'Take this line away' }).last().press('Enter');
+  await landsOn(/./);
+
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
+  await landsOn('Gate bed');
+  await garden.getByRole('button', { name: 'Delete Sunday 9 June: Clippings' }).press('Enter');
+  await landsOn('Change 28 May: soil test');
+  await garden.getByRole('button', { name: 'Delete Sweet potatoes' }).press('Enter');
+  await landsOn('Sow or plant something…');
+  await garden.getByRole('button', { name: 'All beds' }).press('Enter');
+  await landsOn('Beds');
+});
+
+test('letters alone do nothing outside a field', async ({ garden }) => {
+  await openSample(garden);
+  const before = await garden.locator('main').ariaSnapshot();
+  const focus = new Person(garden);
+  await focus.tabTo('button', 'Open Gate bed');
+  for (const letter of 'abcdefghijklmnopqrstuvwxyz0123456789?/.,-+') await focus.press(letter);
+  expect((await focus.focused()).name).toBe('Open Gate bed');
+  expect(await garden.locator('main').ariaSnapshot()).toBe(before);
+});
+
+test('choosing moves neither focus nor page', async ({ garden }) => {
+  await openSample(garden);
+  const person = new Person(garden);
+  const stays = async (role: string, name: string | RegExp, key: string) => {
+    const before = await person.tabTo(role, name);
+    const at = garden.url();
+    await person.press(key);
+    // a field shows its new words when the garden has taken them
+    await expect.poll(() => person.focused()).not.toEqual(before);
+    const after = await person.focused();
+    expect(after.role).toBe(before.role);
+    expect(garden.url()).toBe(at);
+    await expect(garden.getByRole('dialog')).toHaveCount(0);
+    return after;
+  };
+  expect((await stays('combobox', 'On which bed?', 'ArrowDown')).name).toBe('On which bed?');
+  expect((await stays('radio', /^just cut/, 'ArrowRight')).name).toMatch(/^limp/);
+  expect((await stays('textbox', 'When?', 'ArrowDown')).value).toBe('Fri 14 June 2013');
+  expect((await stays('radio', /^damp/, 'ArrowRight')).states).toContain('checked');
+  await goTo(garden, 'Garden');
+  expect((await stays('radio', /^metres/, 'ArrowRight')).name).toMatch(/^feet/);
+});
