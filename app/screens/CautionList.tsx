@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { Disclosure } from '../controls/Disclosure';
 import type { Caution } from '../core/season/verdict';
 import { basisOf } from '../tables/thresholds';
@@ -14,14 +15,15 @@ export function OneCaution(props: {
 }) {
   const { caution } = props;
   const { units } = useShown();
+  const saysId = useId();
   const words = cautionWords(caution, basisOf(caution), units);
   return (
     <div className={`caution caution-${caution.weight}`}>
-      <p className="caution-says">
+      <p id={saysId} className="caution-says">
         <WeightWord weight={caution.weight} /> {words.says}
       </p>
       {words.instead && !props.isInsteadSaid && <p className="caution-instead">{words.instead}</p>}
-      <Disclosure summary="Why this line" quiet>
+      <Disclosure summary="Why this line" quiet describedBy={saysId}>
         {caution.number !== null && caution.threshold !== null && (
           <p>
             Here: {cautionFigure(caution.number, caution.unit, units)}. The line is at{' '}

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useAnnounce } from '../../controls/Announcer';
+import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
@@ -50,6 +50,22 @@ export function BackLog() {
   const bedId = entry.bedId || saidBed || '';
   const bed = garden.beds.find(({ id }) => id === bedId);
   const isBlank = entry.text.trim() === '';
+  const count = entries.length === 1 ? '1 mowing' : `${entries.length} mowings`;
+  const where =
+    (bed ? `laid on ${bed.name}` : 'left on the lawn') +
+    (reading.ok && reading.value.daysAreGuessed ? '; the days are guessed, so look at them' : '');
+  const dayLines = entries.map(({ day, reading: each }) => ({
+    day,
+    words:
+      `${shown.dayShort(day)}: ${each.amount.certainty === 'plain' ? '' : 'about '}` +
+      (amountText(each.amount.quantity, shown.system, garden.containers) ?? each.amount.text),
+  }));
+  useHeardAtRest(
+    entries.length === 0
+      ? ''
+      : `This makes ${count}, ${where}. ${dayLines.map(({ words }) => words).join('; ')}.`,
+    'back-log',
+  );
 
   const keep = () => {
     setLeft(true);
@@ -133,20 +149,13 @@ export function BackLog() {
         )}
       </div>
       {reading.ok && entries.length > 0 && (
-        <div className="preview" aria-live="polite">
+        <div className="preview">
           <p>
-            This makes{' '}
-            <strong>{entries.length === 1 ? '1 mowing' : `${entries.length} mowings`}</strong>,{' '}
-            {bed ? `laid on ${bed.name}` : 'left on the lawn'}
-            {reading.value.daysAreGuessed && '; the days are guessed, so look at them'}:
+            This makes <strong>{count}</strong>, {where}:
           </p>
           <ol className="plain-list preview-days">
-            {entries.map(({ day, reading: each }) => (
-              <li key={day}>
-                {shown.dayShort(day)}: {each.amount.certainty === 'plain' ? '' : 'about '}
-                {amountText(each.amount.quantity, shown.system, garden.containers) ??
-                  each.amount.text}
-              </li>
+            {dayLines.map(({ day, words }) => (
+              <li key={day}>{words}</li>
             ))}
           </ol>
         </div>

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
@@ -50,6 +50,7 @@ export function TreatmentQuestion(props: {
   const [words, setWords] = useState(known?.labelWords ?? '');
   const [tested, setTested] = useState<string | null>(known?.beanTestPassed ?? null);
   const [trouble, setTrouble] = useState<string | null>(null);
+  const introId = useId();
   if (!source) return null;
 
   const keep = () => {
@@ -89,8 +90,12 @@ export function TreatmentQuestion(props: {
   );
 
   return (
-    <Dialog title={`Has anything been put on ${source.name}?`} onClose={props.onClose}>
-      <p>
+    <Dialog
+      title={`Has anything been put on ${source.name}?`}
+      describedBy={introId}
+      onClose={props.onClose}
+    >
+      <p id={introId}>
         Weedkiller, feed-and-weed, moss or grub killer, fungicide, sludge feed. Some weedkillers
         pass through grass, hay and compost, and cripple beans and tomatoes.
       </p>
