@@ -1,12 +1,18 @@
 import { CoverMark, StateMark, WeightMark } from '../controls/marks/Mark';
 import type { CoverState, NitrogenState, Weight } from '../core/season/verdict';
+import { finishedWord } from '../words/states';
 
 /** A nitrogen state: its mark and its word, never one without the other. */
-export function NitrogenWord({ state }: { readonly state: NitrogenState }) {
+export function NitrogenWord(props: {
+  readonly state: NitrogenState;
+  /** its crop is past its end: the state of the sums says nothing of the bed */
+  readonly finished?: boolean;
+}) {
+  const { state, finished = false } = props;
   return (
     <span className="state-word">
-      <StateMark state={state} />
-      <span>{state}</span>
+      <StateMark state={finished ? 'nothing planted' : state} />
+      <span>{finished ? finishedWord : state}</span>
     </span>
   );
 }

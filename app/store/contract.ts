@@ -53,7 +53,9 @@ export type EditFailure =
   /** something still points at it: "2 plantings", so it cannot be deleted alone */
   | { readonly kind: 'in-use'; readonly by: string }
   /** a bundled record has no further days, or the garden has no bundled record */
-  | { readonly kind: 'no-more-record' };
+  | { readonly kind: 'no-more-record' }
+  /** what was put on this lawn forbids clippings anywhere but on it */
+  | { readonly kind: 'label-forbids'; readonly source: string };
 
 export type Edited<Value = null> = Result<Value, EditFailure>;
 
@@ -190,6 +192,8 @@ export interface BacklogDraft {
 
 export type MowingRest = Mowing['rest'];
 
+export type RestFailure = EditFailure | { readonly kind: 'held-back'; readonly stop: Caution };
+
 /** Everything but the id, which the store gives. */
 export type New<Thing extends { id: string }> = Thing extends unknown ? Omit<Thing, 'id'> : never;
 
@@ -214,7 +218,15 @@ export interface GardenActions {
   editMowing(id: string, changes: Partial<MowingDraft>): Edited;
   /** its layers go with it, in the same step */
   deleteMowing(id: string): Edited<{ readonly layers: number }>;
-  restOf(mowingId: string, rest: MowingRest): Edited;
+  /**
+   * Clippings that are held back go on a heap only `in spite of a stop`, which marks the heap; and
+   * never where the label forbids it.
+   */
+  restOf(
+    mowingId: string,
+    rest: MowingRest,
+    option?: 'in spite of a stop',
+  ): Result<null, RestFailure>;
   logBacklog(backlog: BacklogDraft): Edited<{ readonly mowings: number }>;
 
   /** checks stops first; several drafts are one undoable step. Answers the new application ids */

@@ -18,7 +18,8 @@ export type EditTrouble =
   | { readonly kind: 'missing'; readonly what: string }
   | { readonly kind: 'broken'; readonly where: string; readonly what: string }
   | { readonly kind: 'in-use'; readonly by: string }
-  | { readonly kind: 'no-more-record' };
+  | { readonly kind: 'no-more-record' }
+  | { readonly kind: 'label-forbids'; readonly source: string };
 
 /** What was not changed, why, and what to do; the garden is as it was. */
 export function editFailureSentence(failure: EditTrouble): string {
@@ -33,6 +34,8 @@ export function editFailureSentence(failure: EditTrouble): string {
       return `It is still used by ${failure.by}. Delete or change those first. Nothing was changed.`;
     case 'no-more-record':
       return 'The record that came with this garden has no further days. Nothing was changed.';
+    case 'label-forbids':
+      return `The label of what was put on ${failure.source} forbids using its clippings, on the heap as well. Leave them on the lawn. Nothing was changed.`;
     default:
       return assertNever(failure);
   }

@@ -76,21 +76,32 @@ export interface StateSurroundings {
   readonly today: number;
   /** weather that keeps flowers from setting, where it matters */
   readonly weather?: FlowerWeather;
+  /** nothing but this crop stands there, and it is past its end */
+  readonly finished?: { readonly crop: string; readonly since: number } | null;
 }
+
+/** What a bed is called whose crop is past its end; the mark is that of a bed with nothing planted. */
+export const finishedWord = 'finished?';
 
 /** The state of a bed in one line: the word, the number, the reason, the day. */
 export function stateSentence(
   verdict: BedVerdict,
   units: UnitSet,
-  { today, weather }: StateSurroundings,
+  { today, weather, finished }: StateSurroundings,
 ): string {
   const day = (one: number | null): string =>
     one === null ? '' : dayNear(one, today, dayStyle(units.system));
   const isLegume = verdict.excessClass === 'legume';
   const wanted = isLegume ? 'what it asks of the soil' : 'what the crop can use';
   const past = `In hand and to come: ${times(verdict.ratio)} ${wanted}.`;
-  const later = verdict.wantsMoreLater ? ' Later on it will want more.' : '';
+  const later = verdict.wantsMoreLater
+    ? ` Later on it will want more: as things stand it gets ${percent(verdict.forecastMet)} of what it could still use.`
+    : '';
   const was = verdict.wasShortOn === null ? '' : ` It was short from ${day(verdict.wasShortOn)}.`;
+  if (finished) {
+    const name = finished.crop.charAt(0).toUpperCase() + finished.crop.slice(1).toLowerCase();
+    return `${name}: by the calendar over since ${day(finished.since)}, wanting nothing more. Still standing? Say when it was cleared, or when it will be.`;
+  }
   switch (verdict.state) {
     case 'over-fed': {
       const excess = verdict.excessClass ?? 'storage';

@@ -9,10 +9,13 @@ import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { useDesk } from '../desk';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
+import { TroubleReason } from '../WorkTrouble';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { LayRowFields } from './LayRowFields';
-import { newRow, readRow, takenBy, type LayRow, type ReadRow } from './layRows';
-import { StopsDialog } from './StopsDialog';
+import type { LayAdvice } from './layAdvice';
+import { newRow, readRows, takenBy, type LayRow, type ReadRow } from './layRows';
+import { partOfMowing } from './partOfMowing';
+import { StopsDialog, type StoppedPlace } from './StopsDialog';
 import { previewHeard } from './previewHeard';
 import { TreatmentQuestion } from './TreatmentDialog';
 
@@ -26,9 +29,16 @@ export interface LayFormProps {
   /** dry kilograms there are to lay; null where nobody counts */
   readonly available: number | null;
   /** a bed that was asked for from elsewhere on the page, anew with every press */
-  readonly wanted?: { readonly bedId: string; readonly press: number } | null;
+  readonly wanted?: WantedBed | null;
   readonly onLaid: (applicationIds: readonly string[]) => void;
   readonly onCancel?: () => void;
+}
+
+/** A bed that was pressed elsewhere on the page, with what is advised for it. */
+export interface WantedBed {
+  readonly bedId: string;
+  readonly press: number;
+  readonly advice: LayAdvice | null;
 }
 
 type Question =
@@ -53,13 +63,11 @@ export function LayForm(props: LayFormProps) {
   const [busy, setBusy] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const [engineFailed, setEngineFailed] = useState(false);
+  const [failureReason, setFailureReason] = useState<string | null>(null);
   const [question, setQuestion] = useState<Question | null>(null);
   const holder = useRef<HTMLDivElement>(null);
 
-  const read = useMemo(
-    () => rows.map((row) => readRow(garden, context, row, date)),
-    [rows, garden, context, date],
-  );
+  const read = useMemo(() => readRows(garden, context, rows, date), [rows, garden, context, date]);
   const filled = read.filter((row) => !row.isBlank || props.bedId !== null);
   const drafts = useMemo(() => read.flatMap(({ draft }) => (draft ? [draft] : [])), [read]);
   useEffect(() => propose(drafts), [drafts, propose]);
@@ -76,11 +84,15 @@ export function LayForm(props: LayFormProps) {
   useEffect(() => {
     if (!wanted || wantedSeen.current === wanted.press) return;
     wantedSeen.current = wanted.press;
+    const advised: Partial<LayRow> = { bedId: wanted.bedId, ...wanted.advice };
     setRows((now) => {
-      if (now.some(({ bedId }) => bedId === wanted.bedId)) return now;
-      const blank = now.findIndex(({ bedId }) => bedId === '');
-      if (blank < 0) return [...now, newRow(what ?? '', wanted.bedId)];
-      return now.map((row, index) => (index === blank ? { ...row, bedId: wanted.bedId } : row));
+      const own = now.findIndex(({ bedId }) => bedId === wanted.bedId);
+      const at = own < 0 ? now.findIndex(({ bedId }) => bedId === '') : own;
+      if (at < 0) return [...now, { ...newRow(what ?? ''), ...advised }];
+      // what was typed for this bed already is the person's own
+      return now.map((row, index) =>
+        index === at && row.amount.trim() === '' ? { ...row, ...advised } : row,
+      );
     });
     focusBed.current = wanted.bedId;
   }, [wanted, what, setRows]);
@@ -96,6 +108,11 @@ export function LayForm(props: LayFormProps) {
   });
 
   const taken = props.what === null ? 0 : takenBy(read, props.what);
+  const mowing = garden.mowings.find(({ id }) => props.what === `mowing:${id}`);
+  const inHand = (dryKilograms: number) =>
+    mowing
+      ? partOfMowing(garden, mowing, dryKilograms, shown)
+      : `${shown.estimate(dryKilograms, shown.units.mass)} dry`;
   const over = props.available !== null && taken > props.available * 1.005 ? taken : null;
   const change = (key: string, changes: Partial<LayRow>) =>
     setRows((now) => now.map((row) => (row.key === key ? { ...row, ...changes } : row)));
@@ -127,9 +144,8 @@ export function LayForm(props: LayFormProps) {
       setQuestion({ kind: 'stops', stops: result.error.stops });
     } else if (result.error.kind === 'engine-failed') {
       setEngineFailed(true);
-      setRefused(
-        `The sums did not come out (${result.error.reason}), so nobody can say what speaks against it.`,
-      );
+      setFailureReason(result.error.reason);
+      setRefused('The sums did not come out, so nobody can say what speaks against it.');
     } else setRefused(editFailureSentence(result.error));
   };
 
@@ -146,6 +162,13 @@ export function LayForm(props: LayFormProps) {
     if (source) setQuestion({ kind: 'treatment', of: source });
     else void lay(drafts);
   };
+
+  const placesOf = (stops: readonly StopCaution[]): StoppedPlace[] =>
+    [...new Set(stops.map(({ bedId }) => bedId))].map((id) => ({
+      id,
+      name: garden.beds.find((bed) => bed.id === id)?.name ?? '',
+      stops: stops.filter(({ bedId }) => bedId === id).map(({ caution }) => caution),
+    }));
 
   const effectOf = ({ bed, draft }: ReadRow) =>
     bed && draft ? preview?.beds.find(({ bedId }) => bedId === bed.id) : undefined;
@@ -177,15 +200,20 @@ export function LayForm(props: LayFormProps) {
         </p>
       )}
       {preview?.state === 'failed' && (
-        <p role="alert" className="field-trouble">
-          The effect cannot be reckoned: {preview.reason}
-        </p>
+        <div className="field-trouble">
+          <p role="alert">
+            <span aria-hidden="true" className="field-trouble-mark" />
+            What this would do cannot be reckoned. Nothing that you typed is lost; try another
+            amount, or lay it and look at the bed’s page.
+          </p>
+          <TroubleReason reason={preview.reason} />
+        </div>
       )}
       {over !== null && props.available !== null && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          That is more than there is: {shown.estimate(over, shown.units.mass)} dry, of{' '}
-          {shown.estimate(props.available, shown.units.mass)}. Lay less, or change what was mown.
+          That is more than there is: {inHand(over)}, of {inHand(props.available)} in hand. Lay
+          less, or change what was mown.
         </p>
       )}
       {refused && (
@@ -193,6 +221,7 @@ export function LayForm(props: LayFormProps) {
           {refused}
         </p>
       )}
+      {engineFailed && <TroubleReason reason={failureReason} />}
       <div className="lay-end">
         <DateField
           label="Laid when?"
@@ -225,7 +254,11 @@ export function LayForm(props: LayFormProps) {
               if (!busy) submit();
             }}
           >
-            {busy ? 'Looking at what it does…' : filled.length > 1 ? 'Lay all of it' : 'Lay it'}
+            {busy
+              ? 'Looking at what it does…'
+              : filled.length > 1
+                ? `Lay on these ${filled.length}`
+                : 'Lay it'}
           </button>
           {engineFailed && (
             <button
@@ -255,7 +288,7 @@ export function LayForm(props: LayFormProps) {
       )}
       {question?.kind === 'stops' && (
         <StopsDialog
-          stops={question.stops}
+          places={placesOf(question.stops)}
           onClose={() => setQuestion(null)}
           onPass={() => {
             const { stops } = question;

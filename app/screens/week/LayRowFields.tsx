@@ -2,10 +2,13 @@ import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Field } from '../../controls/Field';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
+import type { Quantity } from '../../document/schema';
 import type { PreviewBed } from '../../store/contract';
+import { amountWords } from '../amountWords';
 import { conditionChoices, placementChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
+import { useReadingContext } from '../useReadingContext';
 import { BedEffect } from './BedEffect';
 import { materialFrom } from '../../document/materialValues';
 import { sourceOfRow, type LayRow, type Lying, type ReadRow } from './layRows';
@@ -30,6 +33,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
   const { row, bed, troubles } = read;
   const garden = useGarden();
   const shown = useShown();
+  const context = useReadingContext();
   const bedResults = useMowings((state) => state.bedResults);
   const from = sourceOfRow(row.what);
   const isCutGreen = from !== null && materialFrom(garden, from).row.materialClass === 'green';
@@ -37,6 +41,8 @@ export function LayRowFields(props: LayRowFieldsProps) {
     `${shown.estimate(lying.freshKilograms, shown.units.mass)}, ` +
     `${shown.estimate(lying.millimetres, shown.units.depth)} thick as it is laid, ` +
     `${shown.estimate(lying.nitrogenGramsPerM2, shown.units.nitrogenPerArea)} of nitrogen`;
+  const quantityWords = (quantity: Quantity): string =>
+    amountWords({ text: '', quantity, certainty: 'plain' }, garden, context, shown);
   return (
     <fieldset className="lay-row" data-bed={row.bedId || undefined}>
       <legend className="lay-legend">
@@ -80,12 +86,17 @@ export function LayRowFields(props: LayRowFieldsProps) {
         <QuantityField
           label="How much?"
           hint={
-            shown.system === 'us' ? 'Say 1 bag, 5 buckets, 1/4 in' : 'Say 1 bag, 5 buckets, 6 mm'
+            shown.system === 'us'
+              ? 'Say 1 bag, 5 buckets, 1/4 in, half, the rest'
+              : 'Say 1 bag, 5 buckets, 6 mm, half, the rest'
           }
           text={row.amount}
           onText={(amount) => onChange({ amount })}
           trouble={asked || (row.amount.trim() !== '' && troubles.amount) ? troubles.amount : null}
-          echo={read.main && `About ${lies(read.main)}.`}
+          echo={
+            read.main &&
+            `${read.takenFor ? `Taken as ${quantityWords(read.takenFor)}. ` : ''}About ${lies(read.main)}.`
+          }
         />
       </div>
       <div className="lay-choices">
@@ -93,7 +104,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
           <ChoiceRow
             legend="In what state?"
             choices={conditionChoices}
-            value={row.condition}
+            value={read.condition}
             onChoose={(condition) => onChange({ condition })}
           />
         )}

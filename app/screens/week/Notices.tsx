@@ -1,5 +1,3 @@
-import type { BedResults } from '../../store/contract';
-import type { Bed } from '../../document/schema';
 import { weekNotices, type WeekNotice } from './weekNotices';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
@@ -12,6 +10,9 @@ import { flowerWeather } from '../../core/season/flowerWeather';
 import { limits } from '../../tables/thresholds';
 import { plantedWords } from '../plantedWords';
 import { WorkTrouble } from '../WorkTrouble';
+import { finishedCrop } from '../finishedCrop';
+import { hasRoom } from './layAdvice';
+import { QuietBeds } from './QuietBeds';
 import { RoomLine } from './RoomLine';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
@@ -40,7 +41,7 @@ export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) =>
         ))}
       </ol>
       <LawnsHeldBack />
-      {quiet.length > 0 && <Quiet beds={quiet} results={bedResults} />}
+      <QuietBeds beds={quiet} onLayHere={onLayHere} />
     </section>
   );
 }
@@ -61,7 +62,11 @@ function Notice(props: {
   const isSaidBelow =
     verdict.state === 'over-fed' &&
     cautions.some(({ kind, layerId }) => kind === 'room' && layerId === null);
-  const hasRoom = verdict.room !== null && verdict.room > 0;
+  const finished = finishedCrop(results);
+  const mayTake =
+    !finished &&
+    (verdict.state === 'short' || verdict.state === 'about right') &&
+    hasRoom(garden, bed, results);
   return (
     <article className={`notice notice-${notice.weight}`} aria-labelledby={`notice-${bed.id}`}>
       <div className="notice-head">
@@ -69,7 +74,7 @@ function Notice(props: {
         <p className="small soft">{plantedWords(garden, bed.id, today, shown)}</p>
       </div>
       <p className="notice-states">
-        <NitrogenWord state={verdict.state} />
+        <NitrogenWord state={verdict.state} finished={finished !== null} />
         <span className="soft">·</span>
         <span>
           ground <CoverWord state={verdict.coverState} />
@@ -80,14 +85,15 @@ function Notice(props: {
           {stateSentence(verdict, shown.units, {
             today,
             weather: flowerWeather(results.season, today, limits),
+            finished,
           })}
         </p>
       )}
       {verdict.coverState !== 'good' && <p className="small">{coverSentence(verdict)}</p>}
-      <RoomLine bed={bed} results={results} />
+      {!finished && <RoomLine bed={bed} results={results} />}
       {cautions.length > 0 && <CautionList cautions={cautions} />}
       <div className="button-row">
-        {onLayHere && hasRoom && verdict.state === 'short' && (
+        {onLayHere && mayTake && (
           <button type="button" className="button-small" onClick={() => onLayHere(bed.id)}>
             Lay some on {bed.name}
           </button>
@@ -129,39 +135,6 @@ function LawnsHeldBack() {
           <OneCaution caution={caution} />
         </article>
       ))}
-    </div>
-  );
-}
-
-function Quiet(props: {
-  readonly beds: readonly Bed[];
-  readonly results: Readonly<Record<string, BedResults>>;
-}) {
-  const openBed = useMowings((state) => state.openBed);
-  const goTo = useMowings((state) => state.goTo);
-  return (
-    <div className="quiet">
-      <h3>Nothing to do</h3>
-      <ul className="plain-list quiet-beds">
-        {props.beds.map((bed) => {
-          const results = props.results[bed.id];
-          return (
-            <li key={bed.id}>
-              <button
-                type="button"
-                className="button-plain quiet-bed"
-                onClick={() => {
-                  goTo('beds');
-                  openBed(bed.id);
-                }}
-              >
-                {bed.name}
-              </button>
-              {results && <NitrogenWord state={results.verdict.state} />}
-            </li>
-          );
-        })}
-      </ul>
     </div>
   );
 }

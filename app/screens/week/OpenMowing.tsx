@@ -1,12 +1,16 @@
 import { useEffect, useRef } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { dayOf } from '../../core/days';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing } from '../../document/schema';
 import { mowingAccount } from '../../store/selectors';
+import { amountWords } from '../amountWords';
+import { OneCaution } from '../CautionList';
 import { treatedWords } from '../treatedWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { useToday } from '../useReadingContext';
-import { LayForm } from './LayForm';
+import { useReadingContext, useToday } from '../useReadingContext';
+import { LayForm, type WantedBed } from './LayForm';
 import { MowingFigures } from './MowingFigures';
 import { RestChoice } from './RestChoice';
 import { partOfMowing } from './partOfMowing';
@@ -16,7 +20,7 @@ export interface OpenMowingProps {
   readonly isOpen: boolean;
   readonly focusOnShow: boolean;
   /** a bed that was asked for from elsewhere on the page */
-  readonly wanted: { readonly bedId: string; readonly press: number } | null;
+  readonly wanted: WantedBed | null;
   readonly onOpen: () => void;
 }
 
@@ -25,6 +29,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
+  const context = useReadingContext();
   const showDialog = useMowings((state) => state.showDialog);
   const announce = useAnnounce();
   const heading = useRef<HTMLHeadingElement>(null);
@@ -32,6 +37,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
     if (focusOnShow) heading.current?.focus();
   }, [focusOnShow]);
   const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+  const held = lawn ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
   const account = mowingAccount(garden, mowing);
   const rest = partOfMowing(garden, mowing, account.leftDryKilograms, shown);
   const isWhole = account.layers.length === 0;
@@ -39,10 +45,11 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
     <article className="sheet in-hand" aria-labelledby={`in-hand-${mowing.id}`}>
       <div className="section-head">
         <h3 id={`in-hand-${mowing.id}`} tabIndex={-1} ref={heading}>
-          {mowing.amount.text}, {mowing.wetness}, from {lawn?.name}
+          {amountWords(mowing.amount, garden, context, shown)}, {mowing.wetness}, from {lawn?.name}
         </h3>
         <p className="small soft">Mown {shown.dayNear(mowing.date, today)}</p>
       </div>
+      {held && <OneCaution caution={held} />}
       {lawn && (
         <p className="small">
           {treatedWords(lawn.treatment, shown)}{' '}
@@ -78,7 +85,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
           </section>
           <RestChoice
             mowing={mowing}
-            words={isWhole ? `All of it (${rest})` : `The rest (${rest})`}
+            words={isWhole ? `What you lay on no bed (now all ${rest})` : `The rest (${rest})`}
             onChosen={(words) => announce(words)}
           />
         </>

@@ -1,12 +1,25 @@
-import type { Mowing, Stock } from '../../document/schema';
-import { editFailureSentence } from '../../words/messages';
 import { useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { dayOf, textFromDay } from '../../core/days';
+import type { Caution } from '../../core/season/verdict';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
+import type { Mowing, Stock } from '../../document/schema';
+import type { New } from '../../store/contract';
+import { unaskedSource } from '../../store/selectors';
+import { editFailureSentence } from '../../words/messages';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
-import { textFromDay } from '../../core/days';
-import type { New } from '../../store/contract';
+import { StopsDialog } from './StopsDialog';
+import { TreatmentQuestion } from './TreatmentDialog';
 
-/** Where what is not laid goes: back on the lawn, or on a heap. */
+/** A heap to be; it is begun only when something goes on it. */
+const newHeap = 'new heap';
+
+type Question =
+  | { readonly kind: 'treatment'; readonly of: { lawnId: string } | { stockId: string } }
+  | { readonly kind: 'stop'; readonly heapId: string; readonly stop: Caution };
+
+/** Where what is not laid goes: back on the lawn, which asks nothing, or on a heap. */
 export function RestChoice(props: {
   readonly mowing: Mowing;
   readonly words: string;
@@ -17,15 +30,26 @@ export function RestChoice(props: {
   const today = useToday();
   const restOf = useMowings((state) => state.restOf);
   const addStock = useMowings((state) => state.addStock);
+  const announce = useAnnounce();
   const [refused, setRefused] = useState<string | null>(null);
+  const [question, setQuestion] = useState<Question | null>(null);
   const heaps = garden.stock.filter(({ role }) => role === 'heap');
+  const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+  const held = lawn ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
+  const isForbidden = held?.row === 'label forbids';
+  const heapName = (id: string) => heaps.find((heap) => heap.id === id)?.name ?? 'a heap';
 
-  const put = (rest: Mowing['rest'], words: string) => {
-    const result = restOf(mowing.id, rest);
-    setRefused(result.ok ? null : editFailureSentence(result.error));
-    if (result.ok) props.onChosen(words);
+  const put = (rest: Mowing['rest'], words: string, option?: 'in spite of a stop') => {
+    const result = restOf(mowing.id, rest, option);
+    if (result.ok) {
+      setRefused(null);
+      props.onChosen(words);
+    } else if (result.error.kind === 'held-back') {
+      if (rest.to === 'heap')
+        setQuestion({ kind: 'stop', heapId: rest.stockId, stop: result.error.stop });
+    } else setRefused(editFailureSentence(result.error));
   };
-  const startHeap = () => {
+  const startHeap = (): string | null => {
     const heap: New<Stock> = {
       name: 'Heap',
       materialId: 'compost-garden',
@@ -35,8 +59,22 @@ export function RestChoice(props: {
       treatment: { answer: 'not asked' },
     };
     const result = addStock(heap);
-    if (!result.ok) return setRefused(editFailureSentence(result.error));
-    put({ to: 'heap', stockId: result.value }, 'A heap was started and the rest put on it.');
+    if (!result.ok) setRefused(editFailureSentence(result.error));
+    return result.ok ? result.value : null;
+  };
+  const onHeap = (heapId: string, option?: 'in spite of a stop') => {
+    const source = unaskedSource(garden, { source: 'mowing', mowingId: mowing.id });
+    if (source) return setQuestion({ kind: 'treatment', of: source });
+    // no heap is begun for clippings that may not go there
+    if (heapId === newHeap && held?.weight === 'stop' && option === undefined)
+      return setQuestion({ kind: 'stop', heapId, stop: held });
+    const stockId = heapId === newHeap ? startHeap() : heapId;
+    if (stockId === null) return;
+    const words =
+      heapId === newHeap
+        ? 'A heap was started and the rest put on it.'
+        : `The rest goes on ${heapName(heapId)}.`;
+    put({ to: 'heap', stockId }, words, option);
   };
 
   return (
@@ -52,26 +90,52 @@ export function RestChoice(props: {
         >
           back on the lawn
         </button>
-        {heaps.map((heap) => (
-          <button
-            key={heap.id}
-            type="button"
-            className="button"
-            onClick={() => put({ to: 'heap', stockId: heap.id }, `The rest goes on ${heap.name}.`)}
-          >
-            on {heap.name}
-          </button>
-        ))}
-        {heaps.length === 0 && (
-          <button type="button" className="button" onClick={startHeap}>
+        {!isForbidden &&
+          heaps.map((heap) => (
+            <button key={heap.id} type="button" className="button" onClick={() => onHeap(heap.id)}>
+              on {heap.name}
+            </button>
+          ))}
+        {!isForbidden && heaps.length === 0 && (
+          <button type="button" className="button" onClick={() => onHeap(newHeap)}>
             on a heap
           </button>
         )}
       </div>
+      {isForbidden && (
+        <p className="small">
+          Not on the heap: what the label forbids on a bed goes into compost too. Leaving it on the
+          lawn is fine.
+        </p>
+      )}
       {refused && (
         <p role="alert" className="field-trouble">
           {refused}
         </p>
+      )}
+      {question?.kind === 'treatment' && (
+        <TreatmentQuestion
+          of={question.of}
+          onClose={() => setQuestion(null)}
+          onAnswered={() => {
+            setQuestion(null);
+            announce('Answer kept. Now choose once more where it goes.');
+          }}
+        />
+      )}
+      {question?.kind === 'stop' && (
+        <StopsDialog
+          places={[
+            { id: question.heapId, name: heapName(question.heapId), stops: [question.stop] },
+          ]}
+          act="put it"
+          onClose={() => setQuestion(null)}
+          onPass={() => {
+            const { heapId } = question;
+            setQuestion(null);
+            onHeap(heapId, 'in spite of a stop');
+          }}
+        />
       )}
     </section>
   );

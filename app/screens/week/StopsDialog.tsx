@@ -1,57 +1,58 @@
 import { useId, useState } from 'react';
 import { Dialog } from '../../controls/Dialog';
 import { Tick } from '../../controls/Tick';
-import type { StopCaution } from '../../store/contract';
+import type { Caution } from '../../core/season/verdict';
 import { CautionList } from '../CautionList';
-import { useGarden } from '../store';
 
-/** The deliberate second step: bed by bed every stop is named, and ticked before anything is laid. */
+/** A bed or a heap, and what stands against putting something on it. */
+export interface StoppedPlace {
+  readonly id: string;
+  readonly name: string;
+  readonly stops: readonly Caution[];
+}
+
+/** The deliberate second step: place by place every stop is named, and ticked before it is done. */
 export function StopsDialog(props: {
-  readonly stops: readonly StopCaution[];
+  readonly places: readonly StoppedPlace[];
+  /** what is done in spite of it: "lay it" */
+  readonly act?: 'lay it' | 'put it';
   readonly onClose: () => void;
   readonly onPass: () => void;
 }) {
-  const garden = useGarden();
+  const { places, act = 'lay it' } = props;
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const [hurried, setHurried] = useState(false);
   const saysId = useId();
-  const bedIds = [...new Set(props.stops.map(({ bedId }) => bedId))];
-  const nameOf = (bedId: string) => garden.beds.find(({ id }) => id === bedId)?.name ?? '';
-  const left = bedIds.filter((bedId) => !ticked.includes(bedId));
+  const left = places.filter(({ id }) => !ticked.includes(id));
   return (
     <Dialog
       title={
-        bedIds.length === 1
-          ? `Stop: better not on ${nameOf(bedIds[0] ?? '')}`
-          : `Stop: better not on these ${bedIds.length} beds`
+        places.length === 1
+          ? `Stop: better not on ${places[0]?.name ?? ''}`
+          : `Stop: better not on these ${places.length} beds`
       }
       onClose={props.onClose}
-      describedBy={bedIds.map((bedId) => `${saysId}-${bedId}`).join(' ')}
+      describedBy={places.map(({ id }) => `${saysId}-${id}`).join(' ')}
     >
-      {bedIds.map((bedId) => {
-        const stops = props.stops.filter((stop) => stop.bedId === bedId);
-        return (
-          <div key={bedId} className="stop-named">
-            {bedIds.length > 1 && <h3>{nameOf(bedId)}</h3>}
-            <div id={`${saysId}-${bedId}`}>
-              <CautionList cautions={stops.map(({ caution }) => caution)} />
-            </div>
-            <Tick
-              label={`I have read ${stops.length === 1 ? 'this stop' : `these ${stops.length} stops`}, and lay it on ${nameOf(bedId)} all the same.`}
-              checked={ticked.includes(bedId)}
-              onChange={(isTicked) =>
-                setTicked((now) =>
-                  isTicked ? [...now, bedId] : now.filter((each) => each !== bedId),
-                )
-              }
-            />
+      {places.map(({ id, name, stops }) => (
+        <div key={id} className="stop-named">
+          {places.length > 1 && <h3>{name}</h3>}
+          <div id={`${saysId}-${id}`}>
+            <CautionList cautions={stops} />
           </div>
-        );
-      })}
+          <Tick
+            label={`I have read ${stops.length === 1 ? 'this stop' : `these ${stops.length} stops`}, and ${act} on ${name} all the same.`}
+            checked={ticked.includes(id)}
+            onChange={(isTicked) =>
+              setTicked((now) => (isTicked ? [...now, id] : now.filter((each) => each !== id)))
+            }
+          />
+        </div>
+      ))}
       {hurried && left.length > 0 && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          Not ticked yet: {left.map(nameOf).join(', ')}.
+          Not ticked yet: {left.map(({ name }) => name).join(', ')}.
         </p>
       )}
       <div className="button-row">
@@ -64,7 +65,7 @@ export function StopsDialog(props: {
           aria-disabled={left.length > 0 || undefined}
           onClick={() => (left.length > 0 ? setHurried(true) : props.onPass())}
         >
-          Lay it all the same
+          {act === 'lay it' ? 'Lay it' : 'Put it there'} all the same
         </button>
       </div>
     </Dialog>

@@ -1,18 +1,24 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
-import { partsFromDay } from '../../core/days';
+import { dayOf, partsFromDay, textFromDay } from '../../core/days';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { imaginedShare, openMowings } from '../../store/selectors';
 import { percent } from '../../words/chartFormat';
 import { editFailureSentence } from '../../words/messages';
+import { useDesk } from '../desk';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { BackLog } from './BackLog';
+import { layAdvice } from './layAdvice';
+import type { WantedBed } from './LayForm';
 import { LogMowing } from './LogMowing';
 import { Notices } from './Notices';
 import { OpenMowing } from './OpenMowing';
 import { PastMowings } from './PastMowings';
+import { weekBefore, type WeekBefore } from './weekNews';
+import { WeekNewsBlock } from './WeekNewsBlock';
 
 /** What the beds say today, the clippings in hand and where they go, and what went before. */
 export function ThisWeek() {
@@ -22,8 +28,21 @@ export function ThisWeek() {
   const open = openMowings(garden);
   const [chosen, setChosen] = useState<string | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
-  const [wanted, setWanted] = useState<{ bedId: string; press: number } | null>(null);
+  const [wanted, setWanted] = useState<WantedBed | null>(null);
+  const bedResults = useMowings((state) => state.bedResults);
+  const [news, setNews] = useDesk<WeekBefore | null>('week news', () => null);
   const openId = open.some(({ id }) => id === chosen) ? chosen : (open[0]?.id ?? null);
+  const inHand = open.find(({ id }) => id === openId);
+  const lawn = garden.lawns.find(({ id }) => id === inHand?.lawnId);
+  // what is held back is not offered to any bed
+  const isHeld =
+    inHand && lawn ? lawnHeldBack(garden, lawn, dayOf(inHand.date))?.weight === 'stop' : false;
+  const layHere = (bedId: string) => {
+    const bed = garden.beds.find(({ id }) => id === bedId);
+    const results = bedResults[bedId];
+    const advice = bed && results && inHand ? layAdvice(garden, bed, results, inHand, shown) : null;
+    setWanted((now) => ({ bedId, press: (now?.press ?? 0) + 1, advice }));
+  };
   return (
     <div className="page">
       <div className="page-head">
@@ -31,17 +50,14 @@ export function ThisWeek() {
           <h1 tabIndex={-1}>This week</h1>
           <p className="lead">{shown.day(today)}</p>
         </div>
-        <GoOn />
+        <GoOn onGone={setNews} />
       </div>
+      {news && news.to === shown.iso(today) && (
+        <WeekNewsBlock before={news} onDismiss={() => setNews(null)} />
+      )}
       <Imagined />
       <div className="two-columns">
-        <Notices
-          onLayHere={
-            open.length > 0
-              ? (bedId) => setWanted((now) => ({ bedId, press: (now?.press ?? 0) + 1 }))
-              : null
-          }
-        />
+        <Notices onLayHere={open.length > 0 && !isHeld ? layHere : null} />
         <div className="section">
           <section className="section" aria-labelledby="in-hand">
             <div className="section-head">
@@ -98,22 +114,33 @@ function Imagined() {
   const past = imaginedShare(untilToday);
   const { place, standing } = garden.weather.normals;
   return (
-    <p className="imagined-note">
-      The days ahead have not happened: forecasts rest on an imagined rest of the season, made from
-      the usual months of {place} ({standing.replace(/\.$/, '')}).
-      {past > 0.05 &&
-        ` So do ${percent(past)} of the days gone by, for which there is no record: log rain to better them.`}
-    </p>
+    <div className="imagined-note">
+      <p>
+        {past > 0.995
+          ? 'No weather of this season is on record yet: all of it is imagined. Log rain to better it.'
+          : past > 0.05
+            ? `The days ahead are imagined, and so are ${percent(past)} of those gone by. Log rain to better them.`
+            : 'The days ahead are imagined: forecasts rest on them.'}
+      </p>
+      <Disclosure summary="From what" quiet>
+        <p>
+          An imagined rest of the season, made from the usual months of {place} (
+          {standing.replace(/\.$/, '')}).
+        </p>
+      </Disclosure>
+    </div>
   );
 }
 
 /** Brings the next real week of the sample's record. */
-function GoOn() {
+function GoOn({ onGone }: { readonly onGone: (before: WeekBefore) => void }) {
   const garden = useGarden();
   const goOnAWeek = useMowings((state) => state.goOnAWeek);
   const announce = useAnnounce();
   const shown = useShown();
-  const { year } = partsFromDay(useToday());
+  const today = useToday();
+  const bedResults = useMowings((state) => state.bedResults);
+  const { year } = partsFromDay(today);
   const [refused, setRefused] = useState<string | null>(null);
   if (garden.weather.bundledRecord === null) return null;
   return (
@@ -122,9 +149,12 @@ function GoOn() {
         type="button"
         className="button"
         onClick={() => {
+          const now = textFromDay(today);
           const result = goOnAWeek();
           setRefused(result.ok ? null : editFailureSentence(result.error));
-          if (result.ok) announce(`It is now ${shown.day(result.value.today)}.`);
+          if (!result.ok) return;
+          onGone(weekBefore(now, result.value.today, bedResults));
+          announce(`It is now ${shown.day(result.value.today)}.`);
         }}
       >
         Go on a week

@@ -1,7 +1,7 @@
 import { clippingsOf } from '../../document/materialValues';
 import { massOf } from '../../document/layerMass';
 import { mowingMass } from '../../document/accounts';
-import type { Garden, Mowing } from '../../document/schema';
+import type { Garden, Mowing, Quantity } from '../../document/schema';
 import { countOf } from '../../words/figures';
 import type { Shown } from '../shown';
 
@@ -22,6 +22,16 @@ export function partOfMowing(
   if (quantity.kind === 'volume')
     return shown.estimate(share * quantity.litres, shown.units.volume);
   return shown.estimate(share * whole.freshKilograms, shown.units.mass);
+}
+
+/** The same part as a quantity in the kind of measure the mowing was logged in. */
+export function quantityOfPart(garden: Garden, mowing: Mowing, dryKilograms: number): Quantity {
+  const whole = mowingMass(garden, mowing);
+  const share = whole.dryKilograms > 0 ? dryKilograms / whole.dryKilograms : 0;
+  const { quantity } = mowing.amount;
+  if (quantity.kind === 'containers') return { ...quantity, count: share * quantity.count };
+  if (quantity.kind === 'volume') return { ...quantity, litres: share * quantity.litres };
+  return { kind: 'mass', kilograms: share * whole.freshKilograms };
 }
 
 /** Fresh weight of a dry amount of a mowing's clippings, as wet as they came off [kg]. */

@@ -1,6 +1,7 @@
 import { dayOf, textFromDay } from '../../core/days';
 import { failure } from '../../core/result';
-import type { Mowing } from '../../document/schema';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
+import type { Lawn, Mowing, Stock } from '../../document/schema';
 import { stepNames } from '../../words/stepNames';
 import type { GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
@@ -13,6 +14,19 @@ type MowingActions = Pick<
 
 /** Mowings one back-log entry may make: a year of mowing every other day. */
 const mostOfBacklog = 200;
+
+/** A heap that got clippings which are held back carries from then on what they carry. */
+function treatmentOfHeap(heap: Stock, { name, treatment }: Lawn): Stock['treatment'] {
+  if (heap.treatment.answer === 'treated') return heap.treatment;
+  if (treatment.answer !== 'treated') return { answer: 'unknown' };
+  const product = `${treatment.product ?? 'something'}, on clippings of ${name}`.slice(0, 200);
+  return {
+    answer: 'treated',
+    product,
+    label: 'silent',
+    ...(treatment.date === undefined ? {} : { date: treatment.date }),
+  };
+}
 
 /** What was mown, and where what was not laid went. */
 export function mowingActions(tools: ActionTools): MowingActions {
@@ -60,11 +74,22 @@ export function mowingActions(tools: ActionTools): MowingActions {
       );
     },
 
-    restOf: (mowingId, rest) => {
+    restOf: (mowingId, rest, option) => {
       const found = thingOf(tools, 'mowings', mowingId);
       if (!found.ok) return found;
-      return tools.edit(stepNames.restOf(rest.to), (garden) => {
-        changeIn(garden, 'mowings', mowingId, { rest });
+      const { garden, thing: mowing } = found.value;
+      const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+      const held =
+        lawn && rest.to === 'heap' ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
+      if (held?.row === 'label forbids')
+        return failure({ kind: 'label-forbids', source: lawn?.name ?? '' });
+      if (held?.weight === 'stop' && option !== 'in spite of a stop')
+        return failure({ kind: 'held-back', stop: held });
+      return tools.edit(stepNames.restOf(rest.to), (draft) => {
+        changeIn(draft, 'mowings', mowingId, { rest });
+        const heap =
+          held && draft.stock.find(({ id }) => rest.to === 'heap' && id === rest.stockId);
+        if (heap && lawn) heap.treatment = treatmentOfHeap(heap, lawn);
       });
     },
 

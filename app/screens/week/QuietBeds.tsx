@@ -1,0 +1,96 @@
+import { flowerWeather } from '../../core/season/flowerWeather';
+import { limits } from '../../tables/thresholds';
+import { coverSentence, stateSentence } from '../../words/states';
+import { finishedCrop } from '../finishedCrop';
+import { useShown } from '../shown';
+import { NitrogenWord } from '../StateWords';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+import type { QuietBed, QuietGroups } from './quietGroups';
+import { quietGroups } from './quietGroups';
+import { RoomLine } from './RoomLine';
+
+const headings: readonly (readonly [keyof QuietGroups, string])[] = [
+  ['couldTake', 'Could take some'],
+  ['toCover', 'Cover them, without feeding them'],
+  ['finished', 'Finished, it seems'],
+  ['leave', 'Leave as they are'],
+];
+
+/** Beds on which nothing presses, by what could be done for them. */
+export function QuietBeds(props: {
+  readonly beds: Parameters<typeof quietGroups>[1];
+  readonly onLayHere: ((bedId: string) => void) | null;
+}) {
+  const garden = useGarden();
+  const bedResults = useMowings((state) => state.bedResults);
+  const groups = quietGroups(garden, props.beds, bedResults);
+  return (
+    <>
+      {headings.map(
+        ([group, heading]) =>
+          groups[group].length > 0 && (
+            <div key={group} className="quiet">
+              <h3>{heading}</h3>
+              <ul className="plain-list">
+                {groups[group].map((one) => (
+                  <li key={one.bed.id}>
+                    <Quiet one={one} group={group} onLayHere={props.onLayHere} />
+                  </li>
+                ))}
+              </ul>
+            </div>
+          ),
+      )}
+    </>
+  );
+}
+
+function Quiet(props: {
+  readonly one: QuietBed;
+  readonly group: keyof QuietGroups;
+  readonly onLayHere: ((bedId: string) => void) | null;
+}) {
+  const { group, onLayHere } = props;
+  const { bed, results } = props.one;
+  const shown = useShown();
+  const today = useToday();
+  const openBed = useMowings((state) => state.openBed);
+  const goTo = useMowings((state) => state.goTo);
+  const finished = finishedCrop(results);
+  return (
+    <>
+      <p className="quiet-bed-line">
+        <button
+          type="button"
+          className="button-plain quiet-bed"
+          onClick={() => {
+            goTo('beds');
+            openBed(bed.id);
+          }}
+        >
+          {bed.name}
+        </button>{' '}
+        <NitrogenWord state={results.verdict.state} finished={finished !== null} />
+        {group === 'couldTake' && onLayHere && (
+          <button type="button" className="button-small" onClick={() => onLayHere(bed.id)}>
+            Lay some on {bed.name}
+          </button>
+        )}
+      </p>
+      {group === 'couldTake' && <RoomLine bed={bed} results={results} />}
+      {(finished || results.verdict.wantsMoreLater) && (
+        <p className="small">
+          {stateSentence(results.verdict, shown.units, {
+            today,
+            weather: flowerWeather(results.season, today, limits),
+            finished,
+          })}
+        </p>
+      )}
+      {group !== 'leave' && group !== 'finished' && results.verdict.coverState !== 'good' && (
+        <p className="small">{coverSentence(results.verdict)}</p>
+      )}
+    </>
+  );
+}
