@@ -6,7 +6,7 @@ import type { ChartUnits } from './chartUnits';
 
 /** Names of the bands and lines, as they stand at their ends and head the table's columns. */
 export const seasonLineWords: Readonly<
-  Record<'start' | SupplySource | 'demand' | 'got' | 'gone', string>
+  Record<'start' | SupplySource | 'demand' | 'got' | 'usable' | 'gone', string>
 > = {
   start: 'there at the start',
   soil: 'the soil itself',
@@ -18,13 +18,12 @@ export const seasonLineWords: Readonly<
   air: 'fixed from the air',
   demand: 'could use',
   got: 'has got',
+  usable: 'there for the crop',
   gone: 'lost or held back',
 };
 
 export const seasonPanelWords = {
   supply: 'What it can use, and what it gets',
-  belowNought: 'below 0: lost or held back',
-  nitrate: 'Nitrogen ready in the top 30 cm of soil',
   state: 'State, as it was known on the day',
   plantings: 'In the ground',
   layers: 'Laid on or dug in',
@@ -36,6 +35,21 @@ export const seasonPanelWords = {
   enough: 'enough for the crop',
   test: 'soil test',
 } as const;
+
+/** "Nitrogen ready in the top 30 cm of soil" */
+export const nitrateTitle = (units: Pick<ChartUnits, 'topSoil'>): string =>
+  `Nitrogen ready in the top ${units.topSoil} of soil`;
+
+/** A laboratory's number beside its mark. */
+export const testWords = (mgPerKg: number): string =>
+  `${seasonPanelWords.test} ${Math.round(mgPerKg)} mg/kg`;
+
+/** How the upper panel is to be read, for whoever meets it first. */
+export const howToRead = (since: string): string =>
+  `Upwards: all the nitrogen that came within reach of the roots ${since}, by where it came from. ` +
+  'Downwards: what of it was lost, or is held back for a while by browns and cover crops. ' +
+  'The thin line is what remains for the crop, the thick one what the crop could use, the dotted one what it has taken. ' +
+  'Thin far above thick: too much. Dotted under thick: hungry.';
 
 export const dayKindWords = {
   measured: 'measured weather',
@@ -66,6 +80,7 @@ export interface SeasonFindingFacts {
   readonly got: number;
   /** to the end of the season */
   readonly couldUseToEnd: number;
+  readonly gotToEnd: number;
   /** g/m2 by source up to today, without what was there at the start */
   readonly bySource: Readonly<Record<SupplySource, number>>;
 }
@@ -78,11 +93,15 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
     sentences[0] = `The crop goes short from about ${dayWord(facts.verdict.turnsOn, units)}.`;
   if (facts.couldUse > 0.05)
     sentences.push(
-      `By ${dayWord(facts.today, units)} the plants could use ${grams(facts.couldUse)} and have got ${grams(facts.got)}; over the whole season they could use ${grams(facts.couldUseToEnd)}.`,
+      `By ${dayWord(facts.today, units)} the crops could use ${grams(facts.couldUse)} and have got ${facts.got < 0.05 ? 'next to nothing' : grams(facts.got)}; over the whole season they could use ${grams(facts.couldUseToEnd)}.`,
     );
   else if (facts.couldUseToEnd > 0.05)
     sentences.push(
-      `Over the whole season the plants could use ${grams(facts.couldUseToEnd)}, nearly all of it still to come.`,
+      `Over the whole season the crops could use ${grams(facts.couldUseToEnd)}, nearly all of it still to come.`,
+    );
+  if (facts.gotToEnd > facts.couldUseToEnd * 1.05 && facts.gotToEnd > facts.couldUseToEnd + 0.2)
+    sentences.push(
+      `Where much is ready they take more than they can use: ${grams(facts.gotToEnd)} by the end.`,
     );
   const given = (Object.entries(facts.bySource) as [SupplySource, number][])
     .filter(([, value]) => value > 0.05)

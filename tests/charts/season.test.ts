@@ -14,12 +14,13 @@ import {
   layerMarks,
   plantingBars,
   plantingsInView,
+  wordsInStrips,
   rainBars,
   stateSegments,
 } from '../../app/charts/season/strips';
 import { dayOf } from '../../app/core/days';
 import { flowKinds, pools } from '../../app/core/season/flows';
-import { bedLedger, supplySources } from '../../app/core/season/ledger';
+import { bedLedger, supplyBySource, supplySources } from '../../app/core/season/ledger';
 import type { PlantingResult, SeasonResult } from '../../app/core/season/result';
 import { metricChartUnits, usChartUnits } from '../../app/words/chartUnits';
 import { seasonFromFlows } from './seasonFromFlows';
@@ -94,19 +95,61 @@ describe('law: bands add up', () => {
         const { bands } = supplyGeometry(series, layout, metricChartUnits.nitrogen);
         const edges = span.to - span.from + 2;
         for (let edge = 0; edge < edges; edge += 1) {
-          let under = -(series.gone[edge] ?? 0);
+          let under = 0;
           for (const band of bands) {
             expect(band.low[edge]).toBeCloseTo(under, 9);
             under = band.high[edge] ?? 0;
           }
-          expect(under).toBeCloseTo((series.supply[edge] ?? 0) - (series.gone[edge] ?? 0), 9);
+          expect(under).toBeCloseTo(series.supply[edge] ?? 0, 9);
+          expect(under - (series.gone[edge] ?? 0)).toBeCloseTo(series.usable[edge] ?? 0, 9);
         }
       }),
       { numRuns: 100, seed: 5 },
     );
   });
 
-  test('what stands above nought is what was taken up plus what is still ready', () => {
+  test('what a cover crop takes is held back, not got, and no gram is counted twice', () => {
+    fc.assert(
+      fc.property(anySeason, fc.double({ min: 0, max: 1, noNaN: true }), (result, share) => {
+        const taken = supplyBySource(result).taken.map((grams) => grams * share);
+        const rye = planting({ id: 'rye', dailyNeed: taken, dailyUptake: taken });
+        const run = { ...result, plantings: [rye] };
+        const span = { from: firstDay, to: firstDay + days - 1 };
+        const counted = seasonSeries(run, span, 1.3);
+        const covered = seasonSeries(run, span, 1.3, ['rye']);
+        const last = days;
+        const ryes = taken.reduce((sum, grams) => sum + grams, 0);
+        expect(covered.demand[last]).toBe(0);
+        expect(counted.demand[last]).toBeCloseTo(ryes, 8);
+        expect(covered.got[last]).toBeCloseTo((counted.got[last] ?? 0) - ryes, 8);
+        expect(covered.gone[last]).toBeCloseTo((counted.gone[last] ?? 0) + ryes, 8);
+      }),
+      { numRuns: 50, seed: 9 },
+    );
+  });
+
+  test('the numbers beside the drawing are heights in it', () => {
+    fc.assert(
+      fc.property(anySeason, (result) => {
+        const span = { from: firstDay, to: firstDay + days - 1 };
+        const series = seasonSeries(result, span, 1.3);
+        const drawing = supplyGeometry(
+          series,
+          seasonLayout(900, span, 1),
+          metricChartUnits.nitrogen,
+        );
+        for (const { name, grams } of drawing.labels) {
+          const band = drawing.bands.find((one) => one.name === name);
+          if (band) expect((band.high.at(-1) ?? 0) - (band.low.at(-1) ?? 0)).toBeCloseTo(grams, 9);
+        }
+        const gone = drawing.labels.find(({ name }) => name === 'gone');
+        if (gone) expect(gone.at).toBeCloseTo(drawing.y(-gone.grams / 2), 6);
+      }),
+      { numRuns: 50, seed: 10 },
+    );
+  });
+
+  test('what remains without the lost is what was taken up plus what is still ready', () => {
     fc.assert(
       fc.property(anySeason, anySpan, (result, span) => {
         const series = seasonSeries(result, span, 1.3);
@@ -114,7 +157,7 @@ describe('law: bands add up', () => {
         const ready =
           (result.pools.mineralTop[span.to - firstDay] ?? 0) +
           (result.pools.mineralLower[span.to - firstDay] ?? 0);
-        const usable = (series.supply[last] ?? 0) - (series.gone[last] ?? 0);
+        const usable = series.usable[last] ?? 0;
         expect(usable).toBeCloseTo((series.got[last] ?? 0) + ready, 8);
       }),
       { numRuns: 100, seed: 6 },
@@ -398,5 +441,60 @@ describe('the table has the numbers of the drawing', () => {
       'Beans: first pick',
       'Beans: cleared',
     ]);
+  });
+});
+
+describe('no line through words', () => {
+  const span = { from: firstDay, to: firstDay + days - 1 };
+  test('names and stages of plantings and words of states are known where they lie', () => {
+    const layout = seasonLayout(900, span, 1);
+    const result = quiet({ plantings: [planting()] });
+    const data = chart(result, {
+      plantings: [
+        { id: 'p1', name: 'Sweet potatoes', sown: false, flowerDay: null, firstHarvestDay: null },
+      ],
+    });
+    const bars = plantingBars(data, span, layout);
+    const words = wordsInStrips(stateSegments(data, span, layout), bars, layout);
+    // planted ten days before today: its name runs over today's line
+    const today = layout.x(result.today + 0.5);
+    const row = layout.plantings[0]!;
+    expect(words.some(({ top, from, to }) => top === row.top && from < today && to > today)).toBe(
+      true,
+    );
+  });
+
+  test('a soil test says its number on the side where today’s line does not run', () => {
+    const layout = seasonLayout(900, span, 1);
+    const series = seasonSeries(quiet(), span, 1.3);
+    const { tests } = nitrateGeometry(
+      series,
+      layout,
+      chart(quiet(), {
+        tests: [
+          { day: firstDay + 25, mgPerKg: 12 },
+          { day: firstDay + 2, mgPerKg: 12 },
+        ],
+      }),
+    );
+    expect(tests.map(({ side }) => side)).toEqual(['before', 'after']);
+  });
+
+  test('on 336 px everything fits, and a late planting’s name stays inside', () => {
+    const layout = seasonLayout(336, span, 1);
+    expect(layout.width).toBe(336);
+    expect(layout.isNarrow).toBe(true);
+    const result = quiet({ plantings: [planting({ startDay: firstDay + 58, clearingDay: null })] });
+    const [bar] = plantingBars(
+      chart(result, {
+        plantings: [
+          { id: 'p1', name: 'Sweet potatoes', sown: true, flowerDay: null, firstHarvestDay: null },
+        ],
+      }),
+      span,
+      layout,
+    );
+    // 8.2 px a letter is the generous width the drawing reckons with
+    expect((bar?.nameX ?? 0) + 14 * 8.2).toBeLessThanOrEqual(336.01);
   });
 });

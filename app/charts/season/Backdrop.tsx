@@ -1,6 +1,7 @@
 import { seasonPanelWords } from '../../words/seasonChart';
 import type { CalendarStretch } from './calendar';
 import type { Stretch } from './geometry';
+import { textWidth } from '../textWidth';
 import { dayRowLift, type SeasonLayout } from './layout';
 
 /** Behind everything: the months (weeks, days) as mown stripes, the imagined days hatched, and the calendar along the foot. */
@@ -61,6 +62,8 @@ export function TodayLine(props: {
   /** null: not in view */
   readonly today: number | null;
   readonly imagined: readonly Stretch[];
+  /** the line's pieces: it leaves out where words lie */
+  readonly pieces: (x: number) => string;
 }) {
   const { layout } = props;
   const row = layout.supply.top - dayRowLift;
@@ -70,17 +73,14 @@ export function TodayLine(props: {
     <g>
       {props.today !== null && (
         <g>
-          <path
-            className="chart-today"
-            d={layout.panels.map((panel) => `M${x} ${panel.top} V${panel.bottom}`).join(' ')}
-          />
+          <path className="chart-today" d={props.pieces(x)} />
           <path className="chart-today" d={`M${x} ${row - 9} V${layout.supply.top}`} />
           <text className="chart-label chart-label-today" x={x - 5} y={row}>
             {seasonPanelWords.today}
           </text>
         </g>
       )}
-      {from && from.width > 60 && (
+      {from && layout.width - from.x > textWidth(seasonPanelWords.imagined) && (
         <text className="chart-label chart-label-imagined" x={from.x + 6} y={row}>
           {seasonPanelWords.imagined}
         </text>

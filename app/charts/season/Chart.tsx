@@ -10,7 +10,7 @@ import {
 import type { DayNumber } from '../../core/days';
 import { supplySources } from '../../core/season/ledger';
 import { dayWord } from '../../words/chartFormat';
-import { seasonFinding } from '../../words/seasonChart';
+import { howToRead, seasonFinding } from '../../words/seasonChart';
 import { useWidth } from '../useWidth';
 import { Weaves } from '../weaves/Weaves';
 import { Backdrop, TodayLine } from './Backdrop';
@@ -19,10 +19,12 @@ import { Crosshair } from './Crosshair';
 import { type DaySpan, type SeasonChartData, spanOf, type Zoom, zooms } from './data';
 import { imaginedStretches, nitrateGeometry, supplyGeometry } from './geometry';
 import { seasonLayout } from './layout';
+import { Legend } from './Legend';
 import { NitratePanel } from './NitratePanel';
 import { Reading } from './Reading';
 import { readDay, spokenReading, weeklyReadings } from './reading';
 import { seasonSeries } from './series';
+import { labelRoom, wordsInStrips } from './strips';
 import { LayerStrip, PlantingRows, RainStrip, StateStrip } from './StripPanels';
 import { layerMarks, plantingBars, plantingsInView, rainBars, stateSegments } from './strips';
 import { SupplyPanel } from './SupplyPanel';
@@ -79,21 +81,39 @@ export function SeasonChart(props: SeasonChartProps) {
   const span = useMemo(() => ({ from, to }), [from, to]);
   const day = within(wantedDay, span);
 
+  const { plantings } = props;
+  const coverCrops = useMemo(
+    () => plantings.filter(({ isCoverCrop }) => isCoverCrop).map((planting) => planting.id),
+    [plantings],
+  );
   const series = useMemo(
-    () => seasonSeries(result, span, props.bulkDensityKgPerL),
-    [result, span, props.bulkDensityKgPerL],
+    () => seasonSeries(result, span, props.bulkDensityKgPerL, coverCrops),
+    [result, span, props.bulkDensityKgPerL, coverCrops],
   );
   const layout = seasonLayout(width, span, plantingsInView(props, span).length);
   const supply = supplyGeometry(series, layout, units.nitrogen);
   const nitrate = nitrateGeometry(series, layout, props);
   const imagined = imaginedStretches(result, series, layout);
   const rain = rainBars(result, span, layout, units.rain);
+  const segments = stateSegments(props, span, layout);
+  const bars = plantingBars(props, span, layout);
+  const words = wordsInStrips(segments, bars, layout);
+  /** an upright line over all panels, without the stretches where words or dates lie */
+  const pieces = (x: number): string =>
+    layout.panels
+      .filter(({ top }) => !words.some((one) => one.top === top && x > one.from && x < one.to))
+      .map(
+        (panel) =>
+          `M${x} ${panel.top} V${panel === layout.layers ? panel.bottom - labelRoom : panel.bottom}`,
+      )
+      .join(' ');
   const reading = readDay(props, series, day);
   const since = `since ${dayWord(from, units)}`;
 
   const season = useMemo(
-    () => seasonSeries(result, { from: whole.from, to: whole.to }, props.bulkDensityKgPerL),
-    [result, whole.from, whole.to, props.bulkDensityKgPerL],
+    () =>
+      seasonSeries(result, { from: whole.from, to: whole.to }, props.bulkDensityKgPerL, coverCrops),
+    [result, whole.from, whole.to, props.bulkDensityKgPerL, coverCrops],
   );
   const untilToday = Math.max(0, within(result.today, whole) - whole.from + 1);
   const finding = seasonFinding(
@@ -103,6 +123,7 @@ export function SeasonChart(props: SeasonChartProps) {
       couldUse: season.demand[untilToday] ?? 0,
       got: season.got[untilToday] ?? 0,
       couldUseToEnd: season.demand.at(-1) ?? 0,
+      gotToEnd: season.got.at(-1) ?? 0,
       bySource: Object.fromEntries(
         supplySources.map((source) => [
           source,
@@ -256,28 +277,35 @@ export function SeasonChart(props: SeasonChartProps) {
             <NitratePanel
               geometry={nitrate}
               layout={layout}
-              unit={units.nitrogen}
+              units={units}
+              tests={nitrate.tests}
               band={props.cropBand}
             />
             <TodayLine
               layout={layout}
               today={result.today >= from && result.today <= to ? result.today : null}
               imagined={imagined}
+              pieces={pieces}
             />
             <Crosshair
+              pieces={pieces}
               onToday={day === result.today}
               reading={reading}
               layout={layout}
               supply={supply}
               nitrate={nitrate}
             />
-            <StateStrip segments={stateSegments(props, span, layout)} layout={layout} />
-            <PlantingRows bars={plantingBars(props, span, layout)} layout={layout} />
+            <StateStrip segments={segments} layout={layout} />
+            <PlantingRows bars={bars} layout={layout} />
             <LayerStrip marks={layerMarks(props, span, layout)} layout={layout} />
             <RainStrip bars={rain.bars} top={rain.top} layout={layout} unit={units.rain} />
           </svg>
         </div>
       </div>
+      {layout.isNarrow && (
+        <Legend labels={supply.labels} weaves={id} units={units} band={props.cropBand} />
+      )}
+      <p className="chart-how small soft">{howToRead(since)}</p>
       {tableShown && (
         <WeeksTable
           id={`${id}-table`}

@@ -10,6 +10,8 @@ export function Crosshair(props: {
   readonly nitrate: NitrateGeometry;
   /** today has a line of its own */
   readonly onToday: boolean;
+  /** the line's pieces: it leaves out where words lie */
+  readonly pieces: (x: number) => string;
 }) {
   const { reading, layout } = props;
   const evening = layout.x(reading.day + 1);
@@ -29,12 +31,7 @@ export function Crosshair(props: {
           height={panel.bottom - panel.top}
         />
       ))}
-      {!props.onToday && (
-        <path
-          className="chart-cross"
-          d={layout.panels.map((panel) => `M${evening} ${panel.top} V${panel.bottom}`).join(' ')}
-        />
-      )}
+      {!props.onToday && <path className="chart-cross" d={props.pieces(evening)} />}
       {dots.map((y, index) => (
         <circle key={index} className="chart-cross-dot" cx={evening} cy={y} r="4" />
       ))}

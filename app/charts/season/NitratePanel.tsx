@@ -1,5 +1,5 @@
-import type { ChartUnit } from '../../words/chartUnits';
-import { seasonPanelWords } from '../../words/seasonChart';
+import type { ChartUnits } from '../../words/chartUnits';
+import { nitrateTitle, seasonPanelWords, testWords } from '../../words/seasonChart';
 import type { NitrateGeometry } from './geometry';
 import type { SeasonLayout } from './layout';
 import { PanelTitle, ValueAxis } from './PanelParts';
@@ -11,7 +11,7 @@ const middle = (stretch: { readonly top: number; readonly bottom: number }): num
 export function NitratePanel(props: {
   readonly geometry: NitrateGeometry;
   readonly layout: SeasonLayout;
-  readonly unit: ChartUnit;
+  readonly units: ChartUnits;
   readonly band: { readonly lowMgPerKg: number; readonly highMgPerKg: number } | null;
 }) {
   const { geometry, layout } = props;
@@ -21,8 +21,8 @@ export function NitratePanel(props: {
       <PanelTitle
         layout={layout}
         panel={geometry.panel}
-        words={seasonPanelWords.nitrate}
-        small={`${props.unit.short}; at the right mg/kg`}
+        words={nitrateTitle(props.units)}
+        small={`${props.units.nitrogen.short}; at the right mg/kg`}
       />
       {enough && (
         <g>
@@ -37,12 +37,14 @@ export function NitratePanel(props: {
             className="chart-enough-edge"
             d={`M${layout.left} ${enough.top} H${layout.right} M${layout.left} ${enough.bottom} H${layout.right}`}
           />
-          <text className="chart-title-small" x={layout.right + 34} y={middle(enough) - 3}>
-            {seasonPanelWords.enough},
-          </text>
-          <text className="chart-title-small" x={layout.right + 34} y={middle(enough) + 11}>
-            {props.band?.lowMgPerKg}–{props.band?.highMgPerKg} mg/kg
-          </text>
+          {!layout.isNarrow && (
+            <text className="chart-title-small" x={layout.right + 34} y={middle(enough) - 3}>
+              {seasonPanelWords.enough},
+              <tspan x={layout.right + 34} dy="14">
+                {props.band?.lowMgPerKg}–{props.band?.highMgPerKg} mg/kg
+              </tspan>
+            </text>
+          )}
         </g>
       )}
       <ValueAxis layout={layout} panel={geometry.panel} ticks={geometry.ticks} />
@@ -62,9 +64,15 @@ export function NitratePanel(props: {
       {geometry.tests.map((test) => (
         <g key={test.x}>
           <path className="chart-test" d={`M${test.x} ${test.y - 6} l6 6 l-6 6 l-6 -6 Z`} />
-          <text className="chart-label chart-on-plot" x={test.x + 10} y={test.y - 6}>
-            {seasonPanelWords.test} {Math.round(test.mgPerKg)} mg/kg
-          </text>
+          {test.side !== null && (
+            <text
+              className={`chart-label chart-on-plot ${test.side === 'before' ? 'chart-label-end' : ''}`}
+              x={test.side === 'before' ? test.x - 10 : test.x + 10}
+              y={test.y - 6}
+            >
+              {testWords(test.mgPerKg)}
+            </text>
+          )}
         </g>
       ))}
     </g>

@@ -10,12 +10,16 @@ export function PanelTitle(props: {
   /** px above the panel */
   readonly lift?: number;
 }) {
+  const { layout, small } = props;
+  const x = layout.isNarrow ? 0 : layout.left;
+  const y = props.panel.top - (props.lift ?? 9);
+  const isBelow = layout.isNarrow && small !== undefined;
   return (
-    <text className="chart-title" x={props.layout.left} y={props.panel.top - (props.lift ?? 9)}>
+    <text className="chart-title" x={x} y={isBelow ? y - 15 : y}>
       {props.words}
-      {props.small !== undefined && (
-        <tspan className="chart-title-small" dx="8">
-          {props.small}
+      {small !== undefined && (
+        <tspan className="chart-title-small" {...(isBelow ? { x, y } : { dx: '8' })}>
+          {small}
         </tspan>
       )}
     </text>

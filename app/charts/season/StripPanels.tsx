@@ -35,12 +35,7 @@ export function StateStrip(props: {
               </g>
             )}
             {segment.wordFits && (
-              <text
-                className="chart-label chart-on-plot"
-                x={segment.x + 24}
-                y={top + 9}
-                dy="0.35em"
-              >
+              <text className="chart-label chart-on-plot" x={segment.wordX} y={top + 9} dy="0.35em">
                 {segment.state}
               </text>
             )}
@@ -79,7 +74,7 @@ export function PlantingRows(props: {
           />
           <text
             className="chart-label chart-label-strong chart-on-plot"
-            x={bar.x + 5}
+            x={bar.nameX}
             y={bar.top + 9}
             dy="0.35em"
           >

@@ -8,10 +8,16 @@ import { type SeasonLayout, supplyTitleLift } from './layout';
 import { PanelTitle, ValueAxis } from './PanelParts';
 
 const isBand = (name: EndLabel['name']): name is BandName =>
-  name !== 'demand' && name !== 'got' && name !== 'gone';
+  name !== 'demand' && name !== 'got' && name !== 'usable' && name !== 'gone';
 
-function LabelKey({ label, x, weaves }: { label: EndLabel; x: number; weaves: string }) {
-  const { name, y } = label;
+/** What a word of the legend stands for, as it looks in the drawing. */
+export function LabelKey(props: {
+  readonly name: EndLabel['name'];
+  readonly x: number;
+  readonly y: number;
+  readonly weaves: string;
+}) {
+  const { name, x, y, weaves } = props;
   if (isBand(name))
     return (
       <rect
@@ -65,28 +71,20 @@ export function SupplyPanel(props: {
       ))}
       <path d={geometry.gone} className="chart-gone-veil" />
       <path d={geometry.gone} fill={`url(#${weaves}-gone)`} />
-      <path className="chart-usable" d={geometry.usable} />
-      {geometry.labels.some((label) => label.name === 'gone') && (
-        <text
-          className="chart-title-small chart-on-plot"
-          x={layout.left + 6}
-          y={geometry.panel.bottom - 6}
-        >
-          {seasonPanelWords.belowNought}
-        </text>
-      )}
       <ValueAxis layout={layout} panel={geometry.panel} ticks={geometry.ticks} />
+      <path className="chart-casing chart-casing-thin" d={geometry.usable} />
+      <path className="chart-line chart-line-usable" d={geometry.usable} />
       <path className="chart-casing" d={geometry.got} />
       <path className="chart-line chart-line-got" d={geometry.got} />
       <path className="chart-casing" d={geometry.demand} />
       <path className="chart-line chart-line-demand" d={geometry.demand} />
-      {geometry.labels.map((label) => (
+      {(layout.isNarrow ? [] : geometry.labels).map((label) => (
         <g key={label.name}>
           <path
             className="chart-leader"
             d={`M${layout.right + 1} ${label.at} L${labelX - 3} ${label.y}`}
           />
-          <LabelKey label={label} x={labelX} weaves={weaves} />
+          <LabelKey name={label.name} x={labelX} y={label.y} weaves={weaves} />
           <text
             className={isBand(label.name) ? 'chart-label' : 'chart-label chart-label-strong'}
             x={labelX + 21}

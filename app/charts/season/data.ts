@@ -12,6 +12,8 @@ export interface PlantingOnChart {
   /** null: does not flower, or not known */
   readonly flowerDay: DayNumber | null;
   readonly firstHarvestDay: DayNumber | null;
+  /** grown to be laid or dug in: nobody counts what it could use, and what it takes it gives back */
+  readonly isCoverCrop?: boolean;
 }
 
 export interface LayerOnChart {

@@ -4,7 +4,9 @@ import { dayKinds } from '../../core/season/input';
 import type { SeasonResult } from '../../core/season/result';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import type { ChartUnit } from '../../words/chartUnits';
+import { testWords } from '../../words/seasonChart';
 import { spread } from '../spread';
+import { textWidth } from '../textWidth';
 import type { SeasonChartData } from './data';
 import type { Panel, SeasonLayout } from './layout';
 import type { BandName, SeasonSeries } from './series';
@@ -21,13 +23,13 @@ export interface BandShape {
   readonly path: string;
   /** its upper edge alone */
   readonly edge: string;
-  /** lower and upper edge in g/m2 above nought; what is gone has sunk below it */
+  /** lower and upper edge in g/m2 above nought */
   readonly low: Float64Array;
   readonly high: Float64Array;
 }
 
 export interface EndLabel {
-  readonly name: BandName | 'demand' | 'got' | 'gone';
+  readonly name: BandName | 'demand' | 'got' | 'usable' | 'gone';
   /** where the thing itself ends, and where there is room for its words */
   readonly at: number;
   readonly y: number;
@@ -41,9 +43,9 @@ export interface SupplyGeometry {
   /** below nought the value is what is gone, told without a minus */
   readonly ticks: readonly AxisTick[];
   readonly bands: readonly BandShape[];
-  /** all that has sunk below nought */
+  /** what is gone, as a band of its own below nought */
   readonly gone: string;
-  /** the upper edge of all bands: what was there to be used, or still is */
+  /** all bands without what is gone: what the crops took, or can still take */
   readonly usable: string;
   readonly demand: string;
   readonly got: string;
@@ -59,7 +61,13 @@ export interface NitrateGeometry {
   readonly labTicks: readonly AxisTick[];
   readonly path: string;
   readonly enough: { readonly top: number; readonly bottom: number } | null;
-  readonly tests: readonly { readonly x: number; readonly y: number; readonly mgPerKg: number }[];
+  readonly tests: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly mgPerKg: number;
+    /** where its words run over neither today's line nor the edge; null: nowhere */
+    readonly side: 'after' | 'before' | null;
+  }[];
 }
 
 export interface Stretch {
@@ -90,9 +98,9 @@ const lineOver = (layout: SeasonLayout, from: number, y: (index: number) => numb
     .curve(curveLinear);
 
 /**
- * The upper panel. Bands by source stand on each other; as nitrogen is lost or held back the whole
- * stack sinks below nought by as much, so that its upper edge is what the crop could draw on and
- * stands against the line of what it could use. The oldest nitrogen, at the bottom, sinks first.
+ * The upper panel. Bands by source stand on each other from nought up, so that every number beside
+ * the drawing is a height in it; what is lost or held back hangs below nought as a band of its own.
+ * A line through the stack, all without what is gone, stands against what the crops could use.
  */
 export function supplyGeometry(
   series: SeasonSeries,
@@ -101,9 +109,9 @@ export function supplyGeometry(
 ): SupplyGeometry {
   const panel = layout.supply;
   const at = (values: Float64Array, index: number): number => values[index] ?? 0;
-  const sunk = series.gone.map((grams) => -grams);
-  const usable = series.supply.map((grams, index) => grams + at(sunk, index));
-  const most = Math.max(1, topOf(usable, series.demand, series.got));
+  const hanging = series.gone.map((grams) => -grams);
+  const nought = new Float64Array(series.supply.length);
+  const most = Math.max(1, topOf(series.supply, series.demand, series.got));
   const { y, ticks } = axis(panel, -topOf(series.gone) * 1.04, most * 1.04, unit, 6);
   const edges = Array.from({ length: series.supply.length }, (_value, index) => index);
   const draw = (values: Float64Array): string =>
@@ -114,7 +122,7 @@ export function supplyGeometry(
       .y0((index) => y(at(low, index)))
       .y1((index) => y(at(high, index)))(edges) ?? '';
 
-  let low = sunk;
+  let low: Float64Array = nought;
   const bands = series.bands.map((band): BandShape => {
     const under = low;
     const high = band.grams.map((grams, index) => grams + at(under, index));
@@ -136,7 +144,12 @@ export function supplyGeometry(
     unplaced.push({ name: 'got', at: y(at(series.got, last)), grams: at(series.got, last) });
   }
   const gone = at(series.gone, last);
-  if (gone >= leastLabelled) unplaced.push({ name: 'gone', at: y(-gone / 2), grams: gone });
+  const hasGone = gone >= leastLabelled;
+  if (hasGone) {
+    const usable = at(series.usable, last);
+    unplaced.push({ name: 'usable', at: y(usable), grams: usable });
+  }
+  if (hasGone) unplaced.push({ name: 'gone', at: y(-gone / 2), grams: gone });
   const sorted = unplaced.toSorted((a, b) => a.at - b.at);
   const places = spread(
     sorted.map((label) => label.at),
@@ -149,8 +162,8 @@ export function supplyGeometry(
     y,
     ticks: ticks.map((tick) => ({ ...tick, value: Math.abs(tick.value) })),
     bands,
-    gone: between(sunk, new Float64Array(sunk.length)),
-    usable: draw(usable),
+    gone: between(hanging, nought),
+    usable: draw(series.usable),
     demand: draw(series.demand),
     got: draw(series.got),
     labels: sorted.map((label, index) => ({ ...label, y: places[index] ?? label.at })),
@@ -161,7 +174,9 @@ export function supplyGeometry(
 export function nitrateGeometry(
   series: SeasonSeries,
   layout: SeasonLayout,
-  data: Pick<SeasonChartData, 'cropBand' | 'tests' | 'bulkDensityKgPerL' | 'units'>,
+  data: Pick<SeasonChartData, 'cropBand' | 'tests' | 'bulkDensityKgPerL' | 'units'> & {
+    readonly result: Pick<SeasonResult, 'today'>;
+  },
 ): NitrateGeometry {
   const panel = layout.nitrate;
   const grams = (mgPerKg: number) => gramsPerM2FromMgPerKg(mgPerKg, data.bulkDensityKgPerL, 30);
@@ -193,11 +208,15 @@ export function nitrateGeometry(
           bottom: y(grams(data.cropBand.lowMgPerKg)),
         }
       : null,
-    tests: shownTests.map(({ day, mgPerKg }) => ({
-      x: layout.x(day + 0.5),
-      y: y(grams(mgPerKg)),
-      mgPerKg,
-    })),
+    tests: shownTests.map(({ day, mgPerKg }) => {
+      const x = layout.x(day + 0.5);
+      const wide = textWidth(testWords(mgPerKg)) + 14;
+      const today = layout.x(data.result.today + 0.5);
+      const isFree = (from: number, to: number) =>
+        from >= layout.left && to <= layout.right && (today <= from || today >= to);
+      const side = isFree(x, x + wide) ? 'after' : isFree(x - wide, x) ? 'before' : null;
+      return { x, y: y(grams(mgPerKg)), mgPerKg, side };
+    }),
   };
 }
 

@@ -12,6 +12,8 @@ export interface Panel {
 export interface SeasonLayout {
   readonly width: number;
   readonly height: number;
+  /** no room for words at the right: they stand below the drawing, units under their titles */
+  readonly isNarrow: boolean;
   readonly left: number;
   readonly right: number;
   readonly supply: Panel;
@@ -29,11 +31,15 @@ export interface SeasonLayout {
   readonly dayAt: (px: number) => DayNumber;
 }
 
-export const leastWidth = 600;
-const marginLeft = 48;
-const marginRight = 204;
+export const leastWidth = 280;
+/** from here on the words stand at the ends of what they name */
+export const leastWideWidth = 640;
+const margins = {
+  wide: { left: 48, right: 204 },
+  narrow: { left: 32, right: 30 },
+} as const;
 /** room above each panel for its title */
-const titleHeight = 34;
+const titleHeights = { wide: 34, narrow: 50 } as const;
 /** between the first panel and its title stands a row for today and the imagined days */
 export const supplyTitleLift = 30;
 /** the row's baseline above the panel */
@@ -56,8 +62,11 @@ export function seasonLayout(
   plantingCount: number,
 ): SeasonLayout {
   const width = Math.max(leastWidth, Math.round(containerWidth));
-  const left = marginLeft;
-  const right = width - marginRight;
+  const isNarrow = width < leastWideWidth;
+  const margin = isNarrow ? margins.narrow : margins.wide;
+  const titleHeight: number = isNarrow ? titleHeights.narrow : titleHeights.wide;
+  const left = margin.left;
+  const right = width - margin.right;
   let y: number = heights.head;
   const panel = (height: number, title = titleHeight): Panel => {
     const top = y + title;
@@ -81,6 +90,7 @@ export function seasonLayout(
   return {
     width,
     height: y,
+    isNarrow,
     left,
     right,
     supply,

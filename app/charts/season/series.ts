@@ -16,9 +16,11 @@ export interface SeasonSeries {
   readonly bands: readonly { readonly name: BandName; readonly grams: Float64Array }[];
   /** all bands together */
   readonly supply: Float64Array;
-  /** of it: washed out, lost from wet soil, held back by browns */
+  /** of it: washed out, lost from wet soil, held back by browns and by cover crops */
   readonly gone: Float64Array;
-  /** what the crops could use */
+  /** supply without what is gone: the crops took it, or it is still ready */
+  readonly usable: Float64Array;
+  /** what the crops could use; cover crops are no part of it */
   readonly demand: Float64Array;
   /** what they got, from the soil and the air */
   readonly got: Float64Array;
@@ -33,12 +35,14 @@ const depthCentimetres = 30;
  * Adds a bed's supply, demand and losses up over the days shown.
  *
  * @param span days of the run, both included; throws RangeError otherwise
+ * @param coverCrops ids of plantings that are grown to be laid or dug in
  * @source sums of the run's flows; no measured constant enters
  */
 export function seasonSeries(
   result: SeasonResult,
   span: DaySpan,
   bulkDensityKgPerL: number,
+  coverCrops: readonly string[] = [],
 ): SeasonSeries {
   const first = span.from - result.firstDay;
   const count = span.to - span.from + 1;
@@ -72,15 +76,29 @@ export function seasonSeries(
   const readyTop = Float64Array.from({ length: count + 1 }, (_value, edge) =>
     pool('mineralTop', first + edge - 1),
   );
+  const covers = result.plantings.filter(({ id }) => coverCrops.includes(id));
+  const crops = result.plantings.filter(({ id }) => !coverCrops.includes(id));
+  const inCovers = (index: number): number =>
+    covers.reduce(
+      (sum, planting) =>
+        sum + (planting.dailyUptake[index] ?? 0) + (planting.dailyFixed[index] ?? 0),
+      0,
+    );
+  const gone = addUp(
+    (index) => (supply.lost[index] ?? 0) + (supply.heldBack[index] ?? 0) + inCovers(index),
+  );
   return {
     span,
     bands,
     supply: all,
-    gone: addUp((index) => (supply.lost[index] ?? 0) + (supply.heldBack[index] ?? 0)),
+    gone,
+    usable: all.map((grams, edge) => grams - (gone[edge] ?? 0)),
     demand: addUp((index) =>
-      result.plantings.reduce((sum, planting) => sum + (planting.dailyNeed[index] ?? 0), 0),
+      crops.reduce((sum, planting) => sum + (planting.dailyNeed[index] ?? 0), 0),
     ),
-    got: addUp((index) => (supply.taken[index] ?? 0) + (supply.bySource.air[index] ?? 0)),
+    got: addUp(
+      (index) => (supply.taken[index] ?? 0) + (supply.bySource.air[index] ?? 0) - inCovers(index),
+    ),
     readyTop,
     nitrateMgPerKg: readyTop.map((grams) =>
       mgPerKgFromGramsPerM2(grams, bulkDensityKgPerL, depthCentimetres),

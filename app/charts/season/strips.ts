@@ -16,6 +16,8 @@ export interface StateSegment {
   readonly x: number;
   readonly width: number;
   readonly wordFits: boolean;
+  /** where its word begins */
+  readonly wordX: number;
 }
 
 const markWidth = 20;
@@ -57,6 +59,7 @@ export function stateSegments(
         x,
         width,
         wordFits: room > markWidth + 6 + textWidth(run.state),
+        wordX: x + markWidth + 4,
       },
     ];
   });
@@ -124,6 +127,8 @@ export interface StageMark {
 export interface PlantingBar {
   readonly id: string;
   readonly name: string;
+  /** where its name begins: at its start, or before it where there is too little room after it */
+  readonly nameX: number;
   readonly x: number;
   readonly width: number;
   readonly top: number;
@@ -165,7 +170,9 @@ export function plantingBars(
     const from = Math.max(run.startDay, span.from);
     const to = Math.min(end, span.to + 1);
     const bar = { x: layout.x(from), width: layout.x(to) - layout.x(from) };
-    let free = bar.x + 10 + textWidth(planting.name, true);
+    const nameWidth = textWidth(planting.name, true);
+    const nameX = Math.max(0, Math.min(bar.x + 5, layout.width - nameWidth));
+    let free = nameX + 5 + nameWidth;
     const days: readonly (readonly [Stage, DayNumber | null])[] = [
       ['start', run.startDay],
       ['flower', planting.flowerDay],
@@ -180,8 +187,30 @@ export function plantingBars(
       if (fits) free = x + textWidth(word) + 8;
       return [{ stage, day, x, word: fits ? word : null }];
     });
-    return [{ id: planting.id, name: planting.name, ...bar, ...row, marks }];
+    return [{ id: planting.id, name: planting.name, nameX, ...bar, ...row, marks }];
   });
+}
+
+/** Where words lie in the strips, so that no upright line is drawn through them. */
+export function wordsInStrips(
+  segments: readonly StateSegment[],
+  bars: readonly PlantingBar[],
+  layout: SeasonLayout,
+): readonly { readonly top: number; readonly from: number; readonly to: number }[] {
+  const over = (top: number, from: number, words: string, strong = false) => ({
+    top,
+    from: from - 4,
+    to: from + textWidth(words, strong) + 4,
+  });
+  return [
+    ...segments
+      .filter(({ wordFits }) => wordFits)
+      .map(({ wordX, state }) => over(layout.state.top, wordX - markWidth, `    ${state}`)),
+    ...bars.flatMap(({ top, name, nameX, marks }) => [
+      over(top, nameX, name, true),
+      ...marks.flatMap(({ x, word }) => (word === null ? [] : [over(top, x + 4, word)])),
+    ]),
+  ];
 }
 
 export interface RainBar {

@@ -2,14 +2,15 @@ import type { ReactElement } from 'react';
 import type { BandName } from '../season/series';
 
 /**
- * A weave for each source of nitrogen, so that bands are told apart without colour: crumbs for the
+ * A weave for each source of nitrogen, so that bands are told apart without colour, and none by long lines, which could be taken for a
+ * curve: crosses on bare paper for what was there at the start, crumbs for the
  * soil, dashes for old humus, a lattice for compost, slants for what was dug in, blades for the
  * cover, drops for rain, beads (as on bean roots) for the air.
  */
 const figures: Readonly<
   Record<BandName, { readonly size: number; readonly figure: ReactElement }>
 > = {
-  start: { size: 8, figure: <path d="M0 4 H8" /> },
+  start: { size: 9, figure: <path d="M2.5 4.5 H6.5 M4.5 2.5 V6.5" /> },
   soil: {
     size: 9,
     figure: (

@@ -1,6 +1,7 @@
 import type { CoverChartData, Stuff } from '../../charts/cover/data';
-import type { SeasonChartData } from '../../charts/season/data';
+import type { LayerOnChart, SeasonChartData } from '../../charts/season/data';
 import { dayOf, seasonStart, type DayNumber } from '../../core/days';
+import type { PlantingInput } from '../../core/season/input';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';
@@ -37,6 +38,27 @@ const layersOf = (garden: Garden, results: BedResults) =>
     if (!application) return [];
     return [{ layer, material: materialFrom(garden, application.from) }];
   });
+
+const isCoverCrop = ({ crop }: PlantingInput): boolean => crop.excessClass === 'cover';
+
+/** Crops whose tops went into the soil: they feed what comes after, as anything that is dug in. */
+const dugInCrops = ({ input, season }: BedResults): readonly LayerOnChart[] =>
+  input.plantings.flatMap((planting) =>
+    planting.topsFate === 'dug in' &&
+    planting.clearingDay !== null &&
+    planting.clearingDay <= season.today
+      ? [
+          {
+            id: `tops ${planting.id}`,
+            name: cropOf(planting.crop.id)?.name ?? planting.crop.id,
+            day: planting.clearingDay,
+            laidDepth: 0,
+            inSoil: true,
+            stuff: planting.crop.residueIsGreen ? ('greens' as const) : ('straw' as const),
+          },
+        ]
+      : [],
+  );
 
 /** Everything the season chart shows of a bed. */
 export function seasonChartData(
@@ -79,16 +101,21 @@ export function seasonChartData(
       sown: planting.sown,
       flowerDay:
         planting.crop.flowerDays === null ? null : planting.startDay + planting.crop.flowerDays,
-      firstHarvestDay: planting.firstHarvestDay,
+      // nobody picks what is grown to be laid or dug in
+      firstHarvestDay: isCoverCrop(planting) ? null : planting.firstHarvestDay,
+      isCoverCrop: isCoverCrop(planting),
     })),
-    layers: layersOf(garden, results).map(({ layer, material }) => ({
-      id: layer.id,
-      name: stuffName(material),
-      day: layer.day,
-      laidDepth: layer.laidDepth,
-      inSoil: layer.placement !== 'laid',
-      stuff: stuffOf(material),
-    })),
+    layers: [
+      ...layersOf(garden, results).map(({ layer, material }) => ({
+        id: layer.id,
+        name: stuffName(material),
+        day: layer.day,
+        laidDepth: layer.laidDepth,
+        inSoil: layer.placement !== 'laid',
+        stuff: stuffOf(material),
+      })),
+      ...dugInCrops(results),
+    ],
     units,
   };
 }
