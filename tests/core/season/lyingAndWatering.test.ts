@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import { decayParameters } from '../../../app/core/cover/decay';
+import { coverFraction } from '../../../app/core/cover/wetness';
+import { runSeason } from '../../../app/core/season/season';
+import { typicalCoefficients } from '../../../app/tables/coefficients';
+import { bareBed, clippings, compost, firstOf2013, moved, steadyWeather } from './handMadeBed';
+
+const c = typicalCoefficients();
+const weather = (rain: number) => {
+  const made = steadyWeather(365, 14, 26);
+  made.rainMillimetres.fill(rain);
+  return made;
+};
+
+describe('what is still lying of a layer (model, cover: residue and 0.12 of microbes and humus)', () => {
+  const layer = clippings(firstOf2013 + 3, 12);
+
+  test('is the carbon of its class that lies, over the carbon that was laid', () => {
+    const result = runSeason(bareBed({ weather: weather(4), layers: [layer] }));
+    const p = decayParameters('green', layer.carbon / layer.nitrogen, c);
+    for (const index of [3, 10, 60, 200]) {
+      const microbes = result.pools.coverMicrobes[index]! * p.microbeCarbonToNitrogen;
+      const humus = result.pools.coverHumus[index]! * p.humusCarbonToNitrogen;
+      const lying =
+        result.pools.coverResidue[index]! * p.carbonToNitrogen + 0.12 * (microbes + humus);
+      const { left } = result.layers[0]!;
+      expect(left[index]).toBeCloseTo(lying / layer.carbon, 9);
+      expect(result.coverDryKg[index]).toBeCloseTo(left[index]! * layer.dryKgPerM2, 9);
+      expect(result.coverFraction[index]).toBeCloseTo(coverFraction(result.coverDryKg[index]!, c));
+    }
+    expect(result.layers[0]!.left[2]).toBe(0);
+    expect(result.layers[0]!.left[200]).toBeLessThan(0.6);
+  });
+
+  test('of compost what its slow part has not set free', () => {
+    const heap = compost(firstOf2013, 10);
+    const result = runSeason(bareBed({ weather: weather(4), layers: [heap] }));
+    const laid = heap.nitrogen * (1 - heap.mineralShare);
+    const freed = moved(result, 'slow', 'coverFree');
+    expect(freed).toBeGreaterThan(0.1);
+    expect(result.layers[0]!.left.at(-1)).toBeCloseTo((laid - freed) / laid, 9);
+  });
+});
+
+describe('how deep it lies: from its laid to its settled density over two drying days', () => {
+  const layer = clippings(firstOf2013, 20, { settledDensityKgPerM3: 100 });
+  const laidDensity = (1000 * layer.dryKgPerM2) / layer.laidDepth;
+  const depthAt = (rain: readonly number[]): number[] => {
+    const made = weather(0);
+    made.rainMillimetres.set(rain);
+    const { layers } = runSeason(bareBed({ weather: made, layers: [layer] }));
+    const { depth, left } = layers[0]!;
+    return [0, 1, 2, 3].map((index) => (1000 * left[index]! * layer.dryKgPerM2) / depth[index]!);
+  };
+  const half = (laidDensity + 100) / 2;
+
+  test('dry days settle it, half way each', () => {
+    expect(laidDensity).toBeCloseTo(50, 9);
+    for (const [at, density] of [half, 100, 100, 100].entries())
+      expect(depthAt([0, 0, 0, 0])[at]).toBeCloseTo(density, 9);
+  });
+
+  test('a millimetre of rain keeps it from settling that day, less does not', () => {
+    for (const [at, density] of [laidDensity, half, half, 100].entries())
+      expect(depthAt([1, 0.9, 12, 0])[at]).toBeCloseTo(density, 9);
+  });
+});
+
+describe('watering and dry places', () => {
+  const day = firstOf2013 + 9;
+  test('all that was written down for a day goes on the bed that day, and no more', () => {
+    const events = [5, 7.5].map((depth) => ({ kind: 'water', day, depth }) as const);
+    const result = runSeason(bareBed({ weather: weather(0), events }));
+    expect(result.watered[9]).toBeCloseTo(12.5, 12);
+    expect(result.watered.reduce((sum, one) => sum + one, 0)).toBeCloseTo(12.5, 12);
+    const without = runSeason(bareBed({ weather: weather(0) }));
+    expect(result.availableWaterTop[9]!).toBeGreaterThan(without.availableWaterTop[9]!);
+  });
+
+  test('where it never rains in a normal year, a shower brings no nitrogen, and nothing breaks', () => {
+    const dry = bareBed({ weather: weather(0) });
+    dry.weather.rainMillimetres[30] = 12;
+    const normals = { ...dry.normals, rainMillimetres: new Array<number>(12).fill(0) };
+    const result = runSeason({ ...dry, normals });
+    expect(moved(result, 'rain', 'mineralTop')).toBe(0);
+    expect(result.residual).toBeLessThan(1e-9);
+  });
+});
