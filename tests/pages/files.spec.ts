@@ -124,7 +124,7 @@ test('unsaved work is brought back when the program ended', async ({ garden, pro
     timeout: 8_000,
   });
   await program.restart();
-  await expect(garden.getByText(/has been brought back/)).toBeVisible();
+  await expect(garden.locator('#place').getByText(/has been brought back/)).toBeVisible();
   await bedsAreReckoned(garden);
   await expect(garden.getByText('left on the lawn 3 bags')).toBeVisible();
   await garden.getByRole('button', { name: 'Put it away' }).click();
