@@ -20,14 +20,15 @@ export function Scroller({
   const own = useRef<HTMLDivElement>(null);
   const view = box ?? own;
   const [isLarger, setLarger] = useState(false);
+  const [isWider, setWider] = useState(false);
   useLayoutEffect(() => {
     const watched = view.current;
     if (!watched) return undefined;
-    const measure = () =>
-      setLarger(
-        watched.scrollWidth > watched.clientWidth + 1 ||
-          watched.scrollHeight > watched.clientHeight + 1,
-      );
+    const measure = () => {
+      const wider = watched.scrollWidth > watched.clientWidth + 1;
+      setWider(wider);
+      setLarger(wider || watched.scrollHeight > watched.clientHeight + 1);
+    };
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(watched);
@@ -35,16 +36,21 @@ export function Scroller({
     return () => observer.disconnect();
   }, [view]);
   return (
-    <div
-      id={id}
-      ref={view}
-      className={className}
-      role="group"
-      aria-label={label}
-      // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a box that scrolls must be reachable by key
-      tabIndex={isLarger ? 0 : undefined}
-    >
-      {children}
-    </div>
+    <>
+      <div
+        id={id}
+        ref={view}
+        className={className}
+        role="group"
+        aria-label={label}
+        // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- a box that scrolls must be reachable by key
+        tabIndex={isLarger ? 0 : undefined}
+      >
+        {children}
+      </div>
+      {isWider && (
+        <p className="scroll-hint small soft">It goes on to the right: swipe or scroll.</p>
+      )}
+    </>
   );
 }

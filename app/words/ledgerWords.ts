@@ -2,7 +2,8 @@ import type { CameIn, Holding, Moved, WentOut } from '../core/season/ledger';
 
 /** Lines of the ledger as a gardener reads them; the same names stand in its drawing. */
 export const holdingWords: Readonly<Record<Holding, string>> = {
-  'ready in the soil': 'ready in the soil',
+  // the season chart shows the top of it alone, as a laboratory would
+  'ready in the soil': 'ready in the soil, as deep as roots go',
   'in the cover': 'in the cover',
   'rotting in the soil': 'rotting in the soil',
   'in compost': 'in compost, still to come',

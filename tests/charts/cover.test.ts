@@ -93,7 +93,7 @@ describe('the cut is to scale', () => {
         })),
       },
     };
-    const drawing = coverGeometry(coverFacts(many), 760, metricChartUnits.depth);
+    const drawing = coverGeometry(coverFacts(many), 960, metricChartUnits.depth);
     const places = drawing.layers.map((shape) => shape.labelY);
     expect(Math.max(...places)).toBeLessThanOrEqual(drawing.height);
     expect(Math.min(...places)).toBeGreaterThanOrEqual(0);

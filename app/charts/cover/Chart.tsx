@@ -1,5 +1,5 @@
 import { useId, useRef, useState } from 'react';
-import { amountWithUnit, dayWord, percent } from '../../words/chartFormat';
+import { amountWithUnit, dayWord } from '../../words/chartFormat';
 import { ageWords, coverFinding, leftWords } from '../../words/coverChart';
 import { Scroller } from '../Scroller';
 import { useWidth } from '../useWidth';
@@ -70,7 +70,7 @@ export function CoverChart(props: CoverChartProps) {
         >
           <StuffWeaves prefix={id} />
           <text className="chart-title-small" x={left} y={18}>
-            {units.depth.short} above the soil, to scale
+            {units.depth.short} above the soil as settled, to scale
           </text>
           {drawing.ticks.map((tick) => (
             <g key={tick.value}>
@@ -94,7 +94,7 @@ export function CoverChart(props: CoverChartProps) {
               <path className="stuff-edge" d={shape.path} />
             </g>
           ))}
-          {drawing.layers.length > 0 && (
+          {drawing.layers.length > 0 && !drawing.isNarrow && (
             <g>
               <path
                 className="chart-bracket"
@@ -102,7 +102,7 @@ export function CoverChart(props: CoverChartProps) {
               />
             </g>
           )}
-          {drawing.layers.map(({ lying, top, bottom, labelY }) => (
+          {(drawing.isNarrow ? [] : drawing.layers).map(({ lying, top, bottom, labelY }) => (
             <g key={lying.layer.id}>
               <path
                 className="chart-leader"
@@ -112,8 +112,8 @@ export function CoverChart(props: CoverChartProps) {
                 {lying.layer.name}, {dayWord(lying.layer.day, units)}
               </text>
               <text className="chart-title-small" x={wordsX} y={labelY + 12}>
-                {leftWords(lying.depth, lying.layer.laidDepth, units)}, {percent(lying.left)} of it;{' '}
-                {ageWords(lying.daysOld)}
+                {ageWords(lying.daysOld)};{' '}
+                {leftWords(lying.left, lying.depth, lying.layer.laidDepth, units)}
               </text>
             </g>
           ))}
@@ -124,6 +124,19 @@ export function CoverChart(props: CoverChartProps) {
           </text>
         </svg>
       </Scroller>
+      {drawing.isNarrow && facts.lying.length > 0 && (
+        <ol className="plain-list small">
+          {facts.lying.toReversed().map((lying) => (
+            <li key={lying.layer.id}>
+              <strong>
+                {lying.layer.name}, {dayWord(lying.layer.day, units)}
+              </strong>
+              : {ageWords(lying.daysOld)};{' '}
+              {leftWords(lying.left, lying.depth, lying.layer.laidDepth, units)}
+            </li>
+          ))}
+        </ol>
+      )}
       {listShown && <LayersTable id={`${id}-list`} facts={facts} units={units} />}
     </figure>
   );

@@ -25,8 +25,8 @@ export function LayersTable(props: {
             <th scope="col">laid on</th>
             <th scope="col">age</th>
             <th scope="col">depth as laid</th>
-            <th scope="col">depth now</th>
-            <th scope="col">left of it</th>
+            <th scope="col">depth now, settled</th>
+            <th scope="col">dry weight left</th>
           </tr>
         </thead>
         <tbody>

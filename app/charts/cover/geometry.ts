@@ -69,6 +69,7 @@ export interface LayerShape {
 export interface CoverGeometry {
   readonly width: number;
   readonly height: number;
+  readonly isNarrow: boolean;
   readonly left: number;
   readonly right: number;
   /** the soil's surface, nought of the ruler */
@@ -81,7 +82,9 @@ export interface CoverGeometry {
   readonly top: number;
 }
 
-export const leastCoverWidth = 520;
+export const leastCoverWidth = 280;
+/** from here on the words stand beside their layers; below, under the drawing */
+export const leastCoverWideWidth = 820;
 const drawnFull = 210;
 const drawnBare = 44;
 const drawnSoil = 56;
@@ -105,14 +108,17 @@ export function coverGeometry(
   unit: ChartUnit,
 ): CoverGeometry {
   const width = Math.max(leastCoverWidth, Math.round(containerWidth));
-  const left = 52;
-  const right = left + Math.min(560, (width - left) * 0.46);
+  const isNarrow = width < leastCoverWideWidth;
+  const left = isNarrow ? 34 : 52;
+  const right = isNarrow ? width - 2 : left + Math.min(560, (width - left) * 0.46);
   const stacked = facts.lying.reduce((sum, layer) => sum + layer.depth, 0);
   const isBare = facts.lying.length === 0;
   const drawnCover = isBare ? drawnBare : drawnFull;
   const ruler = isBare ? bareScale : Math.max(leastScale, stacked * 1.05);
   const pxPerMillimetre = drawnCover / ruler;
-  const labelsNeed = Math.max(0, facts.lying.length * labelGap - drawnCover - drawnSoil);
+  const labelsNeed = isNarrow
+    ? 0
+    : Math.max(0, facts.lying.length * labelGap - drawnCover - drawnSoil);
   const surface = topMargin + drawnCover + labelsNeed / 2;
   const height = surface + drawnSoil + labelsNeed / 2;
 
@@ -144,6 +150,7 @@ export function coverGeometry(
   return {
     width,
     height,
+    isNarrow,
     left,
     right,
     surface,

@@ -274,13 +274,7 @@ export function SeasonChart(props: SeasonChartProps) {
               unit={units.nitrogen}
               since={since}
             />
-            <NitratePanel
-              geometry={nitrate}
-              layout={layout}
-              units={units}
-              tests={nitrate.tests}
-              band={props.cropBand}
-            />
+            <NitratePanel geometry={nitrate} layout={layout} units={units} band={props.cropBand} />
             <TodayLine
               layout={layout}
               today={result.today >= from && result.today <= to ? result.today : null}
@@ -303,7 +297,13 @@ export function SeasonChart(props: SeasonChartProps) {
         </div>
       </div>
       {layout.isNarrow && (
-        <Legend labels={supply.labels} weaves={id} units={units} band={props.cropBand} />
+        <Legend
+          labels={supply.labels}
+          weaves={id}
+          units={units}
+          tests={nitrate.tests}
+          band={props.cropBand}
+        />
       )}
       <p className="chart-how small soft">{howToRead(since)}</p>
       {tableShown && (

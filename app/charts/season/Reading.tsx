@@ -29,7 +29,7 @@ export function Reading(props: { readonly reading: DayReading; readonly units: C
       <dl>
         <Value words={seasonLineWords.demand}>{grams(reading.demand)}</Value>
         <Value words={seasonLineWords.got}>{grams(reading.got)}</Value>
-        <Value words="ready in the soil">
+        <Value words={`ready in the top ${units.topSoil}`}>
           {grams(reading.readyTop)} <small>({Math.round(reading.nitrateMgPerKg)} mg/kg)</small>
         </Value>
         <Value words="rain that day">{amountWithUnit(reading.rain, units.rain)}</Value>

@@ -32,7 +32,7 @@ export function WeeksTable(props: {
             ))}
             <th scope="col">all it gets</th>
             <th scope="col">{seasonLineWords.gone}</th>
-            <th scope="col">ready in the soil</th>
+            <th scope="col">ready in the top {units.topSoil}</th>
             <th scope="col">mg/kg</th>
             <th scope="col">rain and watering</th>
             <th scope="col">weather</th>

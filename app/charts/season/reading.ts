@@ -109,7 +109,7 @@ export function spokenReading(data: SeasonChartData, reading: DayReading): strin
       parts.push(`${seasonLineWords[band.name]} ${amount(band.grams, nitrogen)}`);
   if (reading.gone >= 0.05) parts.push(`lost or held back ${amount(reading.gone, nitrogen)}`);
   parts.push(
-    `ready in the soil ${amount(reading.readyTop, nitrogen)}, ${Math.round(reading.nitrateMgPerKg)} milligrams per kilogram`,
+    `ready in the soil, top ${data.units.topSoil}: ${amount(reading.readyTop, nitrogen)}, ${Math.round(reading.nitrateMgPerKg)} milligrams per kilogram`,
   );
   if (reading.rain > 0) parts.push(`rain ${amountSpoken(reading.rain, rain)}`);
   if (reading.watered > 0) parts.push(`watered ${amountSpoken(reading.watered, rain)}`);

@@ -58,7 +58,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
     if (layer.placement !== 'laid') return null;
     const result = results.season.layers.find(({ id }) => id === layer.id);
     const left = result?.left[results.season.today - results.season.firstDay];
-    return left === undefined ? null : `${percent(left)} of it still lies there`;
+    return left === undefined ? null : `${percent(left)} of its dry weight still lies there`;
   };
   const remove = (label: string, layer: Application | null, event: GardenEvent | null) => {
     const result = layer ? deleteApplication(layer.id) : deleteEvent(event?.id ?? '');
