@@ -68,6 +68,10 @@ export interface GrowingPlanting {
   fixedToday: number;
 }
 
+/** Share of what a planting wanted so far that it got, luxury apart, 0-1. */
+export const demandMetOf = ({ needSoFar, metSoFar }: GrowingPlanting): number =>
+  needSoFar > 0 ? Math.min(1, metSoFar / needSoFar) : 0;
+
 /** Compost and the like, g N/m2. */
 export interface SlowMaterial {
   /** on top still releasing, on top inert, dug in still releasing */

@@ -3,7 +3,7 @@ import { fixationStage, nitrateSuppression } from '../crop/fixation';
 import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedOn } from '../crop/need';
 import { canopyShare, cropCoefficient, degreeDays, reachShare, rootDepthAt } from '../crop/stages';
 import { topDepth } from '../soil/water';
-import { move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
+import { demandMetOf, move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';
 import { flowIndex } from './flows';
@@ -193,8 +193,7 @@ function pick(
   const last = clearingDay ?? usualEndDay;
   if (spreads && day >= firstHarvestDay && day <= last) {
     const days = Math.max(1, last - firstHarvestDay + 1);
-    const met = plant.needSoFar > 0 ? Math.min(1, plant.metSoFar / plant.needSoFar) : 0;
-    wanted += (crop.harvestNitrogen * share * met) / days;
+    wanted += (crop.harvestNitrogen * share * demandMetOf(plant)) / days;
   }
   if (wanted === 0) return;
   const grown = plant.nitrogen + plant.harvested;

@@ -1,7 +1,6 @@
-import { dayFromParts } from '../days';
 import { normal, seeded, seedFrom, type Random } from '../random';
 import type { MonthlyNormals } from './input';
-import { daysInMonth, monthlyKnots, smoothNormal } from './smoothNormals';
+import { daysInMonth, monthlyKnots, smoothNormalOn } from './smoothNormals';
 
 /** How daily weather strays from the monthly normals; rows in `app/tables/imaginedWeather.ts`. */
 export interface WeatherSpread {
@@ -36,57 +35,96 @@ const chainTries = 60;
 const temperatureStream = 1;
 const rainStream = 2;
 
-/** Independent standard normal pairs of a month, the raw stuff of its departures. */
-function innovations(seed: number, year: number, month: number): { low: number; high: number }[] {
-  const random = seeded(seedFrom(seed, year, month, temperatureStream));
-  return Array.from({ length: daysInMonth(year, month) }, () => ({
-    low: normal(random),
-    high: normal(random),
-  }));
+/** What is imagined from: normals and their spread, with what all months share. */
+export interface ImaginedClimate {
+  readonly normals: MonthlyNormals;
+  readonly spread: WeatherSpread;
+  readonly lowKnots: readonly number[];
+  readonly highKnots: readonly number[];
+  /** mean of a Weibull draw of the rain's shape */
+  readonly meanDraw: number;
 }
 
+export const imaginedClimate = (
+  normals: MonthlyNormals,
+  spread: WeatherSpread,
+): ImaginedClimate => ({
+  normals,
+  spread,
+  lowKnots: monthlyKnots(normals.minimumCelsius),
+  highKnots: monthlyKnots(normals.maximumCelsius),
+  meanDraw: gamma(1 + 1 / spread.amountShape),
+});
+
+/** Normal numbers of a month, the raw stuff of its departures: one a day for each temperature. */
+export interface Innovations {
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+}
+
+export function innovations(
+  climate: ImaginedClimate,
+  seed: number,
+  year: number,
+  month: number,
+): Innovations {
+  const { togetherness } = climate.spread;
+  const apart = Math.sqrt(1 - togetherness * togetherness);
+  const random = seeded(seedFrom(seed, year, month, temperatureStream));
+  const days = daysInMonth(year, month);
+  const low = new Float64Array(days);
+  const high = new Float64Array(days);
+  for (let day = 0; day < days; day++) {
+    const first = normal(random);
+    low[day] = first;
+    high[day] = togetherness * first + apart * normal(random);
+  }
+  return { low, high };
+}
+
+export const innovationsBefore = (
+  climate: ImaginedClimate,
+  seed: number,
+  year: number,
+  month: number,
+): Innovations =>
+  month === 1
+    ? innovations(climate, seed, year - 1, 12)
+    : innovations(climate, seed, year, month - 1);
+
 /**
- * Departures from normal in standard deviations, with day-to-day persistence, centred on the month.
+ * Departures from normal in standard deviations, with day-to-day persistence.
  *
  *     a[t] = sqrt(1 - p^2) sum over k >= 0 of p^k e[t-k]
  *
  * which is a first-order autoregression written so that each day depends only on the draws of its
  * own and the month before: no month needs the whole past, and no edge shows between months.
  */
-function departures(
-  seed: number,
-  year: number,
-  month: number,
-  spread: WeatherSpread,
-  isTypical: boolean,
-): { low: Float64Array; high: Float64Array } {
-  const before = month === 1 ? innovations(seed, year - 1, 12) : innovations(seed, year, month - 1);
-  const own = innovations(seed, year, month);
-  const all = [...before, ...own];
-  const low = new Float64Array(own.length);
-  const high = new Float64Array(own.length);
-  const { persistence, togetherness } = spread;
+function departures(before: Float64Array, own: Float64Array, persistence: number): Float64Array {
+  const result = new Float64Array(own.length);
   const scale = Math.sqrt(1 - persistence * persistence);
-  const apart = Math.sqrt(1 - togetherness * togetherness);
   for (let day = 0; day < own.length; day++) {
+    const most = Math.min(memoryDays, before.length + day + 1);
     let weight = scale;
-    for (let back = 0; back < memoryDays; back++) {
-      const drawn = all[before.length + day - back];
-      if (!drawn) break;
-      low[day] = (low[day] ?? 0) + weight * drawn.low;
-      high[day] = (high[day] ?? 0) + weight * (togetherness * drawn.low + apart * drawn.high);
+    let sum = 0;
+    for (let back = 0; back < most; back++) {
+      sum += weight * (back <= day ? own[day - back]! : before[before.length + day - back]!);
       weight *= persistence;
     }
+    result[day] = sum;
   }
-  if (!isTypical) return { low, high };
-  // Taking the mean off also takes its variance, (1 + p)/(1 - p)/n of a day's; this gives it back.
-  const lost = (1 + persistence) / (1 - persistence) / own.length;
+  return result;
+}
+
+/**
+ * Takes the mean off, which also takes its variance, (1 + p)/(1 - p)/n of a day's; and gives that
+ * back.
+ */
+function centred(values: Float64Array, persistence: number): Float64Array {
+  const lost = (1 + persistence) / (1 - persistence) / values.length;
   const widening = 1 / Math.sqrt(Math.max(0.25, 1 - lost));
-  for (const values of [low, high]) {
-    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-    values.forEach((value, day) => (values[day] = (value - mean) * widening));
-  }
-  return { low, high };
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  return values.map((value) => (value - mean) * widening);
 }
 
 /**
@@ -169,6 +207,7 @@ function freeRain(
   total: number,
   wanted: number,
   spread: WeatherSpread,
+  meanDraw: number,
 ): Float64Array {
   const rain = new Float64Array(days);
   if (!(total > 0)) return rain;
@@ -178,7 +217,6 @@ function freeRain(
   const afterWet = Math.min(1, 1 - ((1 - share) * afterDry) / share);
   const least = Math.min(spread.wetDayMillimetres, total / usual);
   const over = total / usual - least;
-  const meanDraw = gamma(1 + 1 / spread.amountShape);
   let wet = random() < share;
   for (let day = 0; day < days; day++) {
     if (wet)
@@ -207,37 +245,56 @@ function freeRain(
  *   are borrowed elsewhere
  * @source chain and autoregression are textbook forms; the numbers come as arguments
  */
-export function imaginedMonth(
+export const imaginedMonth = (
   normals: MonthlyNormals,
   spread: WeatherSpread,
   seed: number,
   year: number,
   month: number,
   isTypical = true,
+): ImaginedMonth => {
+  const climate = imaginedClimate(normals, spread);
+  const before = innovationsBefore(climate, seed, year, month);
+  const own = innovations(climate, seed, year, month);
+  return imaginedMonthOf(climate, before, own, seed, year, month, isTypical);
+};
+
+/** `imaginedMonth` where climate and innovations are at hand, as when month follows month. */
+export function imaginedMonthOf(
+  climate: ImaginedClimate,
+  before: Innovations,
+  own: Innovations,
+  seed: number,
+  year: number,
+  month: number,
+  isTypical: boolean,
 ): ImaginedMonth {
+  const { normals, spread, lowKnots, highKnots } = climate;
+  const { persistence } = spread;
   const days = daysInMonth(year, month);
-  const first = dayFromParts(year, month, 1);
-  const lowKnots = monthlyKnots(normals.minimumCelsius);
-  const highKnots = monthlyKnots(normals.maximumCelsius);
-  const { low, high } = departures(seed, year, month, spread, isTypical);
+  let low = departures(before.low, own.low, persistence);
+  let high = departures(before.high, own.high, persistence);
+  if (isTypical) {
+    low = centred(low, persistence);
+    high = centred(high, persistence);
+  }
   const lowSpread = spread.minimumSpreadCelsius[month - 1] ?? 0;
   const highSpread = spread.maximumSpreadCelsius[month - 1] ?? 0;
   const minimumCelsius = new Float64Array(days);
   const maximumCelsius = new Float64Array(days);
   for (let day = 0; day < days; day++) {
-    const lowest = smoothNormal(lowKnots, first + day) + lowSpread * (low[day] ?? 0);
-    const highest = smoothNormal(highKnots, first + day) + highSpread * (high[day] ?? 0);
+    const lowest = smoothNormalOn(lowKnots, month, day + 1, days) + lowSpread * low[day]!;
+    const highest = smoothNormalOn(highKnots, month, day + 1, days) + highSpread * high[day]!;
     const mean = (lowest + highest) / 2;
     const half = Math.max(leastRange, highest - lowest) / 2;
     minimumCelsius[day] = mean - half;
     maximumCelsius[day] = mean + half;
   }
-  const rainMillimetres = (isTypical ? monthRain : freeRain)(
-    seeded(seedFrom(seed, year, month, rainStream)),
-    days,
-    normals.rainMillimetres[month - 1] ?? 0,
-    normals.wetDays[month - 1] ?? 0,
-    spread,
-  );
+  const random = seeded(seedFrom(seed, year, month, rainStream));
+  const total = normals.rainMillimetres[month - 1] ?? 0;
+  const wanted = normals.wetDays[month - 1] ?? 0;
+  const rainMillimetres = isTypical
+    ? monthRain(random, days, total, wanted, spread)
+    : freeRain(random, days, total, wanted, spread, climate.meanDraw);
   return { minimumCelsius, maximumCelsius, rainMillimetres };
 }

@@ -1,7 +1,14 @@
 import type { DayNumber } from '../days';
-import { flowIndex } from './flows';
 import type { BedSeason, PlantingInput } from './input';
-import { at, lastDayOf, mineralInReach, released, sumDays, tiedUp } from './seasonAccount';
+import {
+  at,
+  lastDayOf,
+  luxuryOfBed,
+  mineralInReach,
+  released,
+  sumDays,
+  tiedUp,
+} from './seasonAccount';
 import type { WatchedPlanting, WatchedSeason } from './watchedSeason';
 
 /** What one planting has, gets and wants, seen from the evening of a day; g N per m2 of bed. */
@@ -45,11 +52,6 @@ export function plantingResult<Planting extends { readonly id: string }>(
 export const canFix = (planting: PlantingInput): boolean =>
   planting.crop.legume !== null && planting.nodulesSeen !== false;
 
-const luxuryFlows = [
-  flowIndex('mineralTop', 'crop', 'luxury'),
-  flowIndex('mineralLower', 'crop', 'luxury'),
-] as const;
-
 /**
  * Luxury uptake of one planting on a day. The run keeps it for the bed as a whole; plantings want
  * it in proportion to the day's need (legumes none), so that is how it is shared out.
@@ -60,16 +62,33 @@ function luxuryOn(
   planting: PlantingInput,
   day: DayNumber,
 ): number {
-  if (planting.crop.legume !== null) return 0;
-  const ofBed = luxuryFlows.reduce(
-    (sum, flow) => sum + at(result.flows[flow] ?? [], result, day),
-    0,
+  const index = Math.min(result.days - 1, Math.max(0, day - result.firstDay));
+  return luxuryShare(
+    planting,
+    plantingResult(result, planting.id).dailyNeed,
+    luxuryOfBed(result, index),
+    needsOfLuxury(input, result),
+    index,
   );
-  if (ofBed === 0) return 0;
-  const needOf = (one: PlantingInput): number =>
-    one.crop.legume === null ? at(plantingResult(result, one.id).dailyNeed, result, day) : 0;
-  const needOfBed = input.plantings.reduce((sum, one) => sum + needOf(one), 0);
-  return needOfBed > 0 ? (ofBed * needOf(planting)) / needOfBed : 0;
+}
+
+/** Daily needs of the plantings that take luxury. */
+const needsOfLuxury = (input: BedSeason, result: WatchedSeason): readonly Float64Array[] =>
+  input.plantings
+    .filter(({ crop }) => crop.legume === null)
+    .map(({ id }) => plantingResult(result, id).dailyNeed);
+
+function luxuryShare(
+  planting: PlantingInput,
+  ownNeed: Float64Array,
+  ofBed: number,
+  needs: readonly Float64Array[],
+  index: number,
+): number {
+  if (ofBed === 0 || planting.crop.legume !== null) return 0;
+  let needOfBed = 0;
+  for (const need of needs) needOfBed += need[index] ?? 0;
+  return needOfBed > 0 ? (ofBed * (ownNeed[index] ?? 0)) / needOfBed : 0;
 }
 
 /** What a planting takes on a day towards its need: from the soil, luxury apart, and from the air. */
@@ -96,22 +115,14 @@ function takenBetween(
   toDay: DayNumber,
 ): number {
   const own = plantingResult(result, planting.id);
-  const needs = input.plantings
-    .filter((one) => one.crop.legume === null)
-    .map((one) => plantingResult(result, one.id).dailyNeed);
-  const [top, lower] = luxuryFlows.map((flow) => result.flows[flow] ?? []);
+  const needs = needsOfLuxury(input, result);
   const last = Math.min(toDay, lastDayOf(result)) - result.firstDay;
   let taken = 0;
-  for (let index = fromDay - result.firstDay; index <= last; index += 1) {
-    let luxury = 0;
-    const ofBed = (top?.[index] ?? 0) + (lower?.[index] ?? 0);
-    if (ofBed !== 0 && planting.crop.legume === null) {
-      let needOfBed = 0;
-      for (const need of needs) needOfBed += need[index]!;
-      luxury = needOfBed > 0 ? (ofBed * own.dailyNeed[index]!) / needOfBed : 0;
-    }
-    taken += own.dailyUptake[index]! - luxury + own.dailyFixed[index]!;
-  }
+  for (let index = fromDay - result.firstDay; index <= last; index += 1)
+    taken +=
+      (own.dailyUptake[index] ?? 0) -
+      luxuryShare(planting, own.dailyNeed, luxuryOfBed(result, index), needs, index) +
+      (own.dailyFixed[index] ?? 0);
   return taken;
 }
 

@@ -5,7 +5,7 @@ import { topDepth, waterSizes, type WaterSizes } from '../soil/water';
 import { sameDayEventOrder, sameDayOrder } from './sameDay';
 import type { BedEvent, BedSeason, LayerInput, SeasonWeather } from './input';
 
-/** What follows from the weather alone, by day of the run; many draws may share it. */
+/** What follows from the weather alone, by day of the run. */
 export interface WeatherPlan {
   /** [mm] */
   readonly rain: Float64Array;
@@ -45,16 +45,20 @@ export function weatherPlan(
   const low = weather.minimumCelsius;
   const high = weather.maximumCelsius;
   const mean = low.map((coldest, index) => (coldest + high[index]!) / 2);
+  const given = weather.referenceEvapotranspiration;
   return {
     rain: weather.rainMillimetres,
-    evapotranspiration: low.map((coldest, index) =>
-      hargreavesReferenceEvapotranspiration(
-        coldest,
-        high[index]!,
-        latitudeDegrees,
-        dayOfYear(firstDay + index),
-      ),
-    ),
+    evapotranspiration: low.map((coldest, index) => {
+      const reckoned = given?.[index] ?? Number.NaN;
+      return Number.isNaN(reckoned)
+        ? hargreavesReferenceEvapotranspiration(
+            coldest,
+            high[index]!,
+            latitudeDegrees,
+            dayOfYear(firstDay + index),
+          )
+        : reckoned;
+    }),
     mean,
     airFactor: mean.map(temperatureFactor),
   };
@@ -76,7 +80,7 @@ function byDay<Entry extends { readonly day: number }>(
   return days;
 }
 
-/** Draws that share a season's weather hand in its plan. */
+/** @param shared the plan of the input's weather, where it is at hand */
 export function runPlan(
   input: BedSeason,
   lowerDepth: number,

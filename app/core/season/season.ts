@@ -1,8 +1,8 @@
 import { coverFraction } from '../cover/wetness';
-import { reachShare } from '../crop/stages';
-import { availableShare, topDepth } from '../soil/water';
+import { availableShare } from '../soil/water';
 import {
   bookkeepingDifference,
+  demandMetOf,
   flowFrom,
   flowTo,
   isOutside,
@@ -147,11 +147,7 @@ export function runSeason(input: BedSeason): SeasonResult {
       kept.dailyFixed[index] = plant.fixedToday;
       kept.progress[index] = plant.progress;
       kept.rootDepth[index] = plant.standing ? plant.rootDepth : 0;
-      if (plant.standing)
-        day.rootReach[index] = Math.max(
-          day.rootReach[index]!,
-          reachShare(plant.input.crop.fullRootDepth, topDepth, lowerDepth),
-        );
+      if (plant.standing) day.rootReach[index] = Math.max(day.rootReach[index]!, plant.fullReach);
     });
   }
 
@@ -182,7 +178,7 @@ export function runSeason(input: BedSeason): SeasonResult {
       uptake: plant.uptake,
       luxury: plant.luxury,
       fixed: plant.fixed,
-      demandMet: plant.needSoFar > 0 ? Math.min(1, plant.metSoFar / plant.needSoFar) : 0,
+      demandMet: demandMetOf(plant),
       harvested: plant.harvested,
       removed: plant.harvested + plant.removed,
       left: plant.left,

@@ -21,6 +21,27 @@ const tieUpFlows: readonly FlowIndex[] = [
   flowIndex('mineralTop', 'coverMicrobes', 'held back from the soil'),
 ];
 
+const luxuryFlows: readonly FlowIndex[] = [
+  flowIndex('mineralTop', 'crop', 'luxury'),
+  flowIndex('mineralLower', 'crop', 'luxury'),
+];
+/** Every flow that a bed's state is judged by. */
+export const judgedFlows: readonly FlowIndex[] = [...releaseFlows, ...tieUpFlows, ...luxuryFlows];
+
+/** A flow's series; throws when the run kept none, as a draw does of what nobody judges by. */
+export function flowSeries(result: Pick<WatchedSeason, 'flows'>, flow: FlowIndex): Float64Array {
+  const series = result.flows[flow];
+  if (!series) throw new Error(`The run kept no flow ${String(flow)}`);
+  return series;
+}
+
+/** Luxury uptake of all plantings of the bed on a day of the run's series [g/m2]. */
+export function luxuryOfBed(result: Pick<WatchedSeason, 'flows'>, index: number): number {
+  let luxury = 0;
+  for (const flow of luxuryFlows) luxury += flowSeries(result, flow)[index] ?? 0;
+  return luxury;
+}
+
 /** Position of a day in the run's series; the day must lie in the run. */
 export function dayIndex(result: RunDays, day: DayNumber): number {
   const index = day - result.firstDay;
@@ -71,7 +92,7 @@ function sumFlows(
   toDay: DayNumber,
 ): number {
   let sum = 0;
-  for (const flow of flows) sum += sumDays(result.flows[flow] ?? [], result, fromDay, toDay);
+  for (const flow of flows) sum += sumDays(flowSeries(result, flow), result, fromDay, toDay);
   return sum;
 }
 

@@ -1,4 +1,4 @@
-import { dayFromParts, partsFromDay, type DayNumber } from '../days';
+import { dayFromParts, partsFromDay } from '../days';
 
 /** Days of a month of a real year, leap years included. */
 export const daysInMonth = (year: number, month: number): number =>
@@ -31,9 +31,19 @@ export function monthlyKnots(means: readonly number[]): number[] {
  * The smooth usual value of a civil day from `monthlyKnots`. A day's place in its month is
  * (day - 1/2) / days of the month, so leap years need no special case.
  */
-export function smoothNormal(knots: readonly number[], day: DayNumber): number {
+export function smoothNormal(knots: readonly number[], day: number): number {
   const { year, month, dayOfMonth } = partsFromDay(day);
-  const place = (dayOfMonth - 0.5) / daysInMonth(year, month) - 0.5;
+  return smoothNormalOn(knots, month, dayOfMonth, daysInMonth(year, month));
+}
+
+/** The same by the parts of the day. */
+export function smoothNormalOn(
+  knots: readonly number[],
+  month: number,
+  dayOfMonth: number,
+  days: number,
+): number {
+  const place = (dayOfMonth - 0.5) / days - 0.5;
   const here = knots[month - 1] ?? 0;
   const other = knots[(month - 1 + (place < 0 ? 11 : 1)) % 12] ?? 0;
   return here + Math.abs(place) * (other - here);

@@ -63,16 +63,22 @@ export function hargreavesReferenceEvapotranspiration(
   latitudeDegrees: number,
   dayOfYear: number,
 ): number {
+  return hargreavesUnder(
+    extraterrestrialRadiation(latitudeDegrees, dayOfYear),
+    minimumCelsius,
+    maximumCelsius,
+  );
+}
+
+/** The same under a radiation that is known, Ra [MJ/m2/day]: it is one for all years and draws. */
+export function hargreavesUnder(
+  radiation: number,
+  minimumCelsius: number,
+  maximumCelsius: number,
+): number {
   const mean = (minimumCelsius + maximumCelsius) / 2;
   const spread = Math.sqrt(Math.max(0, maximumCelsius - minimumCelsius));
-  return Math.max(
-    0,
-    0.0023 *
-      (mean + 17.8) *
-      spread *
-      millimetresPerMegajoule *
-      extraterrestrialRadiation(latitudeDegrees, dayOfYear),
-  );
+  return Math.max(0, 0.0023 * (mean + 17.8) * spread * millimetresPerMegajoule * radiation);
 }
 
 /** Total available water of a root zone, mm (FAO-56 eq. 82); depths in mm. */

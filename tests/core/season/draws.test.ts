@@ -207,3 +207,76 @@ test('weighted bands and what weights are worth', () => {
   expect(effectiveCount(new Float64Array(8).fill(2))).toBe(8);
   expect(effectiveCount(Float64Array.from([1, 0, 0]))).toBe(1);
 });
+
+/** Quantiles by sorting everything, the long way. */
+function bySorting(values: Float64Array, weights: Float64Array) {
+  const order = [...values.keys()]
+    .filter((at) => weights[at]! > 0)
+    .sort((one, other) => values[one]! - values[other]!);
+  const total = order.reduce((all, at) => all + weights[at]!, 0);
+  const at = (share: number): number => {
+    let passed = 0;
+    for (const draw of order) {
+      passed += weights[draw]!;
+      if (passed >= share * total) return values[draw]!;
+    }
+    return values[order.at(-1)!]!;
+  };
+  return { low: at(0.1), middle: at(0.5), high: at(0.9) };
+}
+
+test('bands by selection are bands by sorting, ties and weights and all', () => {
+  const draw = fc.record({
+    // few different values, so that many are alike; weights that add up without rounding
+    value: fc.oneof(fc.integer({ min: 0, max: 5 }), fc.double({ min: -9, max: 9, noNaN: true })),
+    weight: fc.constantFrom(0, 0.25, 1, 1, 1, 8),
+  });
+  fc.assert(
+    fc.property(fc.array(draw, { minLength: 1, maxLength: 60 }), (drawn) => {
+      const weights = Float64Array.from(drawn, ({ weight }) => weight);
+      fc.pre(weights.some((weight) => weight > 0));
+      const values = Float64Array.from(drawn, ({ value }) => (value === 0 ? 0 : value));
+      const before = values.slice();
+      expect(bandOf(values, weights)).toEqual(bySorting(values, weights));
+      expect(values).toEqual(before);
+    }),
+    { numRuns: 2000, seed: 1090 },
+  );
+  expect(bandOf(new Float64Array(3), new Float64Array(3)).middle).toBeNaN();
+});
+
+test('a draw writes each quantity from its own column, and the next draw starts from the typical bed', () => {
+  const { input, spread } = question('bed-gate', 1);
+  const draws = makeDraws(7, 20);
+  const first = drawnSeason(input, spread, input.weather, draws, 4);
+  for (const drawn of spread.coefficients)
+    expect(first.coefficients[drawn.key]).toBe(draws.value(drawn, 4));
+  input.layers.forEach((layer, at) => {
+    const own = spread.layers[layer.id]!;
+    const mass = draws.value(own.mass, 4);
+    expect(first.layers[at]!.carbon).toBe(layer.carbon * mass);
+    expect(first.layers[at]!.dryKgPerM2).toBe(layer.dryKgPerM2 * mass);
+    expect(first.layers[at]!.nitrogen / layer.nitrogen).toBeCloseTo(
+      (mass * draws.value(own.nitrogen, 4)) / own.nitrogen.typical,
+      12,
+    );
+  });
+  input.plantings.forEach(({ id, crop }, at) => {
+    const factor = draws.value(spread.needs[id]!, 4);
+    expect(first.plantings[at]!.crop.need).toBe(crop.need * factor);
+    expect(first.plantings[at]!.crop.harvestNitrogen).toBe(crop.harvestNitrogen * factor);
+  });
+  expect(first.soil.organicMatterPercent).toBe(
+    input.soil.organicMatterPercent * draws.value(spread.organicMatter!, 4),
+  );
+  expect(drawnSeason(input, spread, input.weather, draws, 9)).not.toEqual(first);
+  expect(drawnSeason(input, spread, input.weather, draws, 4)).toEqual(first);
+});
+
+test('ranks of a quantity’s draws are those of its values', () => {
+  const draws = makeDraws(2, 50);
+  const drawn = { name: 'mass', shape: 'amount', low: 0.4, typical: 1, high: 3 } as const;
+  const values = draws.column(drawn);
+  const sorted = [...values].sort((one, other) => one - other);
+  expect([...draws.ranks('mass')]).toEqual([...values].map((value) => sorted.indexOf(value)));
+});

@@ -7,9 +7,17 @@ const imagined = dayKinds.indexOf('imagined');
 
 /** Where the weather of a draw comes from. Plain data: it may cross to a worker. */
 export type WeatherSource =
-  | { readonly kind: 'generated'; readonly spread: WeatherSpread }
+  | {
+      readonly kind: 'generated';
+      readonly spread: WeatherSpread;
+      /** the bed lies under glass or film: what is imagined of rain does not reach it */
+      readonly isRoofed?: boolean;
+    }
   /** whole seasons with the measured days in place and other years' days after them */
   | { readonly kind: 'years'; readonly seasons: readonly SeasonWeather[] };
+
+/** The seed of one draw's weather. */
+export const weatherSeed = (seed: number, draw: number): number => seedFrom(seed, draw);
 
 /**
  * The weather of one draw: measured and filled days as they are, imagined days as any one year may
@@ -27,7 +35,7 @@ export function drawnWeather(
   const minimumCelsius = weather.minimumCelsius.slice();
   const maximumCelsius = weather.maximumCelsius.slice();
   const rainMillimetres = weather.rainMillimetres.slice();
-  const own = seedFrom(seed, draw);
+  const own = weatherSeed(seed, draw);
   let month: ImaginedMonth | null = null;
   let monthKey = -1;
   for (let index = 0; index < weather.kind.length; index++) {
@@ -40,7 +48,7 @@ export function drawnWeather(
     }
     minimumCelsius[index] = month.minimumCelsius[date.dayOfMonth - 1]!;
     maximumCelsius[index] = month.maximumCelsius[date.dayOfMonth - 1]!;
-    rainMillimetres[index] = month.rainMillimetres[date.dayOfMonth - 1]!;
+    if (!source.isRoofed) rainMillimetres[index] = month.rainMillimetres[date.dayOfMonth - 1]!;
   }
-  return { minimumCelsius, maximumCelsius, rainMillimetres, kind: weather.kind };
+  return { ...weather, minimumCelsius, maximumCelsius, rainMillimetres };
 }

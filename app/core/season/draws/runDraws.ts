@@ -1,16 +1,20 @@
 import type { DayNumber } from '../../days';
 import { mgPerKgFromGramsPerM2 } from '../../units';
-import { flowIndex } from '../flows';
+import { flowKinds } from '../flows';
 import type { BedSeason } from '../input';
 import type { Limits } from '../limits';
-import type { SeasonResult } from '../result';
-import { runSeason } from '../season';
-import { bedVerdict } from '../state';
+import { judgeNitrogen } from '../nitrogenState';
 import { nitrogenStates, type NitrogenState } from '../verdict';
-import { bandOf, effectiveCount, type Band } from './bands';
-import { drawnSeason, makeDraws } from './drawnSeason';
-import { drawnWeather, type WeatherSource } from './drawnWeather';
+import { newWatch, watchSeason, type SeasonWatch } from '../watchSeason';
+import { bandReader, effectiveCount, type Band } from './bands';
+import { makeDraws, type Draws } from './columns';
+import { drawnBed } from './drawnBed';
+import { drawnPlan } from './drawnPlan';
+import type { WeatherSource } from './drawnWeather';
+import { imaginedMonths, type ImaginedMonths } from './imaginedMonths';
+import { mattersMost, type Influence } from './mattersMost';
 import type { SeasonSpread } from './spread';
+import { weatherWriter } from './weatherWriter';
 
 /** A nitrate test of 0-30 cm that weighs the draws from its day on. */
 export interface TestedNitrate {
@@ -44,34 +48,99 @@ export interface DrawsAnswer {
   readonly nitrateDays: readonly DayNumber[];
   readonly nitrate: readonly Band[];
   /** the three quantities whose draws move the ratio (or need met) most, with rank correlation */
-  readonly mattersMost: readonly { readonly name: string; readonly correlation: number }[];
+  readonly mattersMost: readonly Influence[];
 }
 
-const washedOut = flowIndex('mineralLower', 'leached', 'washed out');
-const leachedIn = (result: SeasonResult): number =>
-  result.flows[washedOut]!.reduce((sum, grams) => sum + grams, 0);
+/** What the draws of a garden share from bed to bed. */
+export interface SharedDraws {
+  readonly draws: Draws;
+  readonly months: ImaginedMonths;
+}
+
+/**
+ * @returns what `question` shares with those of other beds of one garden: same seed, count, place,
+ *   normals and spread of the weather
+ */
+export function sharedDraws({ input, weather, seed, count }: DrawsQuestion): SharedDraws {
+  const months =
+    weather.kind === 'generated'
+      ? imaginedMonths(input.normals, weather.spread, input.latitudeDegrees, seed, count)
+      : { write: () => undefined };
+  return { draws: makeDraws(seed, count), months };
+}
+
+/** Draws under way, one `next()` at a time, so that whoever runs them can look up in between. */
+export interface DrawsRun {
+  readonly isDone: boolean;
+  /** the days stepped so far, for those who count the work */
+  readonly steps: number;
+  next(): void;
+  /** when it is done */
+  answer(): DrawsAnswer;
+}
 
 /** Least [mg/kg] a reading may be off, so that a test of 0 mg/kg does not shut all draws out. */
 const leastDeviation = 1.5;
 
+/** How well a draw fits what was measured: the product of its tests' normal errors. */
+function weightOf(
+  tests: readonly TestedNitrate[],
+  { input }: DrawsQuestion,
+  watch: SeasonWatch,
+  perGram: number,
+): number {
+  let weight = 1;
+  for (const test of tests) {
+    if (test.day < input.firstDay || test.day > input.today) continue;
+    const reckoned = watch.pools.mineralTop[test.day - input.firstDay]! * perGram;
+    const deviation = Math.max(leastDeviation, test.spread * test.mgPerKg);
+    const away = (reckoned - test.mgPerKg) / deviation;
+    weight *= Math.exp(-0.5 * away * away);
+  }
+  return weight;
+}
+
+/** Share of all plantings' need that was met; 1 where nothing was wanted. */
+function needMetIn({ plantings }: SeasonWatch): number {
+  let demand = 0;
+  let met = 0;
+  for (const planting of plantings) {
+    demand += planting.demand;
+    met += planting.demand * planting.demandMet;
+  }
+  return demand > 0 ? met / demand : 1;
+}
+
+const fixedIn = ({ plantings }: SeasonWatch): number =>
+  plantings.reduce((sum, planting) => sum + planting.fixed, 0);
+
 /**
  * Runs a bed in many imagined seasons: every quantity of its spread and the weather to come drawn
- * together, the same seed giving the same answer for ever.
+ * together, the same seed giving the same answer for ever. A draw is the same day by day as a run
+ * of `runSeason`, and keeps only what it is judged by.
  *
  * A nitrate test weighs each draw by how near it came, as a normal error of the test's own spread
  * (at least 1.5 mg/kg): what was measured outranks what was reckoned, from its day on and through
  * the quantities that the fitting draws share.
  *
- * @param isStopped asked between draws, for a question that nobody waits for any more
- * @returns null when it was stopped
+ * @param shared with other beds of the garden, so that what is common is made once
  * @source readings of ranges and re-weighting: model section 10 (the error model is assumed)
  */
-export function runDraws(
-  { input, spread, weather, tests, seed, count }: DrawsQuestion,
+export function startDraws(
+  question: DrawsQuestion,
   limits: Limits,
-  isStopped: () => boolean = () => false,
-): DrawsAnswer | null {
-  const draws = makeDraws(seed, count);
+  { draws, months }: SharedDraws = sharedDraws(question),
+): DrawsRun {
+  const { spread, weather, tests, count } = question;
+  const { firstDay, lastDay, today } = question.input;
+  const bed = drawnBed(question.input, spread, draws);
+  const { input } = bed;
+  const sky = weatherWriter(input, weather, months);
+  const { plan, reorder } = drawnPlan(input, sky.plan);
+  const watch = newWatch(input);
+  const flows = new Float64Array(flowKinds.length);
+  const perGram = mgPerKgFromGramsPerM2(1, input.soil.bulkDensityKgPerL, 30);
+
   const weights = new Float64Array(count).fill(1);
   const states: NitrogenState[] = [];
   const ratios = new Float64Array(count);
@@ -79,111 +148,85 @@ export function runDraws(
   const fixed = new Float64Array(count);
   const leached = new Float64Array(count);
   const nitrateDays: DayNumber[] = [];
-  for (let day = input.firstDay; day <= input.lastDay; day += 7) nitrateDays.push(day);
+  for (let day = firstDay; day <= lastDay; day += 7) nitrateDays.push(day);
   const nitrate = nitrateDays.map(() => new Float64Array(count));
   let hasRatio = true;
+  let draw = 0;
 
-  for (let draw = 0; draw < count; draw++) {
-    if (isStopped()) return null;
-    const season = drawnSeason(
-      input,
-      spread,
-      drawnWeather(input, weather, seed, draw),
-      draws,
-      draw,
-    );
-    const result = runSeason(season);
-    const verdict = bedVerdict(season, result, input.today, limits);
-    states.push(verdict.state);
-    hasRatio &&= verdict.ratio !== null;
-    ratios[draw] = verdict.ratio ?? 0;
-    const demand = result.plantings.reduce((sum, planting) => sum + planting.demand, 0);
-    const met = result.plantings.reduce(
-      (sum, planting) => sum + planting.demand * planting.demandMet,
-      0,
-    );
-    needMet[draw] = demand > 0 ? met / demand : 1;
-    fixed[draw] = result.plantings.reduce((sum, planting) => sum + planting.fixed, 0);
-    leached[draw] = leachedIn(result);
-    const perGram = mgPerKgFromGramsPerM2(1, season.soil.bulkDensityKgPerL, 30);
-    nitrateDays.forEach((day, at) => {
-      nitrate[at]![draw] = result.pools.mineralTop[day - input.firstDay]! * perGram;
-    });
-    for (const test of tests) {
-      if (test.day < input.firstDay || test.day > input.today) continue;
-      const reckoned = result.pools.mineralTop[test.day - input.firstDay]! * perGram;
-      const deviation = Math.max(leastDeviation, test.spread * test.mgPerKg);
-      const away = (reckoned - test.mgPerKg) / deviation;
-      weights[draw]! *= Math.exp(-0.5 * away * away);
-    }
-  }
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  // No draw came near a test: better all of them, said to be worth nothing, than one by chance.
-  if (!(total > 0)) weights.fill(1);
-  const all = weights.reduce((sum, weight) => sum + weight, 0);
-  const odds = Object.fromEntries(
-    nitrogenStates.map((state) => [
-      state,
-      states.reduce((sum, one, draw) => (one === state ? sum + weights[draw]! : sum), 0) / all,
-    ]),
-  ) as Record<NitrogenState, number>;
+  const next = (): void => {
+    bed.write(draw);
+    sky.write(draw);
+    reorder();
+    watchSeason(input, plan, watch, flows);
+    const judged = judgeNitrogen(input, watch, today, limits);
+    states.push(judged?.state ?? 'nothing planted');
+    hasRatio &&= judged !== null;
+    ratios[draw] = judged?.ratio ?? 0;
+    needMet[draw] = needMetIn(watch);
+    fixed[draw] = fixedIn(watch);
+    leached[draw] = watch.leached;
+    const { mineralTop } = watch.pools;
+    for (let week = 0; week < nitrate.length; week++)
+      nitrate[week]![draw] = mineralTop[7 * week]! * perGram;
+    weights[draw] = weightOf(tests, question, watch, perGram);
+    draw += 1;
+  };
+
+  const answer = (): DrawsAnswer => {
+    const total = weights.reduce((sum, weight) => sum + weight, 0);
+    // No draw came near a test: better all of them, said to be worth nothing, than one by chance.
+    if (!(total > 0)) weights.fill(1);
+    const all = weights.reduce((sum, weight) => sum + weight, 0);
+    const odds = Object.fromEntries(
+      nitrogenStates.map((state) => [
+        state,
+        states.reduce((sum, one, at) => (one === state ? sum + weights[at]! : sum), 0) / all,
+      ]),
+    ) as Record<NitrogenState, number>;
+    const bandOfDraws = bandReader(weights);
+    return {
+      bedId: input.bedId,
+      count,
+      effectiveCount: total > 0 ? effectiveCount(weights) : 0,
+      states: odds,
+      ratio: hasRatio ? bandOfDraws(ratios) : null,
+      needMet: bandOfDraws(needMet),
+      fixed: bandOfDraws(fixed),
+      leached: bandOfDraws(leached),
+      nitrateDays,
+      nitrate: nitrate.map(bandOfDraws),
+      mattersMost: mattersMost(spread, draws, hasRatio ? ratios : needMet),
+    };
+  };
+
   return {
-    bedId: input.bedId,
-    count,
-    effectiveCount: total > 0 ? effectiveCount(weights) : 0,
-    states: odds,
-    ratio: hasRatio ? bandOf(ratios, weights) : null,
-    needMet: bandOf(needMet, weights),
-    fixed: bandOf(fixed, weights),
-    leached: bandOf(leached, weights),
-    nitrateDays,
-    nitrate: nitrate.map((values) => bandOf(values, weights)),
-    mattersMost: ranking(spread, draws, hasRatio ? ratios : needMet),
+    get isDone() {
+      return draw >= count;
+    },
+    get steps() {
+      return watch.steps;
+    },
+    next,
+    answer,
   };
 }
 
-/** Rank of each draw among all, for a correlation that one wild draw cannot make. */
-function ranks(values: Float64Array): Float64Array {
-  const order = Array.from(values.keys()).sort((one, other) => values[one]! - values[other]!);
-  const rank = new Float64Array(values.length);
-  order.forEach((draw, place) => (rank[draw] = place));
-  return rank;
-}
-
-function correlation(one: Float64Array, other: Float64Array): number {
-  const middle = (one.length - 1) / 2;
-  let both = 0;
-  let square = 0;
-  for (let at = 0; at < one.length; at++) {
-    both += (one[at]! - middle) * (other[at]! - middle);
-    square += (one[at]! - middle) ** 2;
+/**
+ * `startDraws` to the end.
+ *
+ * @param isStopped asked between draws, for a question that nobody waits for any more
+ * @returns null when it was stopped
+ */
+export function runDraws(
+  question: DrawsQuestion,
+  limits: Limits,
+  isStopped: () => boolean = () => false,
+  shared?: SharedDraws,
+): DrawsAnswer | null {
+  const run = startDraws(question, limits, shared);
+  while (!run.isDone) {
+    if (isStopped()) return null;
+    run.next();
   }
-  return square > 0 ? both / square : 0;
-}
-
-/** Spearman's rank correlation of each drawn quantity with the outcome; the three largest. */
-function ranking(
-  spread: SeasonSpread,
-  draws: ReturnType<typeof makeDraws>,
-  outcome: Float64Array,
-): DrawsAnswer['mattersMost'] {
-  const quantities = [
-    ...spread.coefficients,
-    ...Object.values(spread.layers).flatMap(({ mass, nitrogen }) => [mass, nitrogen]),
-    ...Object.values(spread.needs),
-    ...(spread.organicMatter ? [spread.organicMatter] : []),
-  ];
-  const byName = new Map(quantities.map((quantity) => [quantity.name, quantity]));
-  const outcomeRanks = ranks(outcome);
-  return [...byName.values()]
-    .filter((quantity) => quantity.high > quantity.low)
-    .map((quantity) => ({
-      name: quantity.name,
-      correlation: correlation(
-        ranks(Float64Array.from({ length: draws.count }, (_, draw) => draws.value(quantity, draw))),
-        outcomeRanks,
-      ),
-    }))
-    .sort((one, other) => Math.abs(other.correlation) - Math.abs(one.correlation))
-    .slice(0, 3);
+  return run.answer();
 }

@@ -1,0 +1,85 @@
+import type { Coefficients } from '../coefficients';
+import type { BedSeason, CropInput, LayerInput, PlantingInput } from '../input';
+import type { Draws } from './columns';
+import type { SeasonSpread } from './spread';
+
+type Writable<Thing> = { -readonly [Key in keyof Thing]: Thing[Key] };
+
+/** A bed of its own whose uncertain numbers are written anew for each draw. */
+export interface DrawnBed {
+  readonly input: BedSeason;
+  readonly layers: readonly LayerInput[];
+  /** makes `input` the season of a draw, 0 - count-1 */
+  write(draw: number): void;
+}
+
+interface LayerColumns {
+  readonly from: LayerInput;
+  readonly to: Writable<LayerInput>;
+  readonly mass: Float64Array;
+  readonly nitrogen: Float64Array;
+  readonly typicalNitrogen: number;
+}
+
+/** Carbon of a material stays; its nitrogen and so its C:N are drawn together (model 1). */
+function writeLayer({ from, to, ...columns }: LayerColumns, draw: number): void {
+  const mass = columns.mass[draw]!;
+  const nitrogen = columns.nitrogen[draw]! / columns.typicalNitrogen;
+  to.freshKgPerM2 = from.freshKgPerM2 * mass;
+  to.dryKgPerM2 = from.dryKgPerM2 * mass;
+  to.nitrogen = from.nitrogen * mass * nitrogen;
+  to.carbon = from.carbon * mass;
+}
+
+/**
+ * @param input at typical values; it stays as it is. Its weather is kept: the draws have their own
+ * @returns a bed that is the typical one until a draw is written into it
+ */
+export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): DrawnBed {
+  const coefficients: Writable<Coefficients> = { ...input.coefficients };
+  const soil = { ...input.soil };
+  const layers = input.layers.map((layer) => ({ ...layer }));
+  const crops = input.plantings.map(({ crop }): Writable<CropInput> => ({ ...crop }));
+  const plantings = input.plantings.map((planting, at): PlantingInput => ({
+    ...planting,
+    crop: crops[at]!,
+  }));
+
+  const coefficientColumns = spread.coefficients.map((drawn) => ({
+    key: drawn.key,
+    column: draws.column(drawn),
+  }));
+  const matter = spread.organicMatter && draws.column(spread.organicMatter);
+  const layerColumns = input.layers.flatMap((from, at): LayerColumns[] => {
+    const own = spread.layers[from.id];
+    if (!own) return [];
+    const { mass, nitrogen } = own;
+    return [
+      {
+        from,
+        to: layers[at]!,
+        mass: draws.column(mass),
+        nitrogen: draws.column(nitrogen),
+        typicalNitrogen: nitrogen.typical,
+      },
+    ];
+  });
+  const needColumns = input.plantings.flatMap(({ id, crop }, at) => {
+    const own = spread.needs[id];
+    return own ? [{ from: crop, to: crops[at]!, column: draws.column(own) }] : [];
+  });
+
+  return {
+    input: { ...input, coefficients, soil, layers, plantings },
+    layers,
+    write(draw) {
+      for (const { key, column } of coefficientColumns) coefficients[key] = column[draw]!;
+      if (matter) soil.organicMatterPercent = input.soil.organicMatterPercent * matter[draw]!;
+      for (const layer of layerColumns) writeLayer(layer, draw);
+      for (const { from, to, column } of needColumns) {
+        to.need = from.need * column[draw]!;
+        to.harvestNitrogen = from.harvestNitrogen * column[draw]!;
+      }
+    },
+  };
+}
