@@ -16,7 +16,10 @@ import { lyingOf } from '../week/layRows';
 import { stuffName } from './chartData';
 import { EventDialog } from './EventDialog';
 import { eventKinds, eventWords } from './eventWords';
+import { CarryDialog } from './CarryDialog';
 import { LayerDialog } from './LayerDialog';
+import { RakeDialog } from './RakeDialog';
+import { takenOff, type Raking, type TakenOff } from './raking';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -24,6 +27,8 @@ type Open =
   | { readonly kind: 'new event'; readonly event: GardenEvent['kind'] }
   | { readonly kind: 'event'; readonly event: GardenEvent }
   | { readonly kind: 'layer'; readonly layer: Application }
+  | { readonly kind: 'rake'; readonly event: Raking | null }
+  | { readonly kind: 'carry'; readonly event: Raking; readonly taken: TakenOff }
   | { readonly kind: 'lay' };
 
 /** What was done on a bed, newest first; every line can be changed or deleted. */
@@ -35,6 +40,12 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   const deleteEvent = useMowings((state) => state.deleteEvent);
   const announce = useAnnounce();
   const [open, setOpen] = useState<Open | null>(null);
+  /** what was just done here, in sight where it was asked for */
+  const [done, setDone] = useState<string | null>(null);
+  const started = (next: Open) => {
+    setDone(null);
+    setOpen(next);
+  };
 
   const entries = [
     ...layersOn(garden, bed.id).map((layer) => ({ date: layer.date, layer, event: null })),
@@ -62,9 +73,11 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   };
   const remove = (label: string, layer: Application | null, event: GardenEvent | null) => {
     const result = layer ? deleteApplication(layer.id) : deleteEvent(event?.id ?? '');
-    announce(
-      result.ok ? `Deleted: ${label}. Undo brings it back.` : editFailureSentence(result.error),
-    );
+    const words = result.ok
+      ? `Deleted: ${label}. Undo brings it back.`
+      : editFailureSentence(result.error);
+    announce(words);
+    setDone(words);
   };
 
   return (
@@ -73,7 +86,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
         <h2 id="bed-log">What was done</h2>
       </div>
       <div className="button-row" role="group" aria-label="Write something down">
-        <button type="button" className="button" onClick={() => setOpen({ kind: 'lay' })}>
+        <button type="button" className="button" onClick={() => started({ kind: 'lay' })}>
           Lay something…
         </button>
         {eventKinds.map((kind) => (
@@ -81,12 +94,19 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
             key={kind}
             type="button"
             className="button"
-            onClick={() => setOpen({ kind: 'new event', event: kind })}
+            onClick={() =>
+              started(
+                kind === 'rake off'
+                  ? { kind: 'rake', event: null }
+                  : { kind: 'new event', event: kind },
+              )
+            }
           >
             {eventWords[kind].button}…
           </button>
         ))}
       </div>
+      {done !== null && <p className="done">{done}</p>}
       {entries.length === 0 && <p>Nothing has been written down for this bed yet.</p>}
       <ol className="plain-list log-list">
         {entries.map(({ date, layer, event }) => {
@@ -97,25 +117,44 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
               : '';
           const label = `${shown.dayNear(date, today)}: ${layer ? stuffName(materialFrom(garden, layer.from)) : event ? eventWords[event.kind].name : ''}`;
           const left = layer ? leftOf(layer) : null;
+          const taken = event?.kind === 'rake off' ? takenOff(garden, bed, results, event) : null;
           return (
             <li key={layer?.id ?? event?.id} className="log-entry">
               <p>
                 <strong className="nowrap">{large(shown.dayNear(date, today))}</strong> {what}.
                 {left && <span className="soft"> {left}.</span>}
+                {taken && (
+                  <span className="soft">
+                    {' '}
+                    Off came about {shown.estimate(taken.dryKilograms, shown.units.mass)} of dry
+                    weight with {shown.estimate(taken.nitrogenGrams, shown.units.nitrogen)} of
+                    nitrogen.
+                  </span>
+                )}
                 {layer && layer.passedStops.length > 0 && (
                   <span className="soft"> Laid in spite of a stop.</span>
                 )}
               </p>
               <div className="button-row">
+                {taken && event?.kind === 'rake off' && garden.beds.length > 1 && (
+                  <button
+                    type="button"
+                    className="button-small"
+                    aria-label={`Lay it on another bed: ${label}`}
+                    onClick={() => started({ kind: 'carry', event, taken })}
+                  >
+                    Lay it on another bed…
+                  </button>
+                )}
                 <button
                   type="button"
                   className="button-small"
                   aria-label={`Change ${label}`}
-                  onClick={() =>
-                    setOpen(
-                      layer ? { kind: 'layer', layer } : event ? { kind: 'event', event } : null,
-                    )
-                  }
+                  onClick={() => {
+                    if (layer) started({ kind: 'layer', layer });
+                    else if (event?.kind === 'rake off') started({ kind: 'rake', event });
+                    else if (event) started({ kind: 'event', event });
+                  }}
                 >
                   Change
                 </button>
@@ -142,7 +181,10 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
             what={null}
             bedId={bed.id}
             available={null}
-            onLaid={() => setOpen(null)}
+            onLaid={() => {
+              setOpen(null);
+              setDone(`Laid on ${bed.name}. It stands in the list below; undo takes it back.`);
+            }}
             onCancel={() => setOpen(null)}
           />
         </Dialog>
@@ -156,6 +198,28 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           kind={open.event.kind}
           event={open.event}
           onClose={() => setOpen(null)}
+        />
+      )}
+      {open?.kind === 'rake' && (
+        <RakeDialog
+          bed={bed}
+          results={results}
+          event={open.event}
+          onClose={() => setOpen(null)}
+          onRaked={() =>
+            setDone(
+              'Raked off, and out of the sums of this bed. Where it went on another bed, say so in its line below.',
+            )
+          }
+        />
+      )}
+      {open?.kind === 'carry' && (
+        <CarryDialog
+          from={bed}
+          raking={open.event}
+          taken={open.taken}
+          onClose={() => setOpen(null)}
+          onLaid={(name) => setDone(`Laid on ${name}. Undo takes it back.`)}
         />
       )}
       {open?.kind === 'layer' && (
