@@ -28,6 +28,15 @@ function waysOfSaying(name: string): string[] {
   return [...new Set([said, short, one, `${short}s`, `${short}es`, `${many}s`])];
 }
 
+/** A barrow is a wheelbarrow, and what it carries a barrowload. */
+function otherWords(said: string): string[] {
+  const other = said.includes('wheelbarrow')
+    ? said.replace('wheelbarrow', 'barrow')
+    : said.replace(/\bbarrow/, 'wheelbarrow');
+  return other === said ? [] : [other, ...loads(other), ...loads(said)];
+}
+const loads = (said: string): string[] => [said.replace(/barrow(s?)$/, 'barrowload$1')];
+
 const plain = (name: string): string =>
   name.normalize('NFC').toLowerCase().replace(/[‘’]/g, "'").replace(/\s+/g, ' ').trim();
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
@@ -49,6 +58,9 @@ export function markOwnNames(text: string, context: ReadingContext): Marked {
   for (const container of context.containers)
     for (const said of [container.name, container.plural])
       wanted.push({ said: plain(said), name: { kind: 'container', container } });
+  const own = new Set(wanted.map(({ said }) => said));
+  for (const { said, name } of [...wanted])
+    for (const other of otherWords(said)) if (!own.has(other)) wanted.push({ said: other, name });
   for (const lawn of context.lawns ?? []) {
     const said = plain(lawn.name).replace(/ lawn$/, '');
     wanted.push({ said: `${said} lawn`, name: { kind: 'lawn', lawn } });

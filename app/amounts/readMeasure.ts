@@ -166,9 +166,27 @@ export interface WaterReading {
   readonly quantity: Extract<Quantity, { kind: 'volume' | 'containers' | 'depth' }>;
   readonly certainty: Certainty;
   readonly unit: TypedUnit | null;
+  /** what a can was taken to hold [L], where the garden has none; else null */
+  readonly assumedCanLitres: number | null;
 }
 
-function water(text: string, context: ReadingContext): Result<WaterReading, Refusal> {
+/** A usual watering can; assumed where the garden has none of its own, and said so. */
+const usualCan = { litres: 10, id: 'usual can' } as const;
+const canNames = [
+  { name: 'can', plural: 'cans' },
+  { name: 'watering can', plural: 'watering cans' },
+];
+
+/** The garden's containers, and a usual can where none of them is called so. */
+function withCan(context: ReadingContext): ReadingContext {
+  const isCan = ({ name }: { readonly name: string }) => /\bcan$/i.test(name.trim());
+  if (context.containers.some(isCan)) return context;
+  const cans = canNames.map((names) => ({ ...usualCan, ...names }));
+  return { ...context, containers: [...context.containers, ...cans] };
+}
+
+function water(text: string, garden: ReadingContext): Result<WaterReading, Refusal> {
+  const context = withCan(garden);
   const one = oneSaid(text, 'water', context);
   if (!one.ok) return one;
   const { said, certainty } = one.value;
@@ -184,6 +202,7 @@ function water(text: string, context: ReadingContext): Result<WaterReading, Refu
       quantity,
       certainty,
       unit: said.unit && shown ? { dimension: said.unit.dimension, shown } : null,
+      assumedCanLitres: said.value.container?.id === usualCan.id ? usualCan.litres : null,
     });
   switch (found) {
     case 'number':
@@ -202,6 +221,8 @@ function water(text: string, context: ReadingContext): Result<WaterReading, Refu
       if (!container) return refuse({ kind: 'not-an-amount' });
       if (amount > limits.containers)
         return refuse({ kind: 'too-large', limit: `${limits.containers} ${container.plural}` });
+      if (container.id === usualCan.id)
+        return reading({ kind: 'volume', litres: tidyNumber(amount * container.litres) });
       return reading({ kind: 'containers', count: amount, containerId: container.id });
     }
     default:

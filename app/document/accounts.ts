@@ -29,6 +29,8 @@ const dryOfLayer = (garden: Garden, application: Application): number => {
 export interface MowingAccount {
   readonly totalDryKilograms: number;
   readonly laidDryKilograms: number;
+  /** what lay on beds that were deleted since, by the bed's name */
+  readonly gone: readonly { readonly name: string; readonly dryKilograms: number }[];
   /** what is left for the rest; below 0 when more was laid than was mown */
   readonly leftDryKilograms: number;
   /** of the whole, 0-1; below 0 when more was laid than was mown */
@@ -42,10 +44,16 @@ export function mowingAccount(garden: Garden, mowing: Mowing): MowingAccount {
     ({ from }) => from.source === 'mowing' && from.mowingId === mowing.id,
   );
   const laidDryKilograms = layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
-  const leftDryKilograms = totalDryKilograms - laidDryKilograms;
+  const gone = (mowing.onDeletedBeds ?? []).map(({ name, share }) => ({
+    name,
+    dryKilograms: share * totalDryKilograms,
+  }));
+  const goneDryKilograms = gone.reduce((sum, { dryKilograms }) => sum + dryKilograms, 0);
+  const leftDryKilograms = totalDryKilograms - laidDryKilograms - goneDryKilograms;
   return {
     totalDryKilograms,
     laidDryKilograms,
+    gone,
     leftDryKilograms,
     leftShare: totalDryKilograms > 0 ? leftDryKilograms / totalDryKilograms : 0,
     layers,

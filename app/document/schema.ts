@@ -198,6 +198,11 @@ export const mowingSchema = z.strictObject({
     z.strictObject({ to: z.literal('lawn') }),
     z.strictObject({ to: z.literal('heap'), stockId: id }),
   ]),
+  /** what lay on beds that are no longer in the garden, as shares of the mowing */
+  onDeletedBeds: z
+    .array(z.strictObject({ name, share: nonNegative }))
+    .max(1000)
+    .optional(),
   note: note.optional(),
 });
 

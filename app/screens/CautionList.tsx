@@ -4,8 +4,22 @@ import type { Caution } from '../core/season/verdict';
 import { basisOf } from '../tables/thresholds';
 import { cautionWords } from '../words/cautions';
 import { cautionFigure } from './cautionFigure';
+import { linesOfCaution } from './linesOfCaution';
 import { useShown } from './shown';
 import { WeightWord } from './StateWords';
+
+/** Every limit of the rule in its order, so that two numbers on one bed explain each other. */
+function linesWords(caution: Caution, figure: (value: number) => string): string {
+  const lines = linesOfCaution(caution);
+  if (lines.length < 2) return `The limit is ${figure(caution.threshold ?? 0)}.`;
+  return `The limits: ${lines.map(({ weight, at }) => `${figure(at)} ${limitWords[weight]}`).join(', ')}.`;
+}
+
+const limitWords: Readonly<Record<Caution['weight'], string>> = {
+  note: 'for a note',
+  caution: 'for a caution',
+  stop: 'for a stop',
+};
 
 /** One caution: its weight, one line of number and reason, what instead, and where the line comes from. */
 export function OneCaution(props: {
@@ -24,13 +38,14 @@ export function OneCaution(props: {
       </p>
       {words.instead && !props.isInsteadSaid && <p className="caution-instead">{words.instead}</p>}
       <Disclosure summary="Why this line" quiet describedBy={saysId}>
-        {caution.number !== null && caution.threshold !== null && (
+        {words.why && <p>{words.why}</p>}
+        {caution.number !== null && caution.threshold !== null && caution.unit !== '' && (
           <p>
-            Here: {cautionFigure(caution.number, caution.unit, units)}. The line is at{' '}
-            {cautionFigure(caution.threshold, caution.unit, units)}.
+            Here it is {cautionFigure(caution.number, caution.unit, units)}.{' '}
+            {linesWords(caution, (value) => cautionFigure(value, caution.unit, units))}
           </p>
         )}
-        <p>{words.source}</p>
+        <p className="soft">Where the line comes from: {words.source}</p>
       </Disclosure>
     </div>
   );

@@ -5,13 +5,13 @@ import type { Shown } from './shown';
 export function treatedWords(treatment: Treatment, shown: Shown): string {
   switch (treatment.answer) {
     case 'not asked':
-      return 'Nobody has said yet whether anything was put on it.';
+      return 'Nobody has said yet whether weedkiller, lawn feed or the like was put on it.';
     case 'nothing':
-      return 'Nothing was put on it.';
+      return 'No weedkiller, feed or the like was put on it.';
     case 'unknown':
       return treatment.beanTestPassed
-        ? `What was put on it is not known; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}.`
-        : 'What was put on it is not known: not on beds you eat from.';
+        ? `Whether weedkiller or feed was put on it is not known; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}.`
+        : 'Whether weedkiller or feed was put on it is not known: not on beds you eat from.';
     case 'treated': {
       const what = treatment.product || 'something';
       const when = treatment.date ? ` on ${shown.dayWord(treatment.date)}` : '';

@@ -215,7 +215,11 @@ export interface GardenActions {
   readThermometer(reading: ThermometerReading): Edited;
 
   logMowing(mowing: MowingDraft): Edited<string>;
-  editMowing(id: string, changes: Partial<MowingDraft>): Edited;
+  editMowing(
+    id: string,
+    changes: Partial<MowingDraft>,
+    rest?: MowingRest,
+  ): Result<null, RestFailure>;
   /** its layers go with it, in the same step */
   deleteMowing(id: string): Edited<{ readonly layers: number }>;
   /**

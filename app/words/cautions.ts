@@ -2,6 +2,7 @@ import type { UnitSet } from '../amounts/unitSystem';
 import type { ThresholdBasis } from '../core/season/limits';
 import type { Caution } from '../core/season/verdict';
 import { cautionSentence } from './cautionSentences';
+import { cautionReason } from './cautionReasons';
 import { insteadWords } from './insteadWords';
 import { sourceLine } from './sourceLine';
 
@@ -10,6 +11,8 @@ export interface CautionWords {
   readonly says: string;
   /** what to do instead, one line; '' where there is nothing to say */
   readonly instead: string;
+  /** the reason in plain words, where the line itself has no room for it; '' elsewhere */
+  readonly why: string;
   /** where the line comes from and how it stands */
   readonly source: string;
 }
@@ -25,9 +28,13 @@ export const cautionWords = (
   units: UnitSet,
 ): CautionWords => ({
   says: cautionSentence(caution, units),
+  why: cautionReason(caution),
   instead: insteadWords(caution, basis.instead, units),
   source: sourceLine(basis),
 });
 
-/** When there is nothing to say against a layer or a bed. It is never called more than that. */
+/** When there is nothing to say against a layer. It is never called more than that. */
 export const nothingHeldBack = 'No reason was found to hold it back.';
+
+/** When a bed as it is gives no reason for a caution: nothing is being laid that could be held back. */
+export const nothingToRemark = 'Nothing was found that asks for a caution today.';

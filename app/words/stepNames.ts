@@ -1,3 +1,27 @@
+import type { GardenEvent } from '../document/schema';
+
+type EventKind = GardenEvent['kind'];
+
+const eventSteps: Readonly<
+  Record<
+    EventKind,
+    { readonly log: (bed: string) => string; readonly thing: (bed: string) => string }
+  >
+> = {
+  water: { log: (bed) => `Water ${bed}`, thing: (bed) => `a watering of ${bed}` },
+  'rain gauge': { log: () => 'Log rain', thing: () => 'a reading of the rain gauge' },
+  harvest: { log: (bed) => `Pick from ${bed}`, thing: (bed) => `a pick from ${bed}` },
+  'soil test': {
+    log: (bed) => `Log a soil test of ${bed}`,
+    thing: (bed) => `a soil test of ${bed}`,
+  },
+  'rake off': { log: (bed) => `Rake cover off ${bed}`, thing: (bed) => `a raking of ${bed}` },
+  'dig cover in': {
+    log: (bed) => `Dig cover in on ${bed}`,
+    thing: (bed) => `a digging in on ${bed}`,
+  },
+};
+
 /** What the Edit menu says of a step that can be undone: "Undo: Lay on Gate bed". */
 export const stepNames = {
   editGarden: () => 'Change the garden',
@@ -5,7 +29,7 @@ export const stepNames = {
   goOnAWeek: () => 'Go on a week',
   bringWeather: (days: number) =>
     days === 1 ? 'Bring 1 day of weather' : `Bring ${String(days)} days of weather`,
-  readThermometer: () => 'Log: thermometer',
+  readThermometer: () => 'Log the thermometer',
   logMowing: (lawn: string) => `Log a mowing of ${lawn}`,
   editMowing: (lawn: string) => `Change a mowing of ${lawn}`,
   deleteMowing: (lawn: string) => `Delete a mowing of ${lawn}`,
@@ -22,9 +46,10 @@ export const stepNames = {
   editLayer: (bed: string) => `Change a layer on ${bed}`,
   deleteLayer: (bed: string) => `Delete a layer on ${bed}`,
   answerTreatment: (source: string) => `Say what was put on ${source}`,
-  logEvent: (kind: string) => `Log: ${kind}`,
-  editEvent: (kind: string) => `Change: ${kind}`,
-  deleteEvent: (kind: string) => `Delete: ${kind}`,
+  logEvent: (kind: EventKind, bed: string) => eventSteps[kind].log(bed),
+  editEvent: (kind: EventKind, bed: string) => `Change ${eventSteps[kind].thing(bed)}`,
+  deleteEvent: (kind: EventKind, bed: string) => `Delete ${eventSteps[kind].thing(bed)}`,
+  plant: (how: 'sown' | 'planted', what: string) => `${how === 'sown' ? 'Sow' : 'Plant'} ${what}`,
   add: (name: string) => `Add ${name}`,
   change: (name: string) => `Change ${name}`,
   remove: (name: string) => `Delete ${name}`,

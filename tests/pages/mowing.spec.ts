@@ -48,11 +48,16 @@ test('lays it on a hungry bed, sees both states before and after', async ({ gard
   await openSample(garden);
   await garden.getByRole('button', { name: 'Lay some on Far bed' }).click();
   const line = firstLine(garden);
-  await expect(line.getByLabel('How much?')).toBeFocused();
-  await line.getByLabel('How much?').fill('1 1/2 bags');
+  const amount = line.getByLabel('How much?');
+  await expect(amount).toBeFocused();
+  // what is advised stands there already, and typing takes its place
+  await expect(amount).toHaveValue(/bag/);
+  await garden.keyboard.type('1 1/2 bags');
+  await expect(amount).toHaveValue('1 1/2 bags');
   const effect = line.getByRole('group', { name: 'What it does to Far bed' });
   const share = effect.getByRole('row', { name: /Share of what it could use/ });
-  await expect(share).toBeVisible();
+  await line.getByRole('radio', { name: 'laid on' }).check();
+  await expect(effect.getByRole('row', { name: /Cover today/ })).toContainText(/bare.*(thin|good)/);
   const laidOn = await share.getByRole('cell').nth(1).textContent();
   await line.getByRole('radio', { name: /hoed in/ }).check();
   await expect(share.getByRole('cell').nth(1)).not.toHaveText(laidOn ?? '');
@@ -121,7 +126,7 @@ test('what was put on a lawn is asked before its first use', async ({ garden }) 
   await sheet.getByLabel('On which bed?').selectOption('Squash hill (about right)');
   await sheet.getByLabel('How much?').fill('half a bag');
   await sheet.getByRole('button', { name: 'Lay it', exact: true }).click();
-  const dialog = garden.getByRole('dialog', { name: 'Has anything been put on Lawn?' });
+  const dialog = garden.getByRole('dialog', { name: 'Was weedkiller or feed put on “Lawn”?' });
   await dialog.getByRole('radio', { name: /I don’t know/ }).check();
   await dialog.getByRole('button', { name: 'Keep this answer' }).click();
   // of unknown treatment: not on what is eaten

@@ -57,8 +57,8 @@ test('a look at the thermometer is kept, replaced and taken out again', async ()
   expect(look(10.5, 24).ok).toBe(true);
   expect(store.getState().garden!.weather.thermometer).toEqual([['2021-06-19', 10.5, 24]]);
   expect(store.getState().past.map(({ label }) => label)).toEqual([
-    'Log: thermometer',
-    'Log: thermometer',
+    'Log the thermometer',
+    'Log the thermometer',
   ]);
   expect(look(30, 24)).toMatchObject({ error: { kind: 'broken', where: 'weather of 2021-06-19' } });
   expect(look(null, null).ok).toBe(true);

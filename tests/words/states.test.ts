@@ -91,8 +91,17 @@ describe('the state of a bed in one line', () => {
     expect(says({ state: 'nothing planted' }, usUnits)).toMatch(/lb\/1,000 sq ft/);
   });
 
+  test('a crop past its end is asked about, whatever the sums call the bed', () => {
+    const finished = { crop: 'Lettuce', since: dayFromParts(2013, 6, 9) };
+    const line = stateSentence(verdict(), metricUnits, { today, finished });
+    expect(line).toMatch(/^Lettuce: by the calendar over since .*9 June.*Still standing\?/);
+    expect(line).not.toMatch(/times/);
+  });
+
   test('about right for now says when it will not last; a legume’s ratio is of the soil’s share', () => {
-    expect(says({ ratio: 0.56, wantsMoreLater: true })).toMatch(/Later on it will want more\.$/);
+    expect(says({ ratio: 0.56, forecastMet: 0.54, wantsMoreLater: true })).toMatch(
+      /Later on it will want more: as things stand it gets 54 % of what it could still use\.$/,
+    );
     expect(says({ excessClass: 'legume' })).toMatch(/what it asks of the soil\.$/);
   });
 

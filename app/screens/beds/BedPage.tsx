@@ -5,9 +5,10 @@ import { SeasonChart } from '../../charts/season/Chart';
 import { flowerWeather } from '../../core/season/flowerWeather';
 import { bedLedger } from '../../core/season/ledger';
 import { limits } from '../../tables/thresholds';
-import { nothingHeldBack } from '../../words/cautions';
+import { nothingToRemark } from '../../words/cautions';
 import { coverSentence, stateSentence } from '../../words/states';
 import { CautionList } from '../CautionList';
+import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import { useShown } from '../shown';
 import { CoverWord, NitrogenWord } from '../StateWords';
@@ -85,11 +86,15 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                 <div>
                   <dt>Nitrogen</dt>
                   <dd>
-                    <NitrogenWord state={results.verdict.state} />
+                    <NitrogenWord
+                      state={results.verdict.state}
+                      finished={finishedCrop(results) !== null}
+                    />
                     <p>
                       {stateSentence(results.verdict, shown.units, {
                         today,
                         weather: flowerWeather(results.season, today, limits),
+                        finished: finishedCrop(results),
                       })}
                     </p>
                     <RoomLine bed={bed} results={results} />
@@ -112,7 +117,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
               {results.cautions.length > 0 ? (
                 <CautionList cautions={results.cautions} />
               ) : (
-                <p>{nothingHeldBack}</p>
+                <p>{nothingToRemark}</p>
               )}
             </section>
           </div>

@@ -3,6 +3,7 @@ import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
 import { useToday } from '../useReadingContext';
 import { CoverWord, NitrogenWord, WeightWord } from '../StateWords';
+import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import { coverSentence, stateSentence } from '../../words/states';
 import { flowerWeather } from '../../core/season/flowerWeather';
@@ -76,11 +77,15 @@ function BedEntry({ bed }: { readonly bed: Bed }) {
             <div>
               <dt>Nitrogen</dt>
               <dd>
-                <NitrogenWord state={results.verdict.state} />
+                <NitrogenWord
+                  state={results.verdict.state}
+                  finished={finishedCrop(results) !== null}
+                />
                 <p className="small">
                   {stateSentence(results.verdict, shown.units, {
                     today,
                     weather: flowerWeather(results.season, today, limits),
+                    finished: finishedCrop(results),
                   })}
                 </p>
               </dd>

@@ -30,7 +30,7 @@ export function FileMessages() {
               Go on with it
             </button>
             <button type="button" className="button-small" onClick={commands.newGarden}>
-              Put it away
+              Close it and start another
             </button>
           </>
         ) : (

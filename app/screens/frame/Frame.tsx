@@ -10,10 +10,12 @@ import { Dialogs } from './Dialogs';
 import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
+import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';
 import { useKeptFocus } from './useKeptFocus';
 import { useKeys } from './useKeys';
+import { useWindowHistory } from './useWindowHistory';
 
 /** The whole window. */
 export function Frame() {
@@ -21,6 +23,7 @@ export function Frame() {
   useDroppedFile();
   useHeardResults();
   useKeptFocus();
+  useWindowHistory();
   const started = useMowings((state) => state.started);
   const openings = useMowings((state) => state.openings);
   const hasGarden = useMowings((state) => state.garden !== null);
@@ -70,6 +73,7 @@ export function Frame() {
           </>
         )}
       </main>
+      <UndoNotice />
       <Foot />
     </div>
   );

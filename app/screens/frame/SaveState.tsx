@@ -17,7 +17,9 @@ export function SaveState() {
         ? 'No changes yet'
         : `Saved in ${fileName}`
       : draft === 'kept'
-        ? 'Changes kept, not yet in a file'
+        ? fileId === null
+          ? 'Changes kept, not yet in a file'
+          : `Changes kept, not yet saved in ${fileName}`
         : draft === 'failed'
           ? 'Changes could not be kept: save now'
           : 'Changed…';

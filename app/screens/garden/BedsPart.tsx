@@ -6,14 +6,16 @@ import { MeasureField } from '../../controls/MeasureField';
 import { SettledQuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
 import type { Bed } from '../../document/schema';
-import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { listed } from '../../words/chartFormat';
+import { dayFailureSentence } from '../../words/messages';
 import { BedPlantings } from '../beds/BedPlantings';
 import { BedSoil } from '../beds/BedSoil';
 import { plantedWords } from '../plantedWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
-import { nameFor } from './LawnsPart';
+import { AddBedDialog } from './AddBedDialog';
+import { useSayInPart } from './PartNotice';
 import { Thing } from './Thing';
 
 /** Beds with what they are and what grows in them. */
@@ -21,10 +23,11 @@ export function BedsPart() {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
-  const addBed = useMowings((state) => state.addBed);
   const deleteBed = useMowings((state) => state.deleteBed);
   const announce = useAnnounce();
+  const say = useSayInPart();
   const [added, setAdded] = useState<string | null>(null);
+  const [adding, setAdding] = useState(false);
   return (
     <>
       {garden.beds.map((bed) => (
@@ -33,6 +36,7 @@ export function BedsPart() {
           name={bed.name}
           startsOpen={bed.id === added}
           onDelete={() => deleteBed(bed.id)}
+          goesWithIt={goesWithBed(garden, bed.id)}
           summary={
             <>
               {shown.estimate(bed.areaM2, shown.units.area)}, {bed.texture}.{' '}
@@ -44,36 +48,41 @@ export function BedsPart() {
         </Thing>
       ))}
       <div>
-        <button
-          type="button"
-          className="button"
-          onClick={() => {
-            const name = nameFor(
-              garden.beds.map((each) => each.name),
-              `Bed ${garden.beds.length + 1}`,
-            );
-            const result = addBed({
-              name,
-              areaM2: 6,
-              lengthMetres: null,
-              widthMetres: null,
-              steps: null,
-              texture: 'loam',
-              organicMatterPercent: null,
-              mulchYears: 'a few',
-              watering: 'as logged',
-              roof: 'open',
-              knownSince: null,
-            });
-            if (result.ok) setAdded(result.value);
-            announce(result.ok ? `${name} was added.` : editFailureSentence(result.error));
-          }}
-        >
-          Add a bed
+        <button type="button" className="button" onClick={() => setAdding(true)}>
+          Add a bed…
         </button>
       </div>
+      {adding && (
+        <AddBedDialog
+          onClose={() => setAdding(false)}
+          onAdded={(bedId, name) => {
+            setAdded(bedId);
+            announce(`${name} was added.`);
+            say(`${name} was added: say below what grows in it.`);
+          }}
+        />
+      )}
     </>
   );
+}
+
+/** What would be deleted along with a bed, as a question; null for a bed on which nothing was done. */
+function goesWithBed(garden: ReturnType<typeof useGarden>, bedId: string): string | null {
+  const counts: readonly (readonly [number, string, string])[] = [
+    [garden.applications.filter((each) => each.bedId === bedId).length, 'layer', 'layers'],
+    [garden.plantings.filter((each) => each.bedId === bedId).length, 'planting', 'plantings'],
+    [
+      garden.events.filter((each) => 'bedId' in each && each.bedId === bedId).length,
+      'line of its log',
+      'lines of its log',
+    ],
+  ];
+  const words = counts.flatMap(([count, one, many]) =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : many}`],
+  );
+  return words.length === 0
+    ? null
+    : `With it go ${listed(words)}. What lay on it is lost to the sums; its mowings still say where it went.`;
 }
 
 function BedFields({ bed }: { readonly bed: Bed }) {

@@ -2,19 +2,24 @@ import { useRef, useState, type ReactNode } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import type { Edited } from '../../store/contract';
 import { editFailureSentence } from '../../words/messages';
+import { useSayInPart } from './PartNotice';
 
 export interface ThingProps {
   readonly name: string;
   readonly summary: ReactNode;
   readonly startsOpen?: boolean;
   readonly onDelete: () => Edited;
+  /** said and asked before it is deleted: what goes with it; null where nothing does */
+  readonly goesWithIt?: string | null;
   readonly children: ReactNode;
 }
 
 /** One lawn, bag, bed or store: a line of what it is, its fields when opened, and a way to delete it. */
 export function Thing(props: ThingProps) {
   const announce = useAnnounce();
+  const say = useSayInPart();
   const [refused, setRefused] = useState<string | null>(null);
+  const [asking, setAsking] = useState(false);
   const holder = useRef<HTMLDetailsElement>(null);
   return (
     <details className="thing" open={props.startsOpen} ref={holder}>
@@ -29,20 +34,30 @@ export function Thing(props: ThingProps) {
             {refused}
           </p>
         )}
-        <div>
+        {asking && props.goesWithIt && <p role="alert">{props.goesWithIt}</p>}
+        <div className="button-row">
           <button
             type="button"
             className="button-small"
             onClick={() => {
+              if (props.goesWithIt && !asking) return setAsking(true);
               const next = holder.current?.nextElementSibling;
               const result = props.onDelete();
               if (!result.ok) return setRefused(editFailureSentence(result.error));
-              announce(`Deleted: ${props.name}. Undo brings it back.`);
+              const words = `Deleted: ${props.name}. Undo brings it back.`;
+              announce(words);
+              say(words);
               next?.querySelector<HTMLElement>('summary, button')?.focus();
             }}
           >
             Delete {props.name}
+            {asking && props.goesWithIt ? ' all the same' : ''}
           </button>
+          {asking && props.goesWithIt && (
+            <button type="button" className="button-small" onClick={() => setAsking(false)}>
+              Keep it
+            </button>
+          )}
         </div>
       </div>
     </details>

@@ -58,7 +58,9 @@ export function LayForm(props: LayFormProps) {
   const first = () => [newRow(props.what ?? '', props.bedId ?? '')];
   const deskKey = `lay ${props.what ?? ''} ${props.bedId ?? ''}`;
   const [rows, setRows, clearRows] = useDesk<readonly LayRow[]>(deskKey, first);
-  const [date, setDate] = useState(() => textFromDay(today));
+  const [chosenDate, setDate] = useState<string | null>(null);
+  // unless another day was chosen it is today, also when today moves on
+  const date = chosenDate ?? textFromDay(today);
   const [asked, setAsked] = useState(false);
   const [busy, setBusy] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
@@ -104,7 +106,11 @@ export function LayForm(props: LayFormProps) {
       : holder.current?.querySelector(`[data-bed="${CSS.escape(focusBed.current)}"]`);
     if (!line) return;
     focusBed.current = null;
-    line.querySelector<HTMLElement>(isNew ? 'select' : 'input[type=text]')?.focus();
+    if (isNew) return line.querySelector('select')?.focus();
+    const amount = line.querySelector<HTMLInputElement>('input[type=text]');
+    amount?.focus();
+    // what is advised stands there already: typing takes its place
+    amount?.select();
   });
 
   const taken = props.what === null ? 0 : takenBy(read, props.what);
@@ -231,7 +237,7 @@ export function LayForm(props: LayFormProps) {
           latest={textFromDay(today)}
           write={shown.dayField}
           sentence={dayFailureSentence}
-          onDay={(day) => setDate(day ?? textFromDay(today))}
+          onDay={setDate}
         />
         <div className="button-row">
           {props.bedId === null && (

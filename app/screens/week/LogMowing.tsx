@@ -11,6 +11,7 @@ import { mowingDoubtSentence } from '../../words/lawnWords';
 import type { Mowing } from '../../document/schema';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices, wetnessChoices } from '../choices';
+import { amountWords } from '../amountWords';
 import { useDesk } from '../desk';
 import { WeightWord } from '../StateWords';
 import { useShown } from '../shown';
@@ -61,7 +62,8 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
     setRefused(null);
     setLeft(false);
     clear();
-    announce(`Logged: ${read.mowing.amount.text} from ${lawn.name}. Now say where it goes.`);
+    const words = amountWords(read.mowing.amount, garden, context, shown);
+    announce(`Logged: ${words} from ${lawn.name}. Now say where it goes.`);
     onLogged(result.value);
   };
 
@@ -85,6 +87,11 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
           }}
           onEnd={() => setLeft(entry.text.trim() !== '')}
           trouble={left && entry.text.trim() !== '' ? read.trouble : null}
+          echo={
+            read.isBare && read.mowing
+              ? `Taken as ${amountWords(read.mowing.amount, garden, context, shown)}.`
+              : undefined
+          }
         />
         <button type="submit" className="button-main log-button">
           Log this mowing

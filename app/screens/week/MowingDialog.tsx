@@ -30,6 +30,7 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
   const [date, setDate] = useState(mowing.date);
   const [wetness, setWetness] = useState(mowing.wetness);
   const [kind, setKind] = useState(mowing.kind);
+  const [rest, setRest] = useState(mowing.rest);
   const [refused, setRefused] = useState<string | null>(null);
   const lawn = garden.lawns.find(({ id }) => id === lawnId);
   // words that were kept from another time may read differently now: only new words are read anew
@@ -45,9 +46,17 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
   const keep = () => {
     if (!isSame && !reading.ok) return;
     const amount = isSame || !reading.ok ? mowing.amount : reading.value.amount;
-    const result = editMowing(mowing.id, { amount, lawnId, date, wetness, kind });
-    if (result.ok) onClose();
-    else setRefused(editFailureSentence(result.error));
+    const result = editMowing(
+      mowing.id,
+      { amount, lawnId, date, wetness, kind },
+      rest === mowing.rest ? undefined : rest,
+    );
+    if (result.ok) return onClose();
+    setRefused(
+      result.error.kind === 'held-back'
+        ? 'What was put on that lawn holds its clippings back from the heap. Take the rest in hand first; then the heap asks about it.'
+        : editFailureSentence(result.error),
+    );
   };
   return (
     <Dialog title="Change a mowing" onClose={onClose}>
@@ -98,6 +107,25 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
           choices={lawnKindChoices}
           value={kind ?? lawn?.kind ?? 'ordinary'}
           onChoose={(next) => setKind(next === lawn?.kind ? null : next)}
+        />
+        <PickOne
+          label="What was not laid went"
+          value={rest.to === 'heap' ? rest.stockId : rest.to}
+          groups={[
+            {
+              label: null,
+              options: [
+                { value: 'undecided', label: 'nowhere yet: it is still in hand' },
+                { value: 'lawn', label: 'back on the lawn' },
+                ...garden.stock
+                  .filter(({ role }) => role === 'heap')
+                  .map(({ id, name }) => ({ value: id, label: `on ${name}` })),
+              ],
+            },
+          ]}
+          onPick={(to) =>
+            setRest(to === 'undecided' || to === 'lawn' ? { to } : { to: 'heap', stockId: to })
+          }
         />
         {refused && (
           <p role="alert" className="field-trouble">

@@ -40,7 +40,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
   const held = lawn ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
   const account = mowingAccount(garden, mowing);
   const rest = partOfMowing(garden, mowing, account.leftDryKilograms, shown);
-  const isWhole = account.layers.length === 0;
+  const isWhole = account.layers.length === 0 && account.gone.length === 0;
   return (
     <article className="sheet in-hand" aria-labelledby={`in-hand-${mowing.id}`}>
       <div className="section-head">

@@ -1,15 +1,22 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { dayOf } from '../../core/days';
+import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing } from '../../document/schema';
 import { mowingAccount, mowingMass } from '../../store/selectors';
 import { editFailureSentence } from '../../words/messages';
+import { amountWords } from '../amountWords';
+import { OneCaution } from '../CautionList';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { useToday } from '../useReadingContext';
+import { useReadingContext, useToday } from '../useReadingContext';
 import { MowingDialog } from './MowingDialog';
 import { freshOf, partOfMowing } from './partOfMowing';
 
 const firstShown = 6;
+
+/** So long clippings can still be taken in hand again; later they are grass no more (ours). */
+const inHandDays = 7;
 
 /** Every mowing with where each kilogram of it went; to change or to delete. */
 export function PastMowings() {
@@ -55,6 +62,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
+  const context = useReadingContext();
   const deleteMowing = useMowings((state) => state.deleteMowing);
   const restOf = useMowings((state) => state.restOf);
   const announce = useAnnounce();
@@ -76,13 +84,18 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
         : editFailureSentence(result.error),
     );
   };
+  const isRecent = today - dayOf(mowing.date) <= inHandDays;
+  const held =
+    lawn && mowing.rest.to === 'heap' && account.leftShare > 0.005
+      ? lawnHeldBack(garden, lawn, dayOf(mowing.date))
+      : null;
   const title = `${large(shown.dayNear(mowing.date, today))}, ${lawn?.name ?? ''}`;
   return (
     <article className="past" aria-label={title}>
       <p className="past-what">
         <strong>{title}</strong>
         <span>
-          {mowing.amount.text}, {mowing.wetness}: about{' '}
+          {amountWords(mowing.amount, garden, context, shown)}, {mowing.wetness}: about{' '}
           {shown.estimate(whole.freshKilograms, shown.units.mass)}
         </span>
       </p>
@@ -97,6 +110,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
           </li>
         ))}
       </ul>
+      {held && <OneCaution caution={held} />}
       {account.leftShare < -0.02 && (
         <p className="small field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
@@ -112,7 +126,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
         >
           Change
         </button>
-        {mowing.rest.to !== 'undecided' && account.leftShare > 0.005 && (
+        {mowing.rest.to !== 'undecided' && account.leftShare > 0.005 && isRecent && (
           <button
             type="button"
             className="button-small"
@@ -140,19 +154,30 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
 }
 
 function sharesOf(garden: ReturnType<typeof useGarden>, mowing: Mowing): readonly Share[] {
-  const { layers, leftDryKilograms, leftShare, totalDryKilograms } = mowingAccount(garden, mowing);
+  const { layers, gone, leftDryKilograms, leftShare, totalDryKilograms } = mowingAccount(
+    garden,
+    mowing,
+  );
   const byBed = new Map<string, number>();
   for (const layer of layers) {
     // the account of the mowing as if this were its only layer
     const dry = mowingAccount({ ...garden, applications: [layer] }, mowing).laidDryKilograms;
     byBed.set(layer.bedId, (byBed.get(layer.bedId) ?? 0) + dry);
   }
-  const onBeds = [...byBed].map(([bedId, dryKilograms]): Share => ({
-    key: bedId,
-    words: garden.beds.find(({ id }) => id === bedId)?.name ?? '',
-    dryKilograms,
-    kind: 'bed',
-  }));
+  const onBeds = [
+    ...[...byBed].map(([bedId, dryKilograms]): Share => ({
+      key: bedId,
+      words: garden.beds.find(({ id }) => id === bedId)?.name ?? '',
+      dryKilograms,
+      kind: 'bed',
+    })),
+    ...gone.map(({ name, dryKilograms }, index): Share => ({
+      key: `gone ${index}`,
+      words: `${name}, a bed since deleted,`,
+      dryKilograms,
+      kind: 'bed',
+    })),
+  ];
   if (leftShare <= 0.005 || totalDryKilograms <= 0) return onBeds;
   const { rest } = mowing;
   const words =

@@ -60,7 +60,7 @@ function Quiet(props: {
   const finished = finishedCrop(results);
   return (
     <>
-      <p className="quiet-bed-line">
+      <div className="quiet-bed-line">
         <button
           type="button"
           className="button-plain quiet-bed"
@@ -77,7 +77,7 @@ function Quiet(props: {
             Lay some on {bed.name}
           </button>
         )}
-      </p>
+      </div>
       {group === 'couldTake' && <RoomLine bed={bed} results={results} />}
       {(finished || results.verdict.wantsMoreLater) && (
         <p className="small">

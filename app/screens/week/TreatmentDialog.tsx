@@ -24,7 +24,7 @@ export function TreatmentDialog({
   return <TreatmentQuestion of={of} onClose={close} onAnswered={close} />;
 }
 
-/** "Has anything been put on it?", asked before the first use of every lawn and of what was brought in. */
+/** What was put on it, asked before the first use of every lawn and of what was brought in. */
 export function TreatmentQuestion(props: {
   readonly of: { readonly lawnId: string } | { readonly stockId: string };
   readonly onClose: () => void;
@@ -91,13 +91,13 @@ export function TreatmentQuestion(props: {
 
   return (
     <Dialog
-      title={`Has anything been put on ${source.name}?`}
+      title={`Was weedkiller or feed put on “${source.name}”?`}
       describedBy={introId}
       onClose={props.onClose}
     >
       <p id={introId}>
-        Weedkiller, feed-and-weed, moss or grub killer, fungicide, sludge feed. Some weedkillers
-        pass through grass, hay and compost, and cripple beans and tomatoes.
+        Weedkiller, feed-and-weed, moss or grub killer, fungicide, sludge feed count. Some
+        weedkillers pass through grass, hay and compost, and cripple beans and tomatoes.
       </p>
       <ChoiceRow
         legend="This season or last"

@@ -22,16 +22,14 @@ export function WeekNewsBlock(props: {
   return (
     <section className="message not-printed" aria-labelledby="week-news">
       <div className="section">
-        <h2 id="week-news">
-          What {shown.dayWord(before.from)} to {shown.dayWord(before.to)} brought
-        </h2>
+        <h2 id="week-news">What the week to {shown.dayWord(before.to)} brought</h2>
         <p>
           {rainWords(news, shown)} {washedWords(news, shown)}
         </p>
         <Changes news={news} />
       </div>
       <button type="button" className="button-small" onClick={onDismiss}>
-        Put these news away
+        Put the news away
       </button>
     </section>
   );

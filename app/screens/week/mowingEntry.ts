@@ -4,6 +4,7 @@ import type { Trouble } from '../../controls/Field';
 import { textFromDay, type DayNumber } from '../../core/days';
 import type { LawnKind, Mowing, Wetness } from '../../document/schema';
 import { amountFailureSentence } from '../../words/messages';
+import { isBareNumber } from './layRows';
 
 /** A mowing as it is being entered: one line, and what was chosen beside it. */
 export interface MowingEntry {
@@ -25,6 +26,8 @@ export const emptyEntry: MowingEntry = {
 
 export interface ReadEntry {
   readonly reading: AmountReading | null;
+  /** a number alone was typed, and taken for the usual container */
+  readonly isBare: boolean;
   readonly trouble: Trouble | null;
   readonly lawnId: string;
   readonly date: string;
@@ -47,6 +50,8 @@ export function readEntry(
     ...context,
     lawnId: entry.lawnId ?? usual.lawnId,
     today,
+    // a bare number is so many of the usual container; the form shows that it was taken so
+    bareNumber: true,
   });
   const reading = said.ok ? said.value : null;
   const lawnId = entry.lawnId ?? reading?.lawnId ?? usual.lawnId;
@@ -56,6 +61,7 @@ export function readEntry(
   const wetness = entry.wetness ?? reading?.wetness ?? usual.wetness;
   return {
     reading,
+    isBare: reading !== null && isBareNumber(entry.text),
     trouble: said.ok
       ? null
       : { sentence: amountFailureSentence(said.error), suggestion: said.error.suggestion },

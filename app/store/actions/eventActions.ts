@@ -1,6 +1,7 @@
 import { failure } from '../../core/result';
 import { stepNames } from '../../words/stepNames';
-import type { GardenActions } from '../contract';
+import type { GardenEvent } from '../../document/schema';
+import type { GardenActions, New } from '../contract';
 import { freshIds } from '../freshIds';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './changing';
 
@@ -11,6 +12,11 @@ type EventActions = Pick<
 
 /** Rain, watering, picks, tests, raking and digging; and what was put on a lawn or stock. */
 export function eventActions(tools: ActionTools): EventActions {
+  const bedOf = (event: New<GardenEvent>): string =>
+    'bedId' in event
+      ? (tools.read().garden?.beds.find(({ id }) => id === event.bedId)?.name ?? '')
+      : '';
+
   return {
     logEvent: (event) => {
       const open = openGarden(tools);
@@ -18,7 +24,7 @@ export function eventActions(tools: ActionTools): EventActions {
       const id = freshIds('event', open.value.events)();
       return editFor(
         tools,
-        stepNames.logEvent(event.kind),
+        stepNames.logEvent(event.kind, bedOf(event)),
         (garden) => {
           garden.events.push({ ...event, id });
         },
@@ -29,7 +35,7 @@ export function eventActions(tools: ActionTools): EventActions {
     editEvent: (event) => {
       const found = thingOf(tools, 'events', event.id);
       if (!found.ok) return found;
-      return tools.edit(stepNames.editEvent(event.kind), (garden) => {
+      return tools.edit(stepNames.editEvent(event.kind, bedOf(event)), (garden) => {
         garden.events = garden.events.map((one) => (one.id === event.id ? event : one));
       });
     },
@@ -37,9 +43,12 @@ export function eventActions(tools: ActionTools): EventActions {
     deleteEvent: (id) => {
       const found = thingOf(tools, 'events', id);
       if (!found.ok) return found;
-      return tools.edit(stepNames.deleteEvent(found.value.thing.kind), (garden) => {
-        garden.events = garden.events.filter((one) => one.id !== id);
-      });
+      return tools.edit(
+        stepNames.deleteEvent(found.value.thing.kind, bedOf(found.value.thing)),
+        (garden) => {
+          garden.events = garden.events.filter((one) => one.id !== id);
+        },
+      );
     },
 
     answerTreatment: (of, treatment) => {

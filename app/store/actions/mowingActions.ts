@@ -1,7 +1,8 @@
 import { dayOf, textFromDay } from '../../core/days';
 import { failure } from '../../core/result';
+import type { Caution } from '../../core/season/verdict';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
-import type { Lawn, Mowing, Stock } from '../../document/schema';
+import type { Garden, Lawn, Mowing, Stock } from '../../document/schema';
 import { stepNames } from '../../words/stepNames';
 import type { GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
@@ -14,6 +15,11 @@ type MowingActions = Pick<
 
 /** Mowings one back-log entry may make: a year of mowing every other day. */
 const mostOfBacklog = 200;
+
+function heldBack(garden: Garden, mowing: Pick<Mowing, 'lawnId' | 'date'>): Caution | null {
+  const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+  return lawn ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
+}
 
 /** A heap that got clippings which are held back carries from then on what they carry. */
 function treatmentOfHeap(heap: Stock, { name, treatment }: Lawn): Stock['treatment'] {
@@ -49,11 +55,19 @@ export function mowingActions(tools: ActionTools): MowingActions {
       );
     },
 
-    editMowing: (id, changes) => {
+    editMowing: (id, changes, rest) => {
       const found = thingOf(tools, 'mowings', id);
       if (!found.ok) return found;
-      return tools.edit(stepNames.editMowing(lawnName(found.value.thing.lawnId)), (garden) => {
-        changeIn(garden, 'mowings', id, changes);
+      const mowing = { ...found.value.thing, ...changes };
+      const { garden, thing } = found.value;
+      // what lies on the heap already is marked there, and no new question
+      const held =
+        rest?.to === 'heap' && thing.rest.to !== 'heap' ? heldBack(garden, mowing) : null;
+      if (held?.row === 'label forbids')
+        return failure({ kind: 'label-forbids', source: lawnName(mowing.lawnId) });
+      if (held?.weight === 'stop') return failure({ kind: 'held-back', stop: held });
+      return tools.edit(stepNames.editMowing(lawnName(thing.lawnId)), (draft) => {
+        changeIn(draft, 'mowings', id, rest === undefined ? changes : { ...changes, rest });
       });
     },
 
@@ -79,8 +93,7 @@ export function mowingActions(tools: ActionTools): MowingActions {
       if (!found.ok) return found;
       const { garden, thing: mowing } = found.value;
       const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
-      const held =
-        lawn && rest.to === 'heap' ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
+      const held = rest.to === 'heap' ? heldBack(garden, mowing) : null;
       if (held?.row === 'label forbids')
         return failure({ kind: 'label-forbids', source: lawn?.name ?? '' });
       if (held?.weight === 'stop' && option !== 'in spite of a stop')

@@ -1,5 +1,7 @@
 import { failure } from '../../core/result';
+import { mowingAccount } from '../../document/accounts';
 import type { Amount, Garden } from '../../document/schema';
+import { cropOf } from '../../tables/crops';
 import { stepNames } from '../../words/stepNames';
 import type { Edited, GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
@@ -33,11 +35,36 @@ function usedBy(counts: Readonly<Record<string, number>>): string | null {
   return parts.length > 0 ? parts.join(', ') : null;
 }
 
+/** What a mowing gave to a bed stays told when the bed goes: it is neither in hand nor on the lawn. */
+function keepWhatLayThere(garden: Garden, bedId: string): void {
+  const name = garden.beds.find(({ id }) => id === bedId)?.name ?? '';
+  const there = garden.applications.filter((layer) => layer.bedId === bedId);
+  for (const mowing of garden.mowings) {
+    const { laidDryKilograms, totalDryKilograms } = mowingAccount(
+      { ...garden, applications: there },
+      mowing,
+    );
+    if (laidDryKilograms > 0 && totalDryKilograms > 0)
+      mowing.onDeletedBeds = [
+        ...(mowing.onDeletedBeds ?? []),
+        { name, share: laidDryKilograms / totalDryKilograms },
+      ];
+  }
+}
+
 /** Beds, plantings, lawns, stock, materials, containers: added, changed, deleted. */
 export function thingActions(tools: ActionTools): ThingActions {
   const nameOf = (garden: Garden, list: Kept, thing: ThingOf<Kept>): string => {
     if ('name' in thing) return thing.name;
-    return garden.beds.find(({ id }) => id === thing.bedId)?.name ?? list;
+    return plantingName(garden, thing);
+  };
+  const plantingName = (
+    garden: Garden,
+    planting: Pick<ThingOf<'plantings'>, 'cropId' | 'bedId'>,
+  ): string => {
+    const crop = cropOf(planting.cropId)?.name.toLowerCase() ?? planting.cropId;
+    const bed = garden.beds.find(({ id }) => id === planting.bedId)?.name;
+    return bed === undefined ? crop : `${crop} on ${bed}`;
   };
 
   const add = <List extends Kept>(list: List, thing: Omit<ThingOf<List>, 'id'>): Edited<string> => {
@@ -47,7 +74,9 @@ export function thingActions(tools: ActionTools): ThingActions {
     const whole = { ...thing, id } as unknown as ThingOf<List>;
     return editFor(
       tools,
-      stepNames.add(nameOf(open.value, list, whole)),
+      'how' in whole
+        ? stepNames.plant(whole.how, nameOf(open.value, list, whole))
+        : stepNames.add(nameOf(open.value, list, whole)),
       (garden) => {
         (garden[list] as ThingOf<List>[]).push(whole);
       },
@@ -97,6 +126,7 @@ export function thingActions(tools: ActionTools): ThingActions {
     editBed: (id, changes, gesture) => change('beds', id, changes, gesture),
     deleteBed: (id) =>
       remove('beds', id, nothing, (garden) => {
+        keepWhatLayThere(garden, id);
         garden.plantings = garden.plantings.filter(({ bedId }) => bedId !== id);
         garden.applications = garden.applications.filter(({ bedId }) => bedId !== id);
         garden.events = garden.events.filter((event) => !('bedId' in event) || event.bedId !== id);
