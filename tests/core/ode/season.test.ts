@@ -30,6 +30,19 @@ const beds: readonly (readonly [string, BedSeason])[] = [
     }),
   ],
   [
+    'straw on top and straw dug in, both starving, beside clippings',
+    newYorkBed({
+      soil: { ...newYorkBed().soil, organicMatterPercent: 1, startingMineralTop: 0.5 },
+      layers: [
+        straw(day('05-01'), 150),
+        straw(day('05-02'), 120, { placement: 'dug' }),
+        straw(day('05-03'), 80, { placement: 'dug', nitrogen: 24, carbon: 1280 }),
+        clippings(day('05-20'), 6),
+        clippings(day('05-20'), 6, { placement: 'dug', nitrogen: 18 }),
+      ],
+    }),
+  ],
+  [
     'a fruiting crop over clippings, its tops dug in',
     newYorkBed({
       layers: mown,

@@ -42,6 +42,27 @@ describe('what is still lying of a layer (model, cover: residue and 0.12 of micr
   });
 });
 
+describe('what does not rot stays', () => {
+  test('in frost all of every layer lies on, and goes on rotting when it thaws', () => {
+    const frozen = weather(2);
+    frozen.minimumCelsius.fill(-12, 0, 60);
+    frozen.maximumCelsius.fill(-4, 0, 60);
+    const layers = [clippings(firstOf2013 + 1, 12), compost(firstOf2013 + 1, 10)];
+    const result = runSeason(bareBed({ weather: frozen, layers }));
+    for (const { left } of result.layers) {
+      expect(left[1]).toBe(1);
+      expect(left[59]).toBe(1);
+      expect(left[150]).toBeLessThan(0.99);
+    }
+  });
+
+  test('compost that has nothing slow to set free lies as it was laid', () => {
+    const heap = compost(firstOf2013, 10, { slowShare: 0 });
+    const { layers } = runSeason(bareBed({ weather: weather(2), layers: [heap] }));
+    expect(layers[0]!.left.at(-1)).toBe(1);
+  });
+});
+
 describe('how deep it lies: from its laid to its settled density over two drying days', () => {
   const layer = clippings(firstOf2013, 20, { settledDensityKgPerM3: 100 });
   const laidDensity = (1000 * layer.dryKgPerM2) / layer.laidDepth;
