@@ -1,3 +1,4 @@
+import { Scroller } from '../charts/Scroller';
 import type { Row } from '../tables/shapes';
 import { shortSource } from '../tables/sources';
 import { sourceLine } from '../words/sourceLine';
@@ -9,7 +10,7 @@ export function CitedRows(props: {
   readonly rows: readonly { readonly name: string; readonly row: Row }[];
 }) {
   return (
-    <div className="table-scroll">
+    <Scroller className="table-scroll" label="Numbers, and where they come from">
       <table className="cited">
         <thead>
           <tr>
@@ -31,6 +32,6 @@ export function CitedRows(props: {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scroller>
   );
 }

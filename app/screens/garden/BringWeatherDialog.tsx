@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
-import { useAnnounce } from '../../controls/Announcer';
+import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
 import { normalsOf } from '../../document/seasonInput';
@@ -43,6 +43,11 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   );
   const questions = first?.ok ? first.value.preview.unclear : [];
   const open = reading?.ok ? reading.value.preview.unclear : [];
+  const lines = reading?.ok ? weatherPreviewLines(reading.value.preview) : [];
+  useHeardAtRest(
+    [...lines.map((line) => line.trim()), ...open.map(unclearSentence)].join(' '),
+    'weather file',
+  );
 
   const keep = () => {
     if (!reading?.ok) return;
@@ -97,8 +102,8 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
         <Question key={unclear.kind} unclear={unclear} said={said} onSay={setSaid} />
       ))}
       {reading?.ok && (
-        <div className="preview" role="status">
-          {weatherPreviewLines(reading.value.preview).map((line, index) => (
+        <div className="preview">
+          {lines.map((line, index) => (
             <p key={`${index} ${line}`} className={line.startsWith('  ') ? 'preview-inner' : ''}>
               {line.trim()}
             </p>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Scroller } from '../../charts/Scroller';
 import { Disclosure } from '../../controls/Disclosure';
 import { PickOne } from '../../controls/PickOne';
 import { climateOf, climates, climateStanding } from '../../tables/climates';
@@ -43,7 +44,7 @@ export function WeatherPart() {
         </button>
       </div>
       <Disclosure summary="The months in use" quiet>
-        <div className="table-scroll">
+        <Scroller className="table-scroll" label="The months in use">
           <table>
             <thead>
               <tr>
@@ -76,7 +77,7 @@ export function WeatherPart() {
               ))}
             </tbody>
           </table>
-        </div>
+        </Scroller>
       </Disclosure>
       <Disclosure summary="Take the months of another place" quiet>
         <PickOne

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Scroller } from '../../charts/Scroller';
 import type { PreviewBed } from '../../store/contract';
 import { nothingHeldBack } from '../../words/cautions';
 import { percent } from '../../words/chartFormat';
@@ -16,7 +17,7 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
   const met = { before: needMet(before), after: needMet(after) };
   return (
     <div className="effect" aria-label={`What it does to ${name}`} role="group">
-      <div className="table-scroll">
+      <Scroller className="table-scroll" label={`${name} without and with this`}>
         <table className="effect-table">
           <caption className="only-heard">{name} without and with this</caption>
           <thead>
@@ -61,7 +62,7 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
             )}
           </tbody>
         </table>
-      </div>
+      </Scroller>
       {bed.cautions.length > 0 ? (
         <CautionList cautions={bed.cautions} />
       ) : (

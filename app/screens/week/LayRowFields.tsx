@@ -132,13 +132,11 @@ export function LayRowFields(props: LayRowFieldsProps) {
           />
         )}
       </div>
-      <div aria-live="polite" aria-busy={props.isWorking}>
-        {read.draft && bed && props.effect ? (
-          <BedEffect bed={props.effect} name={bed.name} />
-        ) : (
-          read.draft && props.isWorking && <p className="small soft">Reckoning the season…</p>
-        )}
-      </div>
+      {read.draft && bed && props.effect ? (
+        <BedEffect bed={props.effect} name={bed.name} />
+      ) : (
+        read.draft && props.isWorking && <p className="small soft">Reckoning the season…</p>
+      )}
     </fieldset>
   );
 }
