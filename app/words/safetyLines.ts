@@ -32,6 +32,10 @@ export const safetyLines: readonly { readonly weight: Weight; readonly says: str
   { weight: 'note', says: 'Deep winter cover shelters voles: keep it off stems.' },
 ];
 
+/** Stands at the foot of every page. */
+export const shortFootLine =
+  'All figures are estimates: labels, laboratories, local rules and people who know come first.';
+
 /** Stands at the foot of plans and prints. */
 export const footLines: readonly string[] = [
   'All figures are estimates. The label, a soil laboratory, the extension service, a doctor, a vet and the poisons line come first.',

@@ -5,12 +5,14 @@ import { materialFrom } from '../../document/materialValues';
 import type { Application, Bed, GardenEvent } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { layersOn } from '../../store/selectors';
+import { cropOf } from '../../tables/crops';
 import { percent } from '../../words/chartFormat';
 import { editFailureSentence } from '../../words/messages';
+import { amountWords } from '../amountWords';
 import { placementWords } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { useToday } from '../useReadingContext';
+import { useReadingContext, useToday } from '../useReadingContext';
 import { LayForm } from '../week/LayForm';
 import { lyingOf } from '../week/layRows';
 import { stuffName } from './chartData';
@@ -36,6 +38,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
+  const context = useReadingContext();
   const deleteApplication = useMowings((state) => state.deleteApplication);
   const deleteEvent = useMowings((state) => state.deleteEvent);
   const announce = useAnnounce();
@@ -58,12 +61,18 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
     const material = materialFrom(garden, layer.from);
     const lies = lyingOf(garden, bed, layer);
     return (
-      `${stuffName(material)}, ${layer.amount.text}` +
+      `${stuffName(material)}, ${amountWords(layer.amount, garden, context, shown)}` +
       `${material.row.materialClass === 'green' ? `, ${layer.condition}` : ''}, ${placementWords[layer.placement]}: ` +
       `about ${shown.estimate(lies.freshKilograms, shown.units.mass)}, ` +
       `${shown.estimate(lies.millimetres, shown.units.depth)} as laid, ` +
       `${shown.estimate(lies.nitrogenGramsPerM2, shown.units.nitrogenPerArea)} of nitrogen`
     );
+  };
+  const ofCrop = (event: GardenEvent): string => {
+    if (event.kind !== 'harvest') return '';
+    const planting = garden.plantings.find(({ id }) => id === event.plantingId);
+    const crop = planting && cropOf(planting.cropId);
+    return crop ? ` of ${crop.name.toLowerCase()}` : '';
   };
   const leftOf = (layer: Application): string | null => {
     if (layer.placement !== 'laid') return null;
@@ -73,11 +82,10 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   };
   const remove = (label: string, layer: Application | null, event: GardenEvent | null) => {
     const result = layer ? deleteApplication(layer.id) : deleteEvent(event?.id ?? '');
-    const words = result.ok
-      ? `Deleted: ${label}. Undo brings it back.`
-      : editFailureSentence(result.error);
-    announce(words);
-    setDone(words);
+    announce(
+      result.ok ? `Deleted: ${label}. Undo brings it back.` : editFailureSentence(result.error),
+    );
+    setDone(null);
   };
 
   return (
@@ -113,7 +121,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           const what = layer
             ? layerLine(layer)
             : event
-              ? eventWords[event.kind].line(event, shown)
+              ? eventWords[event.kind].line(event, shown) + ofCrop(event)
               : '';
           const label = `${shown.dayNear(date, today)}: ${layer ? stuffName(materialFrom(garden, layer.from)) : event ? eventWords[event.kind].name : ''}`;
           const left = layer ? leftOf(layer) : null;

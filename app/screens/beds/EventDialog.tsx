@@ -11,7 +11,11 @@ import { soilOf } from '../../document/seasonInput';
 import type { Bed, GardenEvent } from '../../document/schema';
 import { cropOf } from '../../tables/crops';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { eventDoubt } from '../../document/eventDoubt';
+import { eventDoubtSentence } from '../../words/eventDoubtWords';
+import { readWater } from '../../amounts/readMeasure';
 import { useShown } from '../shown';
+import { WeightWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { readEvent, type EventEntry } from './readEvent';
@@ -68,14 +72,23 @@ export function EventDialog(props: {
   }));
   const [asked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
-  const change = (changes: Partial<EventEntry>) => setEntry((now) => ({ ...now, ...changes }));
+  const change = (changes: Partial<EventEntry>) => {
+    setWondering(false);
+    setEntry((now) => ({ ...now, ...changes }));
+  };
   const { bulkDensityKgPerL } = soilOf(garden, bed, dayOf(today), dayOf(today));
   const read = readEvent(kind, entry, bed, context, bulkDensityKgPerL);
   const amountTrouble = asked ? (read.troubles.amount ?? null) : null;
 
+  const [wondering, setWondering] = useState(false);
+  const doubt = read.event && eventDoubt(garden, read.event, event?.id ?? null);
+  // changed again after the question: the new number is asked about anew
+  const isSure = wondering && doubt !== null;
+
   const keep = () => {
     setAsked(true);
     if (!read.event) return;
+    if (doubt && !isSure) return setWondering(true);
     const note = event?.note === undefined ? {} : { note: event.note };
     const result = event
       ? editEvent({ ...read.event, ...note, id: event.id } as GardenEvent)
@@ -83,6 +96,18 @@ export function EventDialog(props: {
     if (!result.ok) return setRefused(editFailureSentence(result.error));
     announce('Written down. The season is reckoned again.');
     onClose();
+  };
+
+  /** how deep that is on this bed, and what was taken for granted */
+  const waterEcho = (text: string, water: typeof read.event): string | undefined => {
+    if (water?.kind !== 'water') return undefined;
+    const reading = readWater(text, { ...context, bareNumber: true });
+    const litres = reading.ok ? reading.value.assumedCanLitres : null;
+    const can =
+      litres === null
+        ? ''
+        : ` A can is taken to hold ${shown.estimate(litres, shown.units.volume)}; add yours under Garden if it holds another amount.`;
+    return `${shown.estimate(water.millimetres, shown.units.rain)} on this bed.${can}`;
   };
 
   const title =
@@ -100,7 +125,12 @@ export function EventDialog(props: {
         {kind === 'water' && (
           <QuantityField
             label={`How much? (${shown.units.rain.symbol}, ${shown.units.volume.symbol} or cans)`}
-            hint="A depth on the bed, or what you carried: 10 mm, 20 L, 2 buckets"
+            hint={
+              shown.system === 'us'
+                ? 'A depth on the bed, or what you carried: 1/2 in, 5 gal, 2 cans'
+                : 'A depth on the bed, or what you carried: 10 mm, 20 L, 2 cans'
+            }
+            echo={waterEcho(entry.amount, read.event)}
             text={entry.amount}
             onText={(amount) => change({ amount })}
             trouble={amountTrouble}
@@ -167,6 +197,13 @@ export function EventDialog(props: {
           sentence={dayFailureSentence}
           onDay={(date) => change({ date: date ?? today })}
         />
+        {isSure && (
+          <p role="alert" className="caution caution-caution">
+            <span>
+              <WeightWord weight="caution" /> {eventDoubtSentence(doubt, shown.units)}
+            </span>
+          </p>
+        )}
         {refused && (
           <p role="alert" className="field-trouble">
             {refused}
@@ -179,6 +216,7 @@ export function EventDialog(props: {
             disabled={kind === 'harvest' && plantings.length === 0}
           >
             {event ? 'Keep the change' : 'Write it down'}
+            {isSure ? ' all the same' : ''}
           </button>
           <button type="button" className="button" onClick={onClose}>
             Cancel

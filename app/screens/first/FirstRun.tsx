@@ -45,7 +45,7 @@ export function FirstRun() {
           <h2 id="first-sample">A garden to look round in</h2>
           <p>
             Sorrel Lane is invented: eight beds, two lawns, one Saturday in June after a storm. Its
-            weather is real, New York’s daily record (open data, package vega-datasets). Change
+            weather is real: New York’s daily record, open data by way of vega-datasets. Change
             anything; it never mixes with a garden of your own.
           </p>
           <div>

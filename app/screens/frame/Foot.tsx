@@ -1,12 +1,18 @@
-import { footLines } from '../../words/safetyLines';
+import { Disclosure } from '../../controls/Disclosure';
+import { footLines, shortFootLine } from '../../words/safetyLines';
 
-/** Always at the foot of the page and of every print. */
+/** One line at the foot of the page with the rest behind it; in full at the foot of every print. */
 export function Foot() {
+  const lines = footLines.map((line) => <p key={line}>{line}</p>);
   return (
     <footer className="foot">
-      {footLines.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
+      <div className="not-printed">
+        <p>{shortFootLine}</p>
+        <Disclosure summary="Who to ask first" quiet>
+          {lines}
+        </Disclosure>
+      </div>
+      <div className="only-printed">{lines}</div>
     </footer>
   );
 }
