@@ -130,3 +130,88 @@ test('straw from the store is laid with its effect in view', async ({ garden }) 
   await expect(dialog).toHaveCount(0);
   await expect(log(garden)).toContainText('Wheat straw, 6 kg, laid on');
 });
+
+test('the top layer is raked off, told, and laid on another bed', async ({ garden }) => {
+  await openBed(garden, 'Gate bed');
+  await garden.getByRole('button', { name: 'Rake off…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Rake cover off Gate bed' });
+  // sample-garden: the last of six layers was laid on 9 June
+  await expect(
+    dialog.getByRole('radio', { name: /the top layer Clippings of 9 June/ }),
+  ).toBeChecked();
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  await expect(log(garden)).toContainText(
+    /Off came about [\d.]+ kg of dry weight with \d+ g of nitrogen/,
+  );
+  await garden.getByRole('button', { name: /^Lay it on another bed/ }).click();
+  const carry = garden.getByRole('dialog', { name: 'What came off Gate bed' });
+  await carry.getByLabel('On which bed?').selectOption('Far bed');
+  await carry.getByRole('radio', { name: /hoed in/ }).check();
+  await expect(carry.getByRole('group', { name: 'What it does to Far bed' })).toBeVisible();
+  await carry.getByRole('button', { name: 'Lay it' }).click();
+  await expect(carry).toHaveCount(0);
+  await expect(log(garden)).toContainText('Laid on Far bed.');
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
+  await expect(log(garden).locator('.log-entry', { hasText: 'Clippings' })).toHaveCount(1);
+});
+
+test('Back of the window goes from a bed to the beds, and Forward to the bed', async ({
+  garden,
+}) => {
+  await openBed(garden, 'Gate bed');
+  await garden.goBack();
+  await expect(garden.getByRole('heading', { name: 'Beds', level: 1 })).toBeVisible();
+  await garden.goBack();
+  await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+  await garden.goForward();
+  await garden.goForward();
+  await expect(garden.getByRole('heading', { name: 'Gate bed', level: 1 })).toBeVisible();
+});
+
+test('"Add or change beds" lands on that part of the garden', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Add or change beds' }).click();
+  const heading = garden.getByRole('heading', { name: 'Beds and plantings' });
+  await expect(heading).toBeFocused();
+  await expect(heading).toBeInViewport();
+});
+
+test('narrow: file menu, drawings and words stay inside the window', async ({ garden }) => {
+  await garden.setViewportSize({ width: 360, height: 740 });
+  await openBed(garden, 'Gate bed');
+  const season = garden.getByRole('figure', { name: 'Season of Gate bed' });
+  await expect(season.getByText(/^could use /)).toBeVisible();
+  const inside = await garden.evaluate(
+    () =>
+      [...document.querySelectorAll('.season-chart svg text, .cover-chart svg text')]
+        .map((text) => text.getBoundingClientRect())
+        .filter(({ left, right }) => left < -0.5 || right > innerWidth + 0.5).length,
+  );
+  expect(inside).toBe(0);
+  await garden.getByRole('button', { name: /Garden file/ }).click();
+  const list = await garden.locator('.menu-list').boundingBox();
+  expect(list?.x).toBeGreaterThanOrEqual(0);
+  expect((list?.x ?? 0) + (list?.width ?? 0)).toBeLessThanOrEqual(360);
+});
+
+test('a bed on paper: its name, words and drawings, nothing to fill in or press', async ({
+  garden,
+}) => {
+  await openBed(garden, 'Gate bed');
+  // the width of A4 within margins of 15 mm, at 96 px to the inch
+  await garden.setViewportSize({ width: 680, height: 1000 });
+  await garden.emulateMedia({ media: 'print' });
+  await expect(garden.getByRole('heading', { name: 'Gate bed', level: 1 })).toBeVisible();
+  for (const role of ['textbox', 'combobox', 'radio', 'button'] as const)
+    await expect(garden.getByRole(role)).toHaveCount(0);
+  await expect(garden.getByText('loam, 2.6 % organic matter by test')).toBeVisible();
+  const cut = await garden.evaluate(
+    () =>
+      [...document.querySelectorAll('main svg, main p, main td')].filter(
+        (one) => one.checkVisibility() && one.getBoundingClientRect().right > innerWidth + 1,
+      ).length,
+  );
+  expect(cut).toBe(0);
+});

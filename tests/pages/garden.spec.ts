@@ -55,14 +55,18 @@ test('what is in use says by what, and stays', async ({ garden }) => {
 
 test('a bed, a lawn and a store are added and taken away', async ({ garden }) => {
   await openGarden(garden);
-  await garden.getByRole('button', { name: 'Add a bed' }).click();
-  const bed = thing(garden, 'Bed 10');
-  await expect(bed).toHaveAttribute('open', '');
-  await bed.getByLabel('Name').fill('Corner');
-  await bed.getByLabel('Name').press('Enter');
+  await garden.getByRole('button', { name: 'Add a bed…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Add a bed' });
+  // nothing is there before name, size and past are said
+  await dialog.getByRole('button', { name: 'Add it' }).click();
+  await expect(dialog).toContainText('A bed needs a name.');
+  await dialog.getByLabel('What is it called?').fill('Corner');
+  await dialog.getByLabel(/How big/).fill('2 x 3 m');
+  await dialog.getByRole('radio', { name: 'none' }).check();
+  await dialog.getByRole('button', { name: 'Add it' }).click();
+  await expect(dialog).toHaveCount(0);
   const corner = thing(garden, 'Corner');
-  await corner.getByLabel(/How big/).fill('2 x 3 m');
-  await corner.getByLabel(/How big/).press('Enter');
+  await expect(corner).toHaveAttribute('open', '');
   await expect(corner).toContainText('2 m by 3 m');
   await garden.getByRole('button', { name: 'Delete Corner' }).click();
   await expect(corner).toHaveCount(0);

@@ -15,7 +15,6 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { AddBedDialog } from './AddBedDialog';
-import { useSayInPart } from './PartNotice';
 import { Thing } from './Thing';
 
 /** Beds with what they are and what grows in them. */
@@ -25,7 +24,6 @@ export function BedsPart() {
   const today = useToday();
   const deleteBed = useMowings((state) => state.deleteBed);
   const announce = useAnnounce();
-  const say = useSayInPart();
   const [added, setAdded] = useState<string | null>(null);
   const [adding, setAdding] = useState(false);
   return (
@@ -58,7 +56,6 @@ export function BedsPart() {
           onAdded={(bedId, name) => {
             setAdded(bedId);
             announce(`${name} was added.`);
-            say(`${name} was added: say below what grows in it.`);
           }}
         />
       )}

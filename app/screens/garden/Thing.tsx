@@ -2,7 +2,6 @@ import { useRef, useState, type ReactNode } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import type { Edited } from '../../store/contract';
 import { editFailureSentence } from '../../words/messages';
-import { useSayInPart } from './PartNotice';
 
 export interface ThingProps {
   readonly name: string;
@@ -17,7 +16,6 @@ export interface ThingProps {
 /** One lawn, bag, bed or store: a line of what it is, its fields when opened, and a way to delete it. */
 export function Thing(props: ThingProps) {
   const announce = useAnnounce();
-  const say = useSayInPart();
   const [refused, setRefused] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
   const holder = useRef<HTMLDetailsElement>(null);
@@ -44,9 +42,7 @@ export function Thing(props: ThingProps) {
               const next = holder.current?.nextElementSibling;
               const result = props.onDelete();
               if (!result.ok) return setRefused(editFailureSentence(result.error));
-              const words = `Deleted: ${props.name}. Undo brings it back.`;
-              announce(words);
-              say(words);
+              announce(`Deleted: ${props.name}. Undo brings it back.`);
               next?.querySelector<HTMLElement>('summary, button')?.focus();
             }}
           >
