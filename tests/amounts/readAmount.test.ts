@@ -434,3 +434,10 @@ describe('entries that are refused with a likely value', () => {
     expect(readAmount(heap, 'stock', usGarden)).toMatchObject({ error: { limit: '44000 lb' } });
   });
 });
+
+test.each(['2 wheelbarrows', '2 barrowloads', '2 wheelbarrowloads'])('%s are 2 barrows', (text) => {
+  expect(readAmount(text, 'mowing', metricGarden)).toMatchObject({
+    ok: true,
+    value: { amount: { quantity: { kind: 'containers', count: 2, containerId: 'c-barrow' } } },
+  });
+});

@@ -132,3 +132,16 @@ describe('watering', () => {
     ).toBeNull();
   });
 });
+
+test('a can is 10 L where the garden has none, and the reading says that it was assumed', () => {
+  const bare = { units: 'metric', containers: [], bareNumber: true } as const;
+  expect(readWater('2 cans', bare)).toMatchObject({
+    ok: true,
+    value: { quantity: { kind: 'volume', litres: 20 }, assumedCanLitres: 10 },
+  });
+  expect(readWater('a watering can', bare)).toMatchObject({ value: { assumedCanLitres: 10 } });
+  // metricGarden has cans of 9 L of its own
+  expect(readWater('2 cans', metricGarden)).toMatchObject({
+    value: { quantity: { kind: 'containers', count: 2 }, assumedCanLitres: null },
+  });
+});

@@ -4,7 +4,14 @@ import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../app/core/days';
 import { parseGarden } from '../../app/document/parse';
 import type { Garden } from '../../app/document/schema';
-import { newRow, readRow, takenBy, type LayRow } from '../../app/screens/week/layRows';
+import {
+  likelyCondition,
+  newRow,
+  readRow,
+  readRows,
+  takenBy,
+  type LayRow,
+} from '../../app/screens/week/layRows';
 import { readingContext } from '../../app/screens/useReadingContext';
 
 const sample = (): Garden => {
@@ -73,5 +80,47 @@ describe('a line of a laying', () => {
     const rows = [read({ amount: '1 bag' }), read({ amount: '1/2 bag' })];
     expect(takenBy(rows, what)).toBeCloseTo(1.5 * 2.26, 1);
     expect(takenBy(rows, 'stock:none')).toBe(0);
+  });
+
+  test('a number alone is so many of the usual container, and said so', () => {
+    expect(read({ amount: '2' }).takenFor).toMatchObject({ kind: 'containers', count: 2 });
+    expect(read({ amount: '2 bags' }).takenFor).toBeNull();
+  });
+
+  test('half and all of it are of the dry matter in hand, also when it has gone limp', () => {
+    // three bags of 2.26 kg dry (sample-garden, head)
+    for (const condition of ['just cut', 'limp', 'crisp'] as const) {
+      expect(read({ amount: 'all of it', condition }).main?.dryKilograms).toBeCloseTo(6.78, 1);
+      expect(read({ amount: 'half', condition }).main?.dryKilograms).toBeCloseTo(3.39, 1);
+    }
+  });
+
+  test('the rest is what the other lines leave', () => {
+    const rows = [
+      { ...newRow(what, bed.id), amount: 'the rest' },
+      { ...newRow(what, garden.beds[0]!.id), amount: '1 bag' },
+    ];
+    const [rest, one] = readRows(garden, context, rows, '2013-06-15');
+    expect(rest!.main!.dryKilograms + one!.main!.dryKilograms).toBeCloseTo(
+      read({ amount: 'all' }).main!.dryKilograms,
+      6,
+    );
+    const taken = readRows(
+      garden,
+      context,
+      [rows[0]!, { ...rows[1]!, amount: 'all of it' }],
+      '2013-06-15',
+    );
+    expect(taken[0]!.troubles.amount?.sentence).toMatch(/Nothing of it is left/);
+  });
+
+  test.each([
+    ['2013-06-15', 'damp', 'just cut'],
+    ['2013-06-16', 'damp', 'limp'],
+    ['2013-06-18', 'dry', 'limp'],
+    ['2013-06-19', 'damp', 'crisp'],
+    ['2013-06-22', 'soaked', 'limp'],
+  ] as const)('mown on 15 June and laid on %s, %s, it is most likely %s', (day, wetness, state) => {
+    expect(likelyCondition({ date: '2013-06-15', wetness }, day)).toBe(state);
   });
 });

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { metricUnits } from '../../app/amounts/unitSystem';
+import { parseGarden } from '../../app/document/parse';
+import { sampleText } from '../../app/document/sampleGarden';
+import type { Caution, NitrogenState } from '../../app/core/season/verdict';
+import type { BedResults } from '../../app/store/contract';
+import { hasRoom, layAdvice } from '../../app/screens/week/layAdvice';
+import { quietGroups } from '../../app/screens/week/quietGroups';
+
+const parsed = parseGarden(sampleText);
+if (!parsed.ok) throw new Error('the sample does not open');
+const garden = parsed.value;
+const far = garden.beds.find(({ name }) => name === 'Far bed')!;
+const mowing = garden.mowings.find(({ rest }) => rest.to === 'undecided')!;
+
+const results = (
+  verdict: Partial<BedResults['verdict']> & { state: NitrogenState },
+  cautions: readonly Partial<Caution>[] = [],
+  plantings: readonly { id: string; startDay: number; clearingDay: number | null }[] = [],
+): BedResults =>
+  ({
+    verdict: { room: null, coverState: 'good', excessClass: 'fruit', ...verdict },
+    cautions,
+    input: { today: 100, plantings },
+  }) as unknown as BedResults;
+
+describe('what the button fills in', () => {
+  test('what the caution advises, hoed in, in the gardener’s bags', () => {
+    const short = { kind: 'short', detail: { mendCount: 1.5, mendOne: 'bag', mendMany: 'bags' } };
+    expect(
+      layAdvice(garden, far, results({ state: 'short', room: 40 }, [short as never]), mowing, {
+        units: metricUnits,
+      }),
+    ).toEqual({ amount: '1 1/2 bags', placement: 'hoed' });
+  });
+
+  test('else a thin layer: 8 mm on 9 m2 are 72 L, 1 1/2 bags of 45 L (cautions.md: note from 8 mm)', () => {
+    expect(
+      layAdvice(garden, far, results({ state: 'about right', room: 40 }), mowing, {
+        units: metricUnits,
+      }),
+    ).toEqual({ amount: '1 1/2 bags', placement: 'laid' });
+  });
+
+  test('no more than there is room for: a bag holds 77 g N (sample-garden, head)', () => {
+    const room = (0.55 * 77) / far.areaM2;
+    expect(
+      layAdvice(garden, far, results({ state: 'about right', room }), mowing, {
+        units: metricUnits,
+      })?.amount,
+    ).toBe('1/2 bag');
+  });
+
+  test('nothing where a quarter of a bag is too much', () => {
+    const room = (0.2 * 77) / far.areaM2;
+    expect(hasRoom(garden, far, results({ state: 'about right', room }))).toBe(false);
+    expect(
+      layAdvice(garden, far, results({ state: 'about right', room }), mowing, {
+        units: metricUnits,
+      }),
+    ).toBeNull();
+  });
+});
+
+describe('beds on which nothing presses', () => {
+  const groupOf = (one: BedResults) => {
+    const groups = quietGroups(garden, [far], { [far.id]: one });
+    return Object.entries(groups).find(([, beds]) => beds.length > 0)?.[0];
+  };
+
+  test('could take some, where there is room', () => {
+    expect(groupOf(results({ state: 'about right', room: 40 }))).toBe('couldTake');
+    expect(groupOf(results({ state: 'enough for now', room: 40 }))).toBe('leave');
+  });
+
+  test('fed and bare wants covering; a cover crop covers itself', () => {
+    expect(groupOf(results({ state: 'enough to the end', room: 0, coverState: 'bare' }))).toBe(
+      'toCover',
+    );
+    expect(
+      groupOf(results({ state: 'about right', room: 0, coverState: 'bare', excessClass: 'cover' })),
+    ).toBe('leave');
+    expect(groupOf(results({ state: 'enough to the end', room: 0 }))).toBe('leave');
+  });
+
+  test('a crop past its end is finished, unless another still grows', () => {
+    const overdue = { kind: 'overdue', date: 90, detail: { plantingId: 'a', crop: 'Lettuce' } };
+    const standing = { id: 'a', startDay: 10, clearingDay: null };
+    const one = results({ state: 'about right', room: 40 }, [overdue as never], [standing]);
+    expect(groupOf(one)).toBe('finished');
+    const other = { id: 'b', startDay: 50, clearingDay: null };
+    const two = results({ state: 'about right', room: 40 }, [overdue as never], [standing, other]);
+    expect(groupOf(two)).toBe('couldTake');
+  });
+});
