@@ -2,6 +2,7 @@ import { ammoniaDay } from '../cover/ammonia';
 import { coverFraction, coverWaterCapacity, wetnessFactor } from '../cover/wetness';
 import { leachedShare } from '../soil/leaching';
 import { moistureFactor } from '../soil/organicMatter';
+import { runoffMillimetres } from '../soil/runoff';
 import { soilTemperatureAfter, temperatureFactor } from '../soil/temperature';
 import { availableShare, waterDay } from '../soil/water';
 import { lyingDry, move, poolIndex, type BedState, type DayReport } from './bedState';
@@ -46,7 +47,12 @@ export function stepDay(
   const c = input.coefficients;
   const date = input.firstDay + index;
   const { plan, day } = state;
-  day.rain = plan.rain[index]!;
+  const fallen = plan.rain[index]!;
+  // What runs off a slope never reaches the bed, nor does the nitrogen in it.
+  day.rain =
+    input.runoffCurveNumber === undefined
+      ? fallen
+      : fallen - runoffMillimetres(fallen, input.runoffCurveNumber);
   day.evapotranspiration = plan.evapotranspiration[index]!;
   day.mean = plan.mean[index]!;
   day.airFactor = plan.airFactor[index]!;
