@@ -80,6 +80,9 @@ export const faultPhrase = (
 export function parseSentence(failure: ParseFailure): string {
   switch (failure.kind) {
     case 'not-json':
+      // a damaged garden begins with {"format" at least; a shopping list or a picture does not
+      if (failure.line === 1 && failure.column < '{"format"'.length)
+        return parseSentence({ kind: 'not-a-garden' });
       return `The file cannot be read from line ${failure.line}, character ${failure.column} on. It may be cut short or damaged; try a backup. ${unchanged}`;
     case 'not-a-garden':
       return `This file is not a garden of Mowings. Choose one whose name ends in .mowings. ${unchanged}`;

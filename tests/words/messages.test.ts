@@ -1,3 +1,4 @@
+import { parseGarden } from '../../app/document/parse';
 import { describe, expect, test } from 'vitest';
 import type { AmountFailure, Field } from '../../app/amounts/amount';
 import type { DayFailure } from '../../app/amounts/readDay';
@@ -172,6 +173,13 @@ describe('every failure in words', () => {
     expect(parseSentence(parses.broken)).toContain('beds 3, areaM2');
     expect(parseSentence(parses.newer)).toContain('version 4');
     expect(parseSentence(parses['too-large'])).toContain('20,000,000 characters');
+  });
+
+  test('a shopping list is no damaged garden: it is none', () => {
+    const list = parseGarden('3 eggs\nmilk');
+    expect(list.ok ? '' : parseSentence(list.error)).toMatch(/not a garden of Mowings/);
+    const cut = parseGarden('{"format": "mowings-garden", "schem');
+    expect(cut.ok ? '' : parseSentence(cut.error)).toMatch(/cut short or damaged/);
   });
 
   test('a failed save says that the work is still there; a name is told', () => {

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';
+import { dayOf } from '../../core/days';
 import { materialFrom } from '../../document/materialValues';
 import type { Application, Bed, GardenEvent } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
@@ -21,6 +22,7 @@ import { eventKinds, eventWords } from './eventWords';
 import { CarryDialog } from './CarryDialog';
 import { LayerDialog } from './LayerDialog';
 import { RakeDialog } from './RakeDialog';
+import { nitrateTestWords } from './nitrateTestWords';
 import { takenOff, type Raking, type TakenOff } from './raking';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
@@ -131,6 +133,9 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
               <p>
                 <strong className="nowrap">{large(shown.dayNear(date, today))}</strong> {what}.
                 {left && <span className="soft"> {left}.</span>}
+                {event?.kind === 'soil test' && event.nitrateMgPerKg !== null && (
+                  <span className="soft"> {nitrateTestWords(results, dayOf(event.date))}</span>
+                )}
                 {taken && (
                   <span className="soft">
                     {' '}

@@ -9,28 +9,35 @@ export function SoilTestFields(props: {
 }) {
   const { entry, troubles, onChange } = props;
   return (
-    <div className="fields">
-      <QuantityField
-        label="Nitrate-N (mg/kg)"
-        hint="As it is printed: 14, 14 ppm, 35 lb/acre, 78 kg/ha, 62 mg/kg NO3. Empty: not tested."
-        text={entry.nitrate}
-        onText={(nitrate) => onChange({ nitrate })}
-        trouble={troubles.nitrate ?? null}
-      />
-      <QuantityField
-        label="Organic matter (%)"
-        hint="Empty: not tested."
-        text={entry.organicMatter}
-        onText={(organicMatter) => onChange({ organicMatter })}
-        trouble={troubles.organicMatter ?? null}
-      />
-      <QuantityField
-        label="How deep was it taken?"
-        hint="12 in or 30 cm is usual. Best from 10 to 15 places, two or three weeks after a layer."
-        text={entry.depth}
-        onText={(depth) => onChange({ depth })}
-        trouble={troubles.depth ?? null}
-      />
-    </div>
+    <>
+      <div className="fields">
+        <QuantityField
+          label="Nitrate-N (mg/kg)"
+          hint="As it is printed: 14, 14 ppm, 35 lb/acre, 78 kg/ha, 62 mg/kg NO3. Empty: not tested."
+          text={entry.nitrate}
+          onText={(nitrate) => onChange({ nitrate })}
+          trouble={troubles.nitrate ?? null}
+        />
+        <QuantityField
+          label="Organic matter (%)"
+          hint="Empty: not tested."
+          text={entry.organicMatter}
+          onText={(organicMatter) => onChange({ organicMatter })}
+          trouble={troubles.organicMatter ?? null}
+        />
+        <QuantityField
+          label="How deep was it taken?"
+          hint="12 in or 30 cm is usual. Best from 10 to 15 places, two or three weeks after a layer."
+          text={entry.depth}
+          onText={(depth) => onChange({ depth })}
+          trouble={troubles.depth ?? null}
+        />
+      </div>
+      <p className="small soft">
+        Organic matter goes into the sums. Nitrate stands in the season chart as it was measured,
+        beside what the sums make of that day; it moves them only where it was taken in the weeks
+        before they begin.
+      </p>
+    </>
   );
 }

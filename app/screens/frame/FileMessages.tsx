@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { fileMessageSentence } from '../../words/messages';
 import { useMowings } from '../store';
@@ -10,15 +10,21 @@ export function FileMessages() {
   const dismiss = useMowings((state) => state.dismissMessage);
   const announce = useAnnounce();
   const commands = useCommands();
+  const box = useRef<HTMLDivElement>(null);
   const isTrouble =
     message?.kind === 'refused' || message?.kind === 'draft-refused' || message?.kind === 'failed';
   useEffect(() => {
     if (message && !isTrouble) announce(fileMessageSentence(message));
   }, [message, isTrouble, announce]);
+  // it stands above the page; whoever has scrolled down would not see it
+  useEffect(() => {
+    if (isTrouble) box.current?.scrollIntoView({ block: 'center' });
+  }, [message, isTrouble]);
   if (!message || (message.kind === 'failed' && message.error.kind === 'cancelled')) return null;
   if (!isTrouble && message.kind !== 'restored') return null;
   return (
     <div
+      ref={box}
       className={isTrouble ? 'message message-wrong' : 'message'}
       role={isTrouble ? 'alert' : undefined}
     >
