@@ -127,7 +127,7 @@ test('unsaved work is brought back when the program ended', async ({ garden, pro
   await expect(garden.locator('#place').getByText(/has been brought back/)).toBeVisible();
   await bedsAreReckoned(garden);
   await expect(garden.getByText('left on the lawn 3 bags')).toBeVisible();
-  await garden.getByRole('button', { name: 'Put it away' }).click();
+  await garden.getByRole('button', { name: 'Close it and start another' }).click();
   await garden.getByRole('button', { name: 'Don’t save' }).click();
   await program.restart();
   await expect(garden.getByRole('heading', { name: 'Where should the grass go?' })).toBeVisible();

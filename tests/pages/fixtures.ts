@@ -210,6 +210,7 @@ export const test = base.extend<Fixtures>({
         running = await begin({ page, pageFolder, folder, file: file ?? null });
       },
     });
+    await page.goto('about:blank');
     await running.stop();
     if (trouble.length > 0) throw new Error(`The page complained: ${trouble.join('; ')}`);
   },

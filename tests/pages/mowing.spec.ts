@@ -37,7 +37,7 @@ test('logs a mowing in one line, with its figures at once', async ({ garden }) =
   ).toContainText('Rynk');
 
   await garden.getByRole('button', { name: 'Log this mowing' }).click();
-  await expect(lastAnnounced(garden)).toContainText('Logged: about 6 kg, soaked, on 14 June');
+  await expect(lastAnnounced(garden)).toContainText('Logged: about 6 kg from Back lawn');
   const heading = garden.getByRole('heading', { name: 'about 6 kg, soaked, from Back lawn' });
   await expect(heading).toBeFocused();
   await garden.keyboard.press('Control+z');
@@ -131,6 +131,55 @@ test('what was put on a lawn is asked before its first use', async ({ garden }) 
   await dialog.getByRole('button', { name: 'Keep this answer' }).click();
   // of unknown treatment: not on what is eaten
   await expect(sheet.getByText('stop', { exact: true }).first()).toBeVisible();
+});
+
+test('treated grass stops at the card and before the heap; the lawn is free', async ({ garden }) => {
+  await openSample(garden);
+  await garden.getByRole('radio', { name: 'Front lawn', exact: true }).check();
+  const line = garden.getByLabel('What came off?');
+  await line.fill('2');
+  await expect(garden.getByText('Taken as 2 bags.')).toBeVisible();
+  await garden.getByRole('button', { name: 'Log this mowing' }).click();
+  const sheet = garden.getByRole('article', { name: '2 bags, damp, from Front lawn' });
+  // sample-garden 2: its label says no mulch and no compost this season
+  await expect(sheet.locator('.caution-stop').first()).toContainText('the label forbids mulch');
+  await expect(sheet.getByText(/Not on the heap/)).toBeVisible();
+  await expect(sheet.getByRole('button', { name: 'on Heap' })).toHaveCount(0);
+
+  // of a lawn nobody knows about it takes a second step, and the heap is marked
+  await sheet.getByRole('button', { name: 'Change the answer' }).click();
+  const question = garden.getByRole('dialog', { name: /Was weedkiller or feed put on/ });
+  await question.getByRole('radio', { name: /I don’t know/ }).check();
+  await question.getByRole('button', { name: 'Keep this answer' }).click();
+  await sheet.getByRole('button', { name: 'on Heap' }).click();
+  const stop = garden.getByRole('dialog', { name: 'Stop: better not on Heap' });
+  await expect(stop.getByRole('button', { name: 'Go back and change it' })).toBeFocused();
+  await garden.keyboard.press('Escape');
+  await sheet.getByRole('button', { name: 'back on the lawn' }).click();
+  await expect(garden.getByRole('article', { name: 'Today, Front lawn' })).toContainText(
+    'left on the lawn 2 bags',
+  );
+});
+
+test('a deletion shows with the way back beside it; a bed with layers asks first', async ({
+  garden,
+}) => {
+  await openSample(garden);
+  await garden.getByRole('button', { name: 'Delete the mowing of Today, Back lawn' }).click();
+  const notice = garden.getByRole('group', { name: 'Deleted' });
+  await expect(notice).toContainText('Deleted: a mowing of Back lawn.');
+  await notice.getByRole('button', { name: 'Undo this' }).click();
+  await expect(notice).toHaveCount(0);
+  await expect(garden.getByRole('article', { name: 'Today, Back lawn' })).toBeVisible();
+
+  await goTo(garden, 'Garden');
+  await garden.getByText('Gate bed', { exact: true }).click();
+  await garden.getByRole('button', { name: 'Delete Gate bed' }).click();
+  await expect(garden.getByText(/With it go \d+ layers/)).toBeVisible();
+  await garden.getByRole('button', { name: 'Delete Gate bed all the same' }).click();
+  await expect(notice).toContainText('Deleted: Gate bed.');
+  await goTo(garden, 'This week');
+  await expect(garden.getByText(/Gate bed, a bed since deleted/).first()).toBeVisible();
 });
 
 test('earlier mowings in one line', async ({ garden }) => {
