@@ -133,7 +133,9 @@ test('what was put on a lawn is asked before its first use', async ({ garden }) 
   await expect(sheet.getByText('stop', { exact: true }).first()).toBeVisible();
 });
 
-test('treated grass stops at the card and before the heap; the lawn is free', async ({ garden }) => {
+test('treated grass stops at the card and before the heap; the lawn is free', async ({
+  garden,
+}) => {
   await openSample(garden);
   await garden.getByRole('radio', { name: 'Front lawn', exact: true }).check();
   const line = garden.getByLabel('What came off?');
