@@ -3,6 +3,7 @@ import { Disclosure } from '../controls/Disclosure';
 import type { Caution } from '../core/season/verdict';
 import { basisOf } from '../tables/thresholds';
 import { cautionWords } from '../words/cautions';
+import { twoFigures } from '../words/figures';
 import { cautionFigure } from './cautionFigure';
 import { linesOfCaution } from './linesOfCaution';
 import { useShown } from './shown';
@@ -42,7 +43,11 @@ export function OneCaution(props: {
         {caution.number !== null && caution.threshold !== null && caution.unit !== '' && (
           <p>
             Here it is {cautionFigure(caution.number, caution.unit, units)}.{' '}
-            {linesWords(caution, (value) => cautionFigure(value, caution.unit, units))}
+            {linesWords(caution, (value) =>
+              caution.unit === 'ratio'
+                ? `${twoFigures(value)} times`
+                : cautionFigure(value, caution.unit, units),
+            )}
           </p>
         )}
         <p className="soft">Where the line comes from: {words.source}</p>
