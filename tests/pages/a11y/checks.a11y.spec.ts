@@ -37,7 +37,7 @@ test('text cut off, running over, covering other text, past the edge', async ({ 
   );
   expect(
     await findings('<button>Long words</button>', 'button { width: 3em; white-space: nowrap }'),
-  ).toContain('runs out of its button');
+  ).toContain('runs out of what holds it');
   expect(
     await findings('<p>One</p><p>Two</p>', 'p { position: absolute; top: 0; left: 0 }'),
   ).toContain('cover each other');

@@ -163,19 +163,33 @@ test('dialogs of a bed', async ({ garden }) => {
   await look(garden, 'a planting');
 });
 
-test('garden', async ({ garden }) => {
+test('garden', async ({ garden, folder }) => {
   await openSample(garden);
   await goTo(garden, 'Garden');
   await look(garden, 'garden');
-  for (const thing of await garden.locator('.thing > summary').all()) await thing.click();
+  // one thing of each kind: a lawn, a bag, a bed, a store
+  for (const name of ['Back lawn', 'bag', 'Gate bed', 'Wheat straw'])
+    await garden.locator('.thing > summary').filter({ hasText: name }).first().click();
   for (const more of ['The months in use', 'Take the months of another place'])
     await garden.getByText(more).click();
   await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
-  await look(garden, 'garden, all of it open, a deletion refused');
+  await look(garden, 'garden, one of each open, a deletion refused');
   await garden.getByRole('button', { name: /^Weigh one bag/ }).click();
   await garden.getByRole('dialog').getByRole('textbox').first().fill('');
   await garden.getByRole('button', { name: 'Keep this weight' }).click();
   await look(garden, 'a bag weighed');
+  await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'Look at the thermometer…' }).click();
+  await garden.getByRole('button', { name: 'Keep it' }).click();
+  await look(garden, 'the thermometer, nothing read');
+  await garden.keyboard.press('Escape');
+  const record = join(folder, 'record.csv');
+  await writeFile(record, 'date,low,high,rain\n01/02/2013,2,9,0\n02/02/2013,1,8,x\n');
+  await garden.getByRole('button', { name: 'Bring measured weather…' }).click();
+  await garden.getByLabel('A weather file').setInputFiles(record);
+  await garden.getByRole('button', { name: 'Bring these days in' }).click();
+  await expect(garden.getByRole('dialog').getByRole('alert')).toBeVisible();
+  await look(garden, 'measured weather, a question left open');
 });
 
 test('file', async ({ garden, folder }) => {

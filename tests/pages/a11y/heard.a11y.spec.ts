@@ -124,6 +124,17 @@ test('what became of the beds, and earlier mowings before they are kept', async 
   await hear(garden, /^This makes 7 mowings, laid on South wall/);
 });
 
+test('a weather file: what was understood of it, before it is kept', async ({ garden, folder }) => {
+  await openSample(garden);
+  await goTo(garden, 'Garden');
+  const record = join(folder, 'record.csv');
+  await writeFile(record, 'date,low,high,rain\n01/02/2013,2,9,0\n02/02/2013,1,8,0\n');
+  await garden.getByRole('button', { name: 'Bring measured weather…' }).press('Enter');
+  await listen(garden);
+  await garden.getByLabel('A weather file').setInputFiles(record);
+  await hear(garden, /a table with one line a day/);
+});
+
 test('walking through the page says nothing', async ({ garden }) => {
   await listen(garden);
   await openSample(garden);

@@ -64,7 +64,7 @@ export function unreadableText(): Finding[] {
   const dialog = document.querySelector('dialog[open]');
   const top = dialog ?? document.body;
   const frame = document.scrollingElement!;
-  if (frame.scrollWidth > frame.clientWidth)
+  if (!dialog && frame.scrollWidth > frame.clientWidth)
     findings.push(`the page scrolls sideways: ${frame.scrollWidth} in ${frame.clientWidth} px`);
   if (dialog && dialog.scrollWidth > dialog.clientWidth)
     findings.push(`the dialog scrolls sideways: ${dialog.scrollWidth} in ${dialog.clientWidth} px`);
@@ -72,56 +72,80 @@ export function unreadableText(): Finding[] {
   const mayScroll = '.table-scroll, .chart-scroll, .chart-table, .chart-reader';
   const heard = '.only-heard, [aria-hidden=true], svg, .skip, option, noscript, script, style';
 
-  const pieces: { text: string; parent: Element; box: DOMRect }[] = [];
+  interface Piece {
+    text: string;
+    parent: Element;
+    box: DOMRect;
+    /** in a box that may scroll sideways */
+    mayScroll: boolean;
+    /** an open menu lies over the page on purpose */
+    isOver: boolean;
+  }
+  const pieces: Piece[] = [];
   const walker = document.createTreeWalker(top, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const parent = node.parentElement;
-    if (!parent || words(node.textContent) === '' || parent.closest(heard)) continue;
+    const text = words(node.textContent);
+    if (!parent || text === '' || parent.closest(heard)) continue;
     if (!parent.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
     const range = document.createRange();
     range.selectNodeContents(node);
     for (const box of range.getClientRects())
       if (box.width > 0 && box.height > 0)
-        pieces.push({ text: words(node.textContent), parent, box });
+        pieces.push({
+          text,
+          parent,
+          box,
+          mayScroll: parent.closest(mayScroll) !== null,
+          isOver: parent.closest('.menu-list') !== null,
+        });
   }
 
   const slack = 1.5;
-  for (const { text, parent, box } of pieces) {
-    const scroller = parent.closest(mayScroll);
-    if (!scroller && (box.right > frame.clientWidth + slack || box.left < -slack))
+  /** What holds text in: boxes that hide or scroll, and things that should be as large as their words. */
+  const holders = new Map<Element, { box: DOMRect; x: string; y: string; isFrame: boolean }[]>();
+  const holdersOf = (element: Element | null): NonNullable<ReturnType<typeof holders.get>> => {
+    if (!element || element === document.documentElement || element.matches(mayScroll)) return [];
+    const known = holders.get(element);
+    if (known) return known;
+    const { overflowX: x, overflowY: y } = getComputedStyle(element);
+    const isFrame = element.matches('button, .choice, .share, .head-tag, .place');
+    const isHolder = isFrame || x !== 'visible' || y !== 'visible';
+    const own = isHolder ? [{ box: element.getBoundingClientRect(), x, y, isFrame }] : [];
+    const all = [...own, ...holdersOf(element.parentElement)];
+    holders.set(element, all);
+    return all;
+  };
+  const hides = (overflow: string) => overflow === 'hidden' || overflow === 'clip';
+  const dialogBox = dialog?.getBoundingClientRect();
+  for (const { text, parent, box, ...piece } of pieces) {
+    if (!piece.mayScroll && (box.right > frame.clientWidth + slack || box.left < -slack))
       findings.push(`past the edge of the window: "${text}"`);
-    for (let holder: Element | null = parent; holder; holder = holder.parentElement) {
-      if (holder === document.documentElement || holder === scroller) break;
-      const { overflowX, overflowY } = getComputedStyle(holder);
-      const at = holder.getBoundingClientRect();
+    for (const { box: at, x, y, isFrame } of holdersOf(parent)) {
       const isOver = box.right > at.right + slack || box.left < at.left - slack;
       const isUnder = box.bottom > at.bottom + slack || box.top < at.top - slack;
-      if (['hidden', 'clip'].includes(overflowX) && isOver) findings.push(`cut off: "${text}"`);
-      else if (['hidden', 'clip'].includes(overflowY) && isUnder)
-        findings.push(`cut off below: "${text}"`);
-      else if (['auto', 'scroll'].includes(overflowX) && isOver && holder !== dialog)
+      if (hides(x) && isOver) findings.push(`cut off: "${text}"`);
+      else if (hides(y) && isUnder) findings.push(`cut off below: "${text}"`);
+      else if (['auto', 'scroll'].includes(x) && isOver && at.left !== dialogBox?.left)
         findings.push(`in a box that scrolls sideways: "${text}"`);
-      if (holder.matches('button, .choice, .share, .head-tag, .place') && (isOver || isUnder))
-        findings.push(`runs out of its ${holder.tagName.toLowerCase()}: "${text}"`);
+      if (isFrame && (isOver || isUnder)) findings.push(`runs out of what holds it: "${text}"`);
     }
   }
   // Two pieces of one line lie side by side; only pieces that share a real area cover each other.
-  const overlap = (one: DOMRect, other: DOMRect) =>
+  const shares = ({ box: one }: Piece, { box: other }: Piece) =>
     Math.min(one.right, other.right) - Math.max(one.left, other.left) > 3 &&
     Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top) >
       0.45 * Math.min(one.height, other.height);
-  // an open menu lies over the page on purpose
-  const isOver = (piece: { parent: Element }) => piece.parent.closest('.menu-list') !== null;
-  pieces.forEach((one, index) => {
-    if (one.parent.closest(mayScroll)) return;
-    for (const other of pieces.slice(index + 1))
-      if (
-        one.parent !== other.parent &&
-        isOver(one) === isOver(other) &&
-        !other.parent.closest(mayScroll) &&
-        overlap(one.box, other.box)
-      )
+  const flat = pieces
+    .filter((piece) => !piece.mayScroll)
+    .sort((one, other) => one.box.top - other.box.top);
+  flat.forEach((one, index) => {
+    for (let next = index + 1; next < flat.length; next++) {
+      const other = flat[next]!;
+      if (other.box.top >= one.box.bottom) break;
+      if (one.parent !== other.parent && one.isOver === other.isOver && shares(one, other))
         findings.push(`"${one.text}" and "${other.text}" cover each other`);
+    }
   });
   return [...new Set(findings)];
 }

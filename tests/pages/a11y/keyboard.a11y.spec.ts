@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
 import { goTo, openSample } from '../journeys';
-import { Person } from './keys';
+import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 
 const recorded = join(import.meta.dirname, 'tabOrder.txt');
@@ -18,6 +18,7 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
     async (garden) => {
       await garden.getByRole('button', { name: 'Back' }).click();
       await openSample(garden);
+      await garden.getByText('Why these figures').first().click();
     },
   ],
   ['Beds', (garden) => goTo(garden, 'Beds')],
@@ -33,10 +34,13 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
     'Garden, a bed open',
     async (garden) => {
       await goTo(garden, 'Garden');
+      await garden.getByText('The months in use').click();
       await garden.locator('summary', { hasText: 'Gate bed' }).click();
     },
   ],
 ];
+
+const nameless = (stops: readonly Focused[]) => stops.filter(({ name }) => name === '');
 
 test('Tab goes through every place as one reads it', async ({ garden }, info) => {
   test.setTimeout(120_000);
@@ -45,19 +49,16 @@ test('Tab goes through every place as one reads it', async ({ garden }, info) =>
     await enter(garden);
     const { stops, findings } = await walkByTab(garden);
     expect.soft(findings, name).toEqual([]);
-    expect
-      .soft(
-        stops.filter((stop) => stop.name === ''),
-        `${name}: stops without a name`,
-      )
-      .toEqual([]);
+    expect.soft(nameless(stops), `${name}: stops without a name`).toEqual([]);
     sections.push([`# ${name}`, ...orderLines(stops)].join('\n'));
   }
   const order = `${sections.join('\n\n')}\n`;
-  // `playwright test --update-snapshots` writes it anew; what changed is then seen in the diff
+  // `npm run test:pages -- a11y/keyboard --update-snapshots` writes it anew, and the diff shows what changed
   if (info.config.updateSnapshots === 'all' || info.config.updateSnapshots === 'changed')
     await writeFile(recorded, order);
-  expect(order).toBe(await readFile(recorded, 'utf8'));
+  expect(order, 'tabOrder.txt; if the new order is meant, run with --update-snapshots').toBe(
+    await readFile(recorded, 'utf8'),
+  );
 });
 
 for (const [how, media, size] of [
@@ -70,10 +71,25 @@ for (const [how, media, size] of [
     await garden.setViewportSize(size);
     for (const [name, enter] of places) {
       await enter(garden);
-      const { findings } = await walkByTab(garden);
+      const { stops, findings } = await walkByTab(garden);
       expect.soft(findings, name).toEqual([]);
+      // a table that scrolls only here is a stop only here, and says what it is
+      expect.soft(nameless(stops), `${name}: stops without a name`).toEqual([]);
     }
   });
+
+test('a long text in a dialog is read on by keys at 400 %', async ({ garden }) => {
+  await garden.setViewportSize({ width: 320, height: 256 });
+  const person = new Person(garden);
+  await person.tabTo('button', 'Garden file');
+  await person.press('Enter');
+  await person.tabTo('button', 'How to read this');
+  await person.press('Enter');
+  expect(await person.focused()).toMatchObject({ role: 'heading', name: 'How to read this' });
+  await person.press('End');
+  const last = garden.getByRole('dialog').locator('p').last();
+  await expect(last).toBeInViewport({ ratio: 0.5 });
+});
 
 test('focus comes back to what opened a question', async ({ garden }) => {
   await openSample(garden);
