@@ -62,7 +62,7 @@ export function BedSoil(props: {
           onChoose={(watering) => editBed(bed.id, { watering })}
         />
       </div>
-      <p className="printed-only">
+      <p className="only-printed">
         {bed.texture}
         {bed.organicMatterPercent !== null &&
           `, ${twoFigures(bed.organicMatterPercent)} % organic matter by test`}

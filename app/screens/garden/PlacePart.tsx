@@ -31,7 +31,7 @@ export function PlacePart() {
   const latest = computerToday === '' ? undefined : textFromDay(dayOf(computerToday) + daysAhead);
   return (
     <div className="sheet">
-      <p className="printed-only">
+      <p className="only-printed">
         {place === '' ? '' : `${place}, `}
         {Math.abs(latitudeDegrees)}° {side}; the season begins in {monthWord(seasonStartMonth)}
         {dogs && '; dogs run here'}
