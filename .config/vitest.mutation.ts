@@ -23,7 +23,7 @@ export default defineConfig({
   test: {
     include: ['tests/{core,published}/**/*.test.ts'],
     exclude: [
-      'tests/core/season/{order,limits,balance,weatherLaws,draws}.test.ts',
+      'tests/core/season/{order,limits,balance,weatherLaws,draws,leanDraws}.test.ts',
       'tests/core/cautionsNothingJumps.test.ts',
       'tests/core/{lawn,solve}/**',
       'tests/core/ahead.test.ts',
