@@ -138,9 +138,9 @@ describe('law: bands add up', () => {
           seasonLayout(900, span, 1),
           metricChartUnits.nitrogen,
         );
-        for (const { name, grams } of drawing.labels) {
+        for (const { name, grams: told } of drawing.labels) {
           const band = drawing.bands.find((one) => one.name === name);
-          if (band) expect((band.high.at(-1) ?? 0) - (band.low.at(-1) ?? 0)).toBeCloseTo(grams, 9);
+          if (band) expect((band.high.at(-1) ?? 0) - (band.low.at(-1) ?? 0)).toBeCloseTo(told, 9);
         }
         const gone = drawing.labels.find(({ name }) => name === 'gone');
         if (gone) expect(gone.at).toBeCloseTo(drawing.y(-gone.grams / 2), 6);
