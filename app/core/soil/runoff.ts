@@ -23,7 +23,7 @@ export function runoffMillimetres(rainMillimetres: number, curveNumber: number):
  *     CNs = (CN3 - CN)/3 (1 - 2 exp(-13.86 s)) + CN
  *
  * @param fall s, metres of fall on a metre of ground
- * @source Williams, seen as quoted in the source text of several field models that agree
+ * @source Williams (recalled, quoted second-hand; standing reported)
  */
 export function curveNumberOnSlope(curveNumber: number, fall: number): number {
   const wet = curveNumber * Math.exp(0.00673 * (100 - curveNumber));

@@ -21,9 +21,8 @@ export function FirstRun() {
         <div className="section">
           <h1 tabIndex={-1}>Where should the grass go?</h1>
           <p className="lead">
-            A mown lawn gives a barrow of plant food a week, and a hundred ways to put it in the
-            wrong place. Tell Mowings what came off and what grows where; it reckons, bed by bed,
-            what the soil and the crops do with it.
+            Every mowing is food for some bed and too much for another. Tell Mowings what came off
+            and what grows where; it reckons, bed by bed, what the soil and the crops do with it.
           </p>
         </div>
         <LawnAndBeds />
@@ -44,7 +43,7 @@ export function FirstRun() {
         <section className="sheet" aria-labelledby="first-sample">
           <h2 id="first-sample">A garden to look round in</h2>
           <p>
-            Sorrel Lane is invented: eight beds, two lawns, one Saturday in June after a storm. Its
+            Sorrel Lane is invented: nine beds, two lawns, one Saturday in June after a storm. Its
             weather is real: New York’s daily record, open data by way of vega-datasets. Change
             anything; it never mixes with a garden of your own.
           </p>

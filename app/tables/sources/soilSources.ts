@@ -36,7 +36,7 @@ export const soilSources = {
     'Lloyd J, Taylor JA',
     1994,
     'On the temperature dependence of soil respiration',
-    'Functional Ecology 8:315-323; equation read as quoted in software documentation',
+    'Functional Ecology 8:315-323; equation read as quoted second-hand',
   ),
   StanfordSmith1972: source(
     'Stanford G, Smith SJ',

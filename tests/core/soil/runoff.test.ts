@@ -4,7 +4,7 @@ import { curveNumberOnSlope, runoffMillimetres } from '../../../app/core/soil/ru
 import { curveNumberOf } from '../../../app/tables/runoffRows';
 
 describe('rain that runs off', () => {
-  // `soil-equations` E3: P 74.4, CN 76.8 gives 25.7 mm, quoted in a test file of others
+  // 25 400/76.8 - 254 = 76.73 mm held; (74.4 - 15.35)^2/(74.4 + 61.38) = 25.68: the printed equation by hand
   test('a day of 74.4 mm on a curve number of 76.8 sheds 25.7', () => {
     expect(Math.abs(runoffMillimetres(74.4, 76.8) - 25.7)).toBeLessThanOrEqual(0.05);
   });
