@@ -72,8 +72,8 @@ export function Frame() {
             <Dialogs />
           </>
         )}
+        <UndoNotice />
       </main>
-      <UndoNotice />
       <Foot />
     </div>
   );

@@ -32,14 +32,16 @@ const firstIn = (element: Element | undefined): HTMLElement | undefined =>
 /**
  * The place nearest to something that is gone: what now stands where it stood, what stood before
  * it, and so on outwards. After one button of a row its neighbour before it comes first, so that
- * "Delete" does not slide under the finger. Of a page that was changed as a whole, its heading.
+ * "Delete" does not slide under the finger. Of a page that was changed as a whole, and for what
+ * stood beside the page, its heading.
  */
 export function nearestLanding(steps: readonly Step[]): HTMLElement | undefined {
   const [own] = steps;
   for (const step of steps) {
     const { holder, index } = step;
     if (!holder.isConnected) continue;
-    if (holder.id === 'place') return firstIn(holder.querySelector('h1') ?? holder);
+    const page = holder.id === 'place' ? holder : holder.querySelector('#place');
+    if (page) return firstIn(page.querySelector('h1') ?? page);
     const after = holder.children[index];
     const before = holder.children[index - 1];
     for (const near of step === own ? [before, after] : [after, before]) {
@@ -65,7 +67,7 @@ export function useKeptFocus(): void {
       (document.activeElement === document.body || document.activeElement === null);
     const restore = () => {
       if (!isLost()) return;
-      const modal = document.querySelector('dialog[open]');
+      const modal = [...document.querySelectorAll('dialog[open]')].at(-1);
       const landing = nearestLanding(
         modal ? steps.filter(({ holder }) => modal.contains(holder)) : steps,
       );
