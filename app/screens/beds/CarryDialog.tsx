@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import { useAnnounce } from '../../controls/Announcer';
+import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
@@ -14,6 +14,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { BedEffect } from '../week/BedEffect';
+import { previewHeard } from '../week/previewHeard';
 import { StopsDialog } from '../week/StopsDialog';
 import { partOfTaken, type Raking, type TakenOff } from './raking';
 import { stuffName } from './chartData';
@@ -52,6 +53,10 @@ export function CarryDialog(props: {
   );
   useEffect(() => propose(drafts), [drafts, propose]);
   useEffect(() => () => propose([]), [propose]);
+  useHeardAtRest(
+    preview?.state === 'ready' ? previewHeard(preview.beds, garden.beds, shown.units) : '',
+    'effect',
+  );
   const name = beds.find(({ id }) => id === bedId)?.name ?? '';
   const effect = preview?.beds.find((one) => one.bedId === bedId);
   const lay = async (passed: readonly string[]) => {

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useAnnounce } from '../../controls/Announcer';
+import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
@@ -60,6 +60,13 @@ export function RakeDialog(props: {
       ? []
       : [{ value: String(share), label: percent(share) }]),
   ];
+  const amount =
+    lies === null
+      ? ''
+      : lies > 0.005
+        ? `That is about ${shown.estimate(lies * share, shown.units.mass)} of dry weight, of ${shown.estimate(lies, shown.units.mass)} that lies there.`
+        : 'By the sums nothing lies there any more.';
+  useHeardAtRest(amount, 'raking');
   const keep = () => {
     const raking = { kind: 'rake off', bedId: bed.id, date, share } as const;
     const result = event ? editEvent({ ...event, ...raking }) : logEvent(raking);
@@ -86,9 +93,7 @@ export function RakeDialog(props: {
         />
         {lies !== null && (
           <p>
-            {lies > 0.005
-              ? `That is about ${shown.estimate(lies * share, shown.units.mass)} of dry weight, of ${shown.estimate(lies, shown.units.mass)} that lies there.`
-              : 'By the sums nothing lies there any more.'}{' '}
+            {amount}{' '}
             <span className="soft">
               The sums take this share of everything that lies there, from the oldest layer to the
               newest, as if it had been stirred.
