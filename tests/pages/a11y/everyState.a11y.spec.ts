@@ -106,6 +106,18 @@ test('this week', async ({ garden }) => {
   await look(garden, 'the stop, hurried');
 });
 
+test('a week gone on, something deleted', async ({ garden }) => {
+  await openSample(garden);
+  await garden.getByRole('button', { name: 'Go on a week' }).click();
+  await expect(garden.getByRole('button', { name: 'Put the news away' })).toBeVisible();
+  await garden
+    .getByRole('button', { name: /^Delete the mowing/ })
+    .first()
+    .click();
+  await expect(garden.getByRole('group', { name: 'Deleted' })).toBeVisible();
+  await look(garden, 'news of a week, a deletion');
+});
+
 test('dialogs of this week', async ({ garden }) => {
   await openSample(garden);
   await garden.getByRole('button', { name: 'Change the answer' }).first().click();
@@ -157,6 +169,16 @@ test('dialogs of a bed', async ({ garden }) => {
     .click();
   await look(garden, 'a layer changed');
   await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'Rake off…' }).click();
+  await garden.getByRole('button', { name: 'Write it down' }).click();
+  await garden
+    .getByRole('button', { name: /^Lay it on another bed/ })
+    .first()
+    .click();
+  await garden.getByRole('dialog').getByLabel('On which bed?').selectOption('South wall');
+  await expect(garden.getByRole('group', { name: 'What it does to South wall' })).toBeVisible();
+  await look(garden, 'what was raked off, on another bed');
+  await garden.keyboard.press('Escape');
   await garden.getByRole('button', { name: 'Sow or plant something…' }).click();
   await garden.getByRole('radio', { name: 'I know the weight' }).check();
   await garden.getByRole('button', { name: 'Add it' }).click();
@@ -178,6 +200,10 @@ test('garden', async ({ garden, folder }) => {
   await garden.getByRole('dialog').getByRole('textbox').first().fill('');
   await garden.getByRole('button', { name: 'Keep this weight' }).click();
   await look(garden, 'a bag weighed');
+  await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'Add a bed…' }).click();
+  await garden.getByRole('button', { name: 'Add it' }).click();
+  await look(garden, 'a bed to be added, all of it missing');
   await garden.keyboard.press('Escape');
   await garden.getByRole('button', { name: 'Look at the thermometer…' }).click();
   await garden.getByRole('button', { name: 'Keep it' }).click();

@@ -23,7 +23,7 @@ export async function listen(page: Page): Promise<void> {
         .trim();
     // what lies outside an open question is shut off, for ears as well
     const isHidden = (element: Element) => {
-      const modal = document.querySelector('dialog:modal');
+      const modal = [...document.querySelectorAll('dialog:modal')].at(-1);
       return element.closest('[aria-busy=true]') !== null || !(modal?.contains(element) ?? true);
     };
     const say = (text: string) => {

@@ -78,7 +78,7 @@ export function unreadableText(): Finding[] {
     box: DOMRect;
     /** in a box that may scroll sideways */
     mayScroll: boolean;
-    /** an open menu lies over the page on purpose */
+    /** an open menu and a notice lie over the page on purpose */
     isOver: boolean;
   }
   const pieces: Piece[] = [];
@@ -97,7 +97,7 @@ export function unreadableText(): Finding[] {
           parent,
           box,
           mayScroll: parent.closest(mayScroll) !== null,
-          isOver: parent.closest('.menu-list') !== null,
+          isOver: parent.closest('.menu-list, .undo-notice') !== null,
         });
   }
 

@@ -78,6 +78,28 @@ for (const [how, media, size] of [
     }
   });
 
+for (const size of [
+  { width: 1280, height: 600 },
+  { width: 320, height: 256 },
+])
+  test(`a notice at the foot of the window covers nothing that is focused, ${size.width} px wide`, async ({
+    garden,
+  }) => {
+    await openSample(garden);
+    await garden.setViewportSize(size);
+    await garden
+      .getByRole('button', { name: /^Delete the mowing/ })
+      .first()
+      .press('Enter');
+    await expect(garden.getByRole('group', { name: 'Deleted' })).toBeVisible();
+    const { findings, stops } = await walkByTab(garden);
+    expect(findings).toEqual([]);
+    expect(stops.map(({ name }) => name)).toContain('Undo this');
+    const person = new Person(garden);
+    await garden.getByRole('button', { name: 'Undo this' }).press('Enter');
+    await expect.poll(() => person.focused()).toMatchObject({ role: 'heading', name: 'This week' });
+  });
+
 test('a long text in a dialog is read on by keys at 400 %', async ({ garden }) => {
   await garden.setViewportSize({ width: 320, height: 256 });
   const person = new Person(garden);
