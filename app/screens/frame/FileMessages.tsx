@@ -18,7 +18,7 @@ export function FileMessages() {
   }, [message, isTrouble, announce]);
   // it stands above the page; whoever has scrolled down would not see it
   useEffect(() => {
-    if (isTrouble) box.current?.scrollIntoView({ block: 'center' });
+    if (message && isTrouble) box.current?.scrollIntoView({ block: 'center' });
   }, [message, isTrouble]);
   if (!message || (message.kind === 'failed' && message.error.kind === 'cancelled')) return null;
   if (!isTrouble && message.kind !== 'restored') return null;
