@@ -44,6 +44,8 @@ describe('what each sum of a mixture refuses, and by which part', () => {
     const half = { moistureFraction: 0.5, carbonFraction: 0.5, nitrogenFraction: 0.0625 };
     expect(partnerForRatio(grass, half, 8)).toEqual(refused({ kind: 'out-of-reach' }));
     expect(partnerForMoisture(grass, half, 0.5)).toEqual(refused({ kind: 'out-of-reach' }));
+    const wet = { ...half, moistureFraction: 0.9 };
+    expect(partnerForMoisture(grass, wet, 0.9)).toEqual(refused({ kind: 'out-of-reach' }));
   });
 
   test('a mixture can be wanted bone dry, but not of water alone or drier than dry', () => {
