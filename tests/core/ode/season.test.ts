@@ -3,7 +3,7 @@ import { dayOf } from '../../../app/core/days';
 import { pools } from '../../../app/core/season/flows';
 import type { BedSeason } from '../../../app/core/season/input';
 import { runSeason } from '../../../app/core/season/season';
-import { clippings, compost, fruitingCrop, planted, straw } from '../season/handMadeBed';
+import { beanCrop, clippings, compost, fruitingCrop, planted, straw } from '../season/handMadeBed';
 import { newYorkBed } from '../season/newYork2013';
 import { integrateBed } from './simpleBed';
 
@@ -48,6 +48,32 @@ const beds: readonly (readonly [string, BedSeason])[] = [
       layers: mown,
       plantings: [planted(fruitingCrop, day('05-15'), { topsFate: 'dug in' })],
     }),
+  ],
+  [
+    'beans over clippings, raked and dug in twice, watered',
+    newYorkBed({
+      layers: [...mown, compost(day('05-01'), 6), straw(day('06-02'), 40)],
+      plantings: [planted(beanCrop, day('05-18'))],
+      events: [
+        { kind: 'rake off', day: day('06-10'), share: 0.3 },
+        { kind: 'dig cover in', day: day('06-25'), share: 0.4 },
+        { kind: 'rake off', day: day('06-25'), share: 0.2 },
+        { kind: 'water', day: day('07-16'), depth: 9 },
+        { kind: 'water', day: day('07-16'), depth: 4 },
+        { kind: 'dig cover in', day: day('10-20'), share: 1 },
+      ],
+    }),
+  ],
+  [
+    'beans on poor soil, their tops dug in',
+    newYorkBed({
+      soil: { ...newYorkBed().soil, organicMatterPercent: 1, startingMineralTop: 1 },
+      plantings: [planted(beanCrop, day('05-18'), { topsFate: 'dug in' })],
+    }),
+  ],
+  [
+    'beans without nodules',
+    newYorkBed({ plantings: [planted(beanCrop, day('05-18'), { nodulesSeen: false })] }),
   ],
   [
     'a hungry crop on poor soil',

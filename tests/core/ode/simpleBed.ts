@@ -27,14 +27,14 @@ const stillThere = (rate: number): number => follow([1], 1, ([n]) => [-rate * n!
 const dayOfYear = (day: DayNumber): number =>
   Math.round(day - Date.UTC(partsFromDay(day).year, 0, 1) / 86_400_000) + 1;
 
-/** What a bed of plant material, compost and at most one planting that fixes nothing holds, by day. */
+/** What a bed of plant material, compost and at most one planting holds, by day. */
 export type PoolDays = Record<Pool, number[]>;
 
 /**
  * A bed's season by differential equations, day by day at constant rates in the order of the model:
  * what is exponential (decay, slow release, washing down) is integrated by the solver, what the
- * model says by the day (tie-up, ammonia, washing in, plants) is reckoned as it is said. Events and
- * watering are left out.
+ * model says by the day (tie-up, ammonia, washing in, plants) is reckoned as it is said. Beds that are
+ * kept moist are left out.
  */
 export function integrateBed(input: BedSeason): PoolDays {
   const c = input.coefficients;
@@ -181,6 +181,45 @@ export function integrateBed(input: BedSeason): PoolDays {
     );
   }
 
+  /** What lies on top and all that goes with it falls to a share of itself. */
+  function shrink(stays: number): void {
+    free *= stays;
+    promise.unripe *= stays;
+    promise.ripe *= stays;
+    water.cover *= stays;
+    for (const one of lying) one.left *= stays;
+  }
+  function rake(share: number): void {
+    const small = share * c.lyingShareOfMicrobesAndHumus;
+    for (const one of classes.filter(({ laid }) => laid)) {
+      const { R, B, H } = one.pools;
+      one.pools = { R: R * (1 - share), B: B * (1 - small), H: H * (1 - small) };
+    }
+    slow.lying *= 1 - share;
+    slow.spent *= 1 - share;
+    shrink(1 - share);
+  }
+  function dig(share: number): void {
+    for (const one of classes.filter(({ laid }) => laid)) {
+      const below = open(false, 1, one.kind, one.p.cn);
+      const part = (from: Pools, by: number): Pools => ({
+        R: from.R * by,
+        B: from.B * by,
+        H: from.H * by,
+      });
+      const moved = part(one.pools, share);
+      const { R, B, H } = below.pools;
+      below.pools = { R: R + moved.R, B: B + moved.B, H: H + moved.H };
+      one.pools = part(one.pools, 1 - share);
+    }
+    top += share * free;
+    soilOrganic += share * slow.spent;
+    slow.dug += share * slow.lying;
+    slow.spent *= 1 - share;
+    slow.lying *= 1 - share;
+    shrink(1 - share);
+  }
+
   const out: Record<string, number[]> = {};
   const write = (pool: Pool, grams: number): void => void (out[pool] ??= []).push(grams);
 
@@ -198,6 +237,11 @@ export function integrateBed(input: BedSeason): PoolDays {
       soilOrganic += slow.spent;
       slow.spent = 0;
     }
+    const events = input.events.filter((one) => one.day === day);
+    let watered = 0;
+    for (const event of events) if (event.kind === 'rake off') rake(event.share);
+    for (const event of events) if (event.kind === 'dig cover in') dig(event.share);
+    for (const event of events) if (event.kind === 'water') watered += event.depth;
     for (const layer of input.layers.filter((one) => one.day === day)) lay(layer);
     if (plant && !plant.done && day >= plant.input.startDay) {
       plant.standing = true;
@@ -207,7 +251,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     const hidden = 1 - Math.exp(-c.coverFractionPerKilogram * dry());
     const leaves = plant?.standing ? leavesOf(plant, lowerDepth, c) : null;
     const et0 = referenceDemand(low, high, input.latitudeDegrees, dayOfYear(day));
-    const d = drain(water, soil, lowerDepth, rain, et0, holds(), hidden, leaves, c);
+    const d = drain(water, soil, lowerDepth, rain + watered, et0, holds(), hidden, leaves, c);
     const fill = holds() > 0 ? Math.min(1, water.cover / holds()) : 0;
     const cooler = c.coverCooling * hidden * Math.min(1, Math.max(0, (mean - 8) / 8));
     ts += c.soilWarmingRate * (1 - c.coverDamping * hidden) * (mean - cooler - ts);
@@ -253,7 +297,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     top += washes;
 
     if (plant?.standing) {
-      const taken = take(plant, top, lower, lowerDepth, c);
+      const taken = take(plant, day, top, lower, lowerDepth, c);
       top -= taken.top;
       lower -= taken.lower;
       pickToday(plant, day, c);

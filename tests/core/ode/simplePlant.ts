@@ -2,7 +2,7 @@ import type { Coefficients } from '../../../app/core/season/coefficients';
 import type { PlantingInput } from '../../../app/core/season/input';
 import type { Leaves } from './simpleWater';
 
-/** One planting over the whole bed that fixes nothing, written anew from sections 6 and 7 of the model. */
+/** One planting over the whole bed, written anew from sections 6 to 8 of the model. */
 export interface SimplePlant {
   readonly input: PlantingInput;
   degreeDays: number;
@@ -77,9 +77,31 @@ export function leavesOf(plant: SimplePlant, lowerDepth: number, c: Coefficients
   };
 }
 
-/** Takes from the two layers; returns what each gives. */
+/** What nodules give of the day's need, usually and at most: nothing before they work, less as pods ripen. */
+function fixing(
+  plant: SimplePlant,
+  day: number,
+  top: number,
+): { readonly usual: number; readonly most: number } {
+  const { crop, nodulesSeen, startDay } = plant.input;
+  const { legume } = crop;
+  if (!legume || nodulesSeen === false || day - startDay < legume.nodulationDays)
+    return { usual: 0, most: 0 };
+  const midPod = (1 + Math.min(0.95, crop.firstHarvestDays / crop.usualDays)) / 2;
+  const stage = plant.x <= midPod ? 1 : (1 - plant.x) / (1 - midPod);
+  const pods = ((crop.flowerDays ?? crop.firstHarvestDays) + crop.firstHarvestDays) / 2;
+  const limit = plant.x < pods / crop.usualDays ? legume.leafyLimit : legume.poddingLimit;
+  const held = Math.max(0, 1 - top / limit);
+  return {
+    usual: legume.usualShareFixed * stage * held * plant.needToday,
+    most: legume.highShareFixed * stage * plant.needToday,
+  };
+}
+
+/** Takes from the two layers, and from the air what nodules give; returns what each layer gives. */
 export function take(
   plant: SimplePlant,
+  day: number,
   top: number,
   lower: number,
   lowerDepth: number,
@@ -91,21 +113,27 @@ export function take(
   };
   const all = most.top + most.lower;
   const owed = plant.owed.reduce((sum, one) => sum + one, 0);
-  const taken = Math.min(all, plant.needToday + owed);
-  const now = Math.min(taken, plant.needToday);
+  const air = fixing(plant, day, top);
+  const asked = plant.needToday - air.usual;
+  const taken = Math.min(all, asked + owed);
+  const now = Math.min(taken, asked);
+  // What the soil cannot give, nodules may, up to the most they are known to.
+  const fixed = air.usual + Math.min(asked - now, Math.max(0, air.most - air.usual));
   let back = taken - now;
   for (let at = 0; at < plant.owed.length; at++) {
     const paid = Math.min(back, plant.owed[at]!);
     plant.owed[at]! -= paid;
     back -= paid;
   }
-  plant.owed.push(plant.needToday - now);
+  plant.owed.push(plant.needToday - now - fixed);
   if (plant.owed.length > c.arrearsDays) plant.owed.shift();
   const ramp = Math.min(1, Math.max(0, (top - c.luxuryStart) / (c.luxuryFull - c.luxuryStart)));
-  const luxury = Math.min(all - taken, plant.needToday * c.luxuryShare * ramp);
-  plant.nitrogen += taken + luxury;
+  const luxury = plant.input.crop.legume
+    ? 0
+    : Math.min(all - taken, plant.needToday * c.luxuryShare * ramp);
+  plant.nitrogen += taken + luxury + fixed;
   plant.need += plant.needToday;
-  plant.met += taken;
+  plant.met += taken + fixed;
   const share = all > 0 ? most.top / all : 0;
   return { top: (taken + luxury) * share, lower: (taken + luxury) * (1 - share) };
 }
