@@ -41,12 +41,6 @@ describe('a crumb of residue, too small for any balance', () => {
   test('nor of wood that does not rot', () => expect(left('inert', 0.2)).toBe(1e-13));
 });
 
-test('a class knows what it is', () => {
-  expect(classFor([], 'laid', 'green', 13, c)).toMatchObject({ isGreen: true, isInert: false });
-  expect(classFor([], 'dug', 'mature', 80, c)).toMatchObject({ isGreen: false, isInert: false });
-  expect(classFor([], 'laid', 'inert', 300, c)).toMatchObject({ isGreen: false, isInert: true });
-});
-
 test('the drawn factor on ammonia multiplies the promise, up to its limit', () => {
   const promised = (ammoniaFactor: number): number =>
     ammoniaPotential(30, 'just cut', 10, { ...c, ammoniaFactor });
