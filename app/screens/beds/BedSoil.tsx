@@ -73,8 +73,8 @@ export function BedSoil(props: {
       {soil && (
         <p className="small soft">
           The sums use {twoFigures(soil.organicMatterPercent)} % organic matter and a weight of{' '}
-          {soilWeightWords(soil.bulkDensityKgPerL, shown.chart)}. Weighing a
-          full bag, and a laboratory’s nitrate of the top {shown.chart.topSoil}, would tell most.
+          {soilWeightWords(soil.bulkDensityKgPerL, shown.chart)}. Weighing a full bag, and a
+          laboratory’s nitrate of the top {shown.chart.topSoil}, would tell most.
         </p>
       )}
     </section>
