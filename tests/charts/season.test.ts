@@ -111,14 +111,14 @@ describe('law: bands add up', () => {
   test('what a cover crop takes is held back, not got, and no gram is counted twice', () => {
     fc.assert(
       fc.property(anySeason, fc.double({ min: 0, max: 1, noNaN: true }), (result, share) => {
-        const taken = supplyBySource(result).taken.map((grams) => grams * share);
+        const taken = supplyBySource(result).taken.map((one) => one * share);
         const rye = planting({ id: 'rye', dailyNeed: taken, dailyUptake: taken });
         const run = { ...result, plantings: [rye] };
         const span = { from: firstDay, to: firstDay + days - 1 };
         const counted = seasonSeries(run, span, 1.3);
         const covered = seasonSeries(run, span, 1.3, ['rye']);
         const last = days;
-        const ryes = taken.reduce((sum, grams) => sum + grams, 0);
+        const ryes = taken.reduce((sum, one) => sum + one, 0);
         expect(covered.demand[last]).toBe(0);
         expect(counted.demand[last]).toBeCloseTo(ryes, 8);
         expect(covered.got[last]).toBeCloseTo((counted.got[last] ?? 0) - ryes, 8);
