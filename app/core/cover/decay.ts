@@ -68,8 +68,9 @@ export interface DecayDay {
   /** ta and tb, normalised days (15 C, field capacity) of the residue and of the soil */
   residueDays: number;
   turnoverDays: number;
-  /** e^-l of the microbes, l = lam tb: the same for all classes of a kind */
+  /** e^-l of the microbes and 1 - e^-l, l = lam tb: the same for all classes of a kind */
   turned: number;
+  lost: number;
   /** a = k ta of the residue, and 1 - e^-a (`setClocks`) */
   decayed: number;
   gone: number;
@@ -89,6 +90,7 @@ export const newDecayDay = (): DecayDay => ({
   residueDays: Number.NaN,
   turnoverDays: Number.NaN,
   turned: Number.NaN,
+  lost: Number.NaN,
   decayed: Number.NaN,
   gone: Number.NaN,
   spread: Number.NaN,
@@ -98,13 +100,24 @@ export const newDecayDay = (): DecayDay => ({
   released: Number.NaN,
 });
 
-/** What the clocks of a day make of a class, whatever the yield of its microbes. */
+/**
+ * What the clocks of a day make of a class, whatever the yield of its microbes.
+ *
+ * Where a and l lie apart, (1 - e^-(a-l))/(a-l) is (e^-l - e^-a)/(e^-l (a-l)), which are at hand;
+ * where they lie close, that would lose digits.
+ */
 export function setClocks(day: DecayDay, p: DecayParameters): void {
   const a = p.decay * day.residueDays;
   const difference = a - p.turnover * day.turnoverDays;
+  const apart = Math.abs(difference);
   day.decayed = a;
   day.gone = -Math.expm1(-a);
-  day.spread = Math.abs(difference) < 1e-12 ? 1 : -Math.expm1(-difference) / difference;
+  day.spread =
+    apart > 0.1 * a
+      ? (day.gone - day.lost) / (day.turned * difference)
+      : apart < 1e-12
+        ? 1
+        : -Math.expm1(-difference) / difference;
 }
 
 /** The same for a class without residue to speak of, which is eaten whole if it is eaten at all. */
@@ -163,7 +176,8 @@ export function decayStep(
   const day = newDecayDay();
   day.residueDays = residueDays;
   day.turnoverDays = turnoverDays;
-  day.turned = Math.exp(-p.turnover * turnoverDays);
+  day.lost = -Math.expm1(-p.turnover * turnoverDays);
+  day.turned = 1 - day.lost;
   setClocks(day, p);
   stepAtYield(day, carbon, p, assimilation);
   return day.after;

@@ -20,7 +20,8 @@ export function stepFreely(item: ResidueClass, c: Coefficients): void {
 function setDays(item: ResidueClass, residueDays: number, turnoverDays: number): void {
   item.today.residueDays = residueDays;
   item.today.turnoverDays = turnoverDays;
-  item.today.turned = Math.exp(-item.parameters.turnover * turnoverDays);
+  item.today.lost = -Math.expm1(-item.parameters.turnover * turnoverDays);
+  item.today.turned = 1 - item.today.lost;
 }
 
 /**

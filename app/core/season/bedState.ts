@@ -15,8 +15,9 @@ import {
   type WaterDay,
   type WaterStore,
 } from '../soil/water';
-import { flowKinds, pools, type Pool } from './flows';
-import type { BedSeason, PlantingInput } from './input';
+import { ownCoefficients, type Coefficients } from './coefficients';
+import { flowIndex, flowKinds, pools, type FlowIndex, type Place, type Pool } from './flows';
+import type { BedSeason, CropInput, PlantingInput } from './input';
 import { runPlan, type RunPlan } from './runPlan';
 
 export { lowerDepthFor } from './runPlan';
@@ -39,6 +40,8 @@ export interface LyingLayer {
 
 export interface GrowingPlanting {
   readonly input: PlantingInput;
+  readonly crop: CropInput;
+  readonly share: number;
   readonly curve: NeedCurve;
   /** share of the lower layer that its roots will reach 0-1 */
   readonly fullReach: number;
@@ -102,6 +105,7 @@ export interface DayNumbers extends WaterAsked {
 /** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */
 export interface BedState {
   readonly plan: RunPlan;
+  readonly coefficients: Coefficients;
   /** g N/m2 by index of `pools`, the old state plus the flows; the last place is no pool */
   readonly nitrogen: Float64Array;
   readonly classes: ResidueClass[];
@@ -140,11 +144,25 @@ export const poolIndex: Readonly<Record<Pool, number>> = Object.fromEntries(
 
 /** Place beside the pools for what comes from and goes to outside; what is in it means nothing. */
 const outside = pools.length;
-const poolByName: Readonly<Record<string, number>> = poolIndex;
-/** for each flow kind the pool it leaves and the pool it enters; `outside` is no pool */
-export const flowFrom = Uint8Array.from(flowKinds, (kind) => poolByName[kind.from] ?? outside);
-export const flowTo = Uint8Array.from(flowKinds, (kind) => poolByName[kind.to] ?? outside);
 export const isOutside = (pool: number): boolean => pool === outside;
+
+/** A flow and the places of the pools it leaves and enters. */
+export interface Way {
+  readonly flow: FlowIndex;
+  readonly from: number;
+  readonly to: number;
+}
+
+const poolByName: Readonly<Record<string, number>> = poolIndex;
+/** by index of `flowKinds`; a pool that is `isOutside` is none */
+export const ways: readonly Way[] = flowKinds.map(({ from, to }, flow) => ({
+  flow,
+  from: poolByName[from] ?? outside,
+  to: poolByName[to] ?? outside,
+}));
+
+/** Throws for a flow that is not in the list. */
+export const wayOf = (from: Place, to: Place, why: string): Way => ways[flowIndex(from, to, why)]!;
 
 /**
  * A pool that was emptied to the last gram can stand a few rounding errors below nothing, and a
@@ -157,12 +175,16 @@ const roundingGrams = 1e-9;
  * Moves nitrogen: the only way a pool changes. Throws on a negative or unreal amount, because a
  * flow that runs backwards is a mistake of ours, not of the gardener.
  */
-export function move(state: BedState, flows: Float64Array, flow: number, gramsPerM2: number): void {
+export function move(
+  { nitrogen }: BedState,
+  flows: Float64Array,
+  { flow, from, to }: Way,
+  gramsPerM2: number,
+): void {
   if (!(gramsPerM2 >= -roundingGrams)) runsBackwards(flow, gramsPerM2);
-  const { nitrogen } = state;
   flows[flow]! += gramsPerM2;
-  nitrogen[flowFrom[flow]!]! -= gramsPerM2;
-  nitrogen[flowTo[flow]!]! += gramsPerM2;
+  nitrogen[from]! -= gramsPerM2;
+  nitrogen[to]! += gramsPerM2;
 }
 
 // by itself, so that `move` stays small enough to be compiled into those who move
@@ -181,7 +203,7 @@ export function startingState(
   plan: RunPlan = runPlan(input, lowerDepth),
   keepsLayers = true,
 ): BedState {
-  const c = input.coefficients;
+  const c = ownCoefficients(input.coefficients);
   const nitrogen = new Float64Array(pools.length + 1);
   nitrogen[poolIndex.soilOrganic] = soilOrganicNitrogen(
     input.soil.organicMatterPercent,
@@ -196,6 +218,7 @@ export function startingState(
   for (let day = 0; day < days; day++) warmth += plan.mean[day]! / days;
   return {
     plan,
+    coefficients: c,
     nitrogen,
     classes: [],
     slow: { topActive: 0, topInert: 0, dugActive: 0, lyingDry: 0, lyingFactor: 1 },
@@ -205,6 +228,8 @@ export function startingState(
     keepsLayers,
     plantings: input.plantings.map((planting) => ({
       input: planting,
+      crop: planting.crop,
+      share: planting.share,
       curve: needCurve(planting.crop),
       fullReach: reachShare(planting.crop.fullRootDepth, topDepth, lowerDepth),
       logsHarvest: plan.pickedPlantings.has(planting.id),

@@ -5,25 +5,26 @@ import { moistureFactor } from '../soil/organicMatter';
 import { runoffMillimetres } from '../soil/runoff';
 import { soilTemperatureAfter, temperatureFactor } from '../soil/temperature';
 import { availableShare, waterDay } from '../soil/water';
-import { lyingDry, move, poolIndex, type BedState, type DayReport } from './bedState';
+import { move, poolIndex, type BedState, type DayReport, wayOf } from './bedState';
 import { decayDay } from './dayDecay';
 import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
 import { advancePlants, feedPlants, harvestPlants } from './dayPlants';
 import type { Coefficients } from './coefficients';
-import { flowIndex } from './flows';
 import type { BedEvent, BedSeason } from './input';
+
+const { coverFree, mineralLower, mineralTop, soilOrganic, youngHumus } = poolIndex;
 
 const none: readonly BedEvent[] = [];
 
 const flow = {
-  rain: flowIndex('rain', 'mineralTop', 'rain'),
-  soil: flowIndex('soilOrganic', 'mineralTop', 'released by the soil'),
-  young: flowIndex('youngHumus', 'mineralTop', 'released by last year’s humus'),
-  ammonia: flowIndex('coverFree', 'ammonia', 'to the air'),
-  washed: flowIndex('coverFree', 'mineralTop', 'washed in'),
-  down: flowIndex('mineralTop', 'mineralLower', 'washed down'),
-  leached: flowIndex('mineralLower', 'leached', 'washed out'),
-  denitrified: flowIndex('mineralTop', 'denitrified', 'wet soil'),
+  rain: wayOf('rain', 'mineralTop', 'rain'),
+  soil: wayOf('soilOrganic', 'mineralTop', 'released by the soil'),
+  young: wayOf('youngHumus', 'mineralTop', 'released by last year’s humus'),
+  ammonia: wayOf('coverFree', 'ammonia', 'to the air'),
+  washed: wayOf('coverFree', 'mineralTop', 'washed in'),
+  down: wayOf('mineralTop', 'mineralLower', 'washed down'),
+  leached: wayOf('mineralLower', 'leached', 'washed out'),
+  denitrified: wayOf('mineralTop', 'denitrified', 'wet soil'),
 } as const;
 
 export type { DayReport } from './bedState';
@@ -44,7 +45,7 @@ export function stepDay(
   flows: Float64Array,
   index: number,
 ): DayReport {
-  const c = input.coefficients;
+  const c = state.coefficients;
   const date = input.firstDay + index;
   const { plan, day } = state;
   const fallen = plan.rain[index]!;
@@ -60,17 +61,29 @@ export function stepDay(
   let events = none;
   if (plan.isBusy[index] === 1) {
     events = plan.events.get(index) ?? none;
-    day.logged = beginBusyDay(input, state, flows, index, events);
+    day.logged = beginBusyDay(state, flows, index, events);
   }
 
   advancePlants(state, date, c);
+  soakAndWarm(input, state, c);
+  loseAndRelease(state, flows, c);
+  decayDay(state, flows, state.clocks, c);
+  leaveCover(state, flows, c);
+  feedPlants(state, flows, date, c);
+  harvestPlants(input, state, flows, events, date);
+  return state.report;
+}
 
-  const { report, clocks, water } = state;
-  const { sizes } = plan;
-  day.dry = lyingDry(state);
-  day.coverFraction = day.dry > 0 ? coverFraction(day.dry, c) : 0;
-  day.coverCapacity = coverWaterCapacity(day.dry, c);
-  waterDay(water, sizes, input.soil, state.canopy, day, input.keptMoist, c, report);
+/** Water, then temperature and the clocks of decay (steps 3 and 4). */
+function soakAndWarm(input: BedSeason, state: BedState, c: Coefficients): void {
+  const { day, report, clocks, water, canopy, classes } = state;
+  const { sizes } = state.plan;
+  let dry = state.slow.lyingDry;
+  for (let at = 0; at < classes.length; at++) dry += classes[at]!.lyingDry;
+  day.dry = dry;
+  day.coverFraction = dry > 0 ? coverFraction(dry, c) : 0;
+  day.coverCapacity = coverWaterCapacity(dry, c);
+  waterDay(water, sizes, input.soil, canopy, day, input.keptMoist, c, report);
   const fill = day.coverCapacity > 0 ? Math.min(1, water.cover / day.coverCapacity) : 0;
 
   state.soilCelsius = soilTemperatureAfter(state.soilCelsius, day.mean, day.coverFraction, c);
@@ -79,13 +92,6 @@ export function stepDay(
   clocks.surface = day.airFactor * wetnessFactor(fill, c);
   report.coverFill = fill;
   report.soilNormalisedDay = clocks.soil;
-
-  loseAndRelease(state, flows, c);
-  decayDay(state, flows, clocks, c);
-  leaveCover(state, flows, c);
-  feedPlants(state, flows, date, c);
-  harvestPlants(input, state, flows, events, date);
-  return report;
 }
 
 /** What the morning's nitrate loses, the lower layer first; then what rain and soil bring (5, 6). */
@@ -96,20 +102,20 @@ function loseAndRelease(state: BedState, flows: Float64Array, c: Coefficients): 
   const n = state.nitrogen;
   if (drainageLower > 0) {
     const share = leachedShare(drainageLower, sizes.lowerFull);
-    move(state, flows, flow.leached, n[poolIndex.mineralLower]! * share);
+    move(state, flows, flow.leached, n[mineralLower]! * share);
   }
   if (drainageTop > c.denitrificationDrainage) {
     const share = Math.min(1, c.denitrifiedShare * state.day.soilFactor);
-    move(state, flows, flow.denitrified, n[poolIndex.mineralTop]! * share);
+    move(state, flows, flow.denitrified, n[mineralTop]! * share);
   }
   if (drainageTop > 0) {
     const share = leachedShare(drainageTop, sizes.topFull);
-    move(state, flows, flow.down, n[poolIndex.mineralTop]! * share);
+    move(state, flows, flow.down, n[mineralTop]! * share);
   }
   if (rainOfYear > 0)
     move(state, flows, flow.rain, (c.rainNitrogenPerYear * state.day.rain) / rainOfYear);
-  move(state, flows, flow.soil, n[poolIndex.soilOrganic]! * c.soilReleaseRate * soil);
-  move(state, flows, flow.young, n[poolIndex.youngHumus]! * c.youngHumusRate * soil);
+  move(state, flows, flow.soil, n[soilOrganic]! * c.soilReleaseRate * soil);
+  move(state, flows, flow.young, n[youngHumus]! * c.youngHumusRate * soil);
 }
 
 /**
@@ -128,17 +134,16 @@ function leaveCover(state: BedState, flows: Float64Array, c: Coefficients): void
   }
 
   const demand = ammoniaDay(state.ammonia, report.coverFill, day.mean, c, day.airFactor);
-  const most = c.ammoniaFreeShare * Math.max(0, n[poolIndex.coverFree]!);
+  const most = c.ammoniaFreeShare * Math.max(0, n[coverFree]!);
   move(state, flows, flow.ammonia, Math.min(demand, most));
   const through = report.throughfall;
   const deep = c.washDepth * Math.max(c.washLeastMass, day.dry);
   const washed = Math.min(1, c.washBase + (through > 0 ? through / (through + deep) : 0));
-  move(state, flows, flow.washed, washed * Math.max(0, n[poolIndex.coverFree]!));
+  move(state, flows, flow.washed, washed * Math.max(0, n[coverFree]!));
 }
 
 /** Entries of a day and a season's first morning (step 1); returns the watering written down [mm]. */
 function beginBusyDay(
-  input: BedSeason,
   state: BedState,
   flows: Float64Array,
   index: number,
@@ -148,11 +153,11 @@ function beginBusyDay(
   if (plan.seasonStarts.has(index)) turnSeason(state, flows);
   let logged = 0;
   for (const event of events) {
-    if (event.kind === 'rake off') rakeOff(input, state, flows, event.share);
-    else if (event.kind === 'dig cover in') digCoverIn(input, state, flows, event.share);
+    if (event.kind === 'rake off') rakeOff(state, flows, event.share);
+    else if (event.kind === 'dig cover in') digCoverIn(state, flows, event.share);
     else if (event.kind === 'water') logged += event.depth;
   }
   const laid = plan.layers.get(index);
-  if (laid) layLayers(input, state, flows, laid);
+  if (laid) layLayers(state, flows, laid);
   return logged;
 }

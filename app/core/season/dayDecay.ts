@@ -1,37 +1,28 @@
 import { lyingCarbon, type ResidueClass } from '../cover/residueClass';
 import { stepFreely, stepStarved } from '../cover/tieUp';
-import { move, poolIndex, type BedState } from './bedState';
+import { move, poolIndex, type BedState, wayOf } from './bedState';
 import type { Coefficients } from './coefficients';
-import { flowIndex } from './flows';
+
+const { coverFree, mineralTop } = poolIndex;
 
 const flow = {
-  coverEaten: flowIndex('coverResidue', 'coverMicrobes', 'eaten'),
-  coverHumified: flowIndex('coverMicrobes', 'coverHumus', 'humified'),
-  coverReleased: flowIndex('coverMicrobes', 'coverFree', 'released'),
-  coverHeld: flowIndex('coverFree', 'coverMicrobes', 'held back'),
-  soilHeld: flowIndex('mineralTop', 'coverMicrobes', 'held back from the soil'),
-  dugEaten: flowIndex('dugResidue', 'dugMicrobes', 'eaten'),
-  dugHumified: flowIndex('dugMicrobes', 'dugHumus', 'humified'),
-  dugReleased: flowIndex('dugMicrobes', 'mineralTop', 'released'),
-  dugHeld: flowIndex('mineralTop', 'dugMicrobes', 'held back'),
-  slowCover: flowIndex('slow', 'coverFree', 'released from compost'),
-  slowSoil: flowIndex('slow', 'mineralTop', 'released from compost'),
+  coverEaten: wayOf('coverResidue', 'coverMicrobes', 'eaten'),
+  coverHumified: wayOf('coverMicrobes', 'coverHumus', 'humified'),
+  coverReleased: wayOf('coverMicrobes', 'coverFree', 'released'),
+  coverHeld: wayOf('coverFree', 'coverMicrobes', 'held back'),
+  soilHeld: wayOf('mineralTop', 'coverMicrobes', 'held back from the soil'),
+  dugEaten: wayOf('dugResidue', 'dugMicrobes', 'eaten'),
+  dugHumified: wayOf('dugMicrobes', 'dugHumus', 'humified'),
+  dugReleased: wayOf('dugMicrobes', 'mineralTop', 'released'),
+  dugHeld: wayOf('mineralTop', 'dugMicrobes', 'held back'),
+  slowCover: wayOf('slow', 'coverFree', 'released from compost'),
+  slowSoil: wayOf('slow', 'mineralTop', 'released from compost'),
 } as const;
 
 /** The day's normalised days: of the soil, and of residues lying on top (air, wetness of the cover). */
 export interface DecayClocks {
   readonly soil: number;
   readonly surface: number;
-}
-
-function residueDays(item: ResidueClass, clocks: DecayClocks, c: Coefficients): number {
-  if (item.placement === 'dug') return clocks.soil;
-  if (item.placement === 'hoed') return clocks.soil * c.hoedRate;
-  const place =
-    item.materialClass === 'green'
-      ? c.surfaceRateGreen
-      : c.surfaceRateGreen * c.surfaceRateMatureShare;
-  return clocks.surface * place;
 }
 
 /** Writes a class's step into the flows and its carbon. */
@@ -41,7 +32,7 @@ function settle(state: BedState, flows: Float64Array, item: ResidueClass): void 
   item.residue = after.residue;
   item.microbes = after.microbes;
   item.humus = after.humus;
-  const onTop = item.placement === 'laid';
+  const { onTop } = item;
   move(state, flows, onTop ? flow.coverEaten : flow.dugEaten, Math.max(0, today.eaten));
   move(state, flows, onTop ? flow.coverHumified : flow.dugHumified, Math.max(0, today.humified));
   if (today.released >= 0)
@@ -51,7 +42,7 @@ function settle(state: BedState, flows: Float64Array, item: ResidueClass): void 
 
 function holdBack(state: BedState, flows: Float64Array, item: ResidueClass): void {
   const { fromSoil } = item;
-  if (item.placement === 'laid') {
+  if (item.onTop) {
     move(state, flows, flow.soilHeld, fromSoil);
     move(state, flows, flow.coverHeld, Math.max(0, -item.today.released - fromSoil));
   } else move(state, flows, flow.dugHeld, fromSoil);
@@ -59,7 +50,7 @@ function holdBack(state: BedState, flows: Float64Array, item: ResidueClass): voi
 
 /** Waits for nitrogen this day, on top or dug and hoed in. */
 const isWaiting = (item: ResidueClass, onTop: boolean): boolean =>
-  item.wanted > 0 && (item.placement === 'laid') === onTop;
+  item.wanted > 0 && item.onTop === onTop;
 
 /**
  * A day of decomposition (model 3): releasing classes first; then those that tie up share what
@@ -87,30 +78,31 @@ function decayClasses(
   c: Coefficients,
 ): void {
   const { classes } = state;
-  // e^-l of greens and of browns, once for all classes of a kind; a power of e is never below 0
-  let greenTurned = -1;
-  let matureTurned = -1;
+  // 1 - e^-l of greens and of browns, once for all classes of a kind
+  let greenLost = Number.NaN;
+  let matureLost = Number.NaN;
   let wantsOnTop = false;
   let wantsBelow = false;
   for (let at = 0; at < classes.length; at++) {
     const item = classes[at]!;
     // holds what was lying this morning until the day is settled
-    item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus);
-    if (item.materialClass === 'inert') continue;
+    if (item.onTop) item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus);
+    if (item.isInert) continue;
     const { today } = item;
-    if (item.materialClass === 'green') {
-      if (greenTurned < 0) greenTurned = Math.exp(-item.parameters.turnover * clocks.soil);
-      today.turned = greenTurned;
+    if (item.isGreen) {
+      if (!(greenLost >= 0)) greenLost = -Math.expm1(-item.parameters.turnover * clocks.soil);
+      today.lost = greenLost;
     } else {
-      if (matureTurned < 0) matureTurned = Math.exp(-item.parameters.turnover * clocks.soil);
-      today.turned = matureTurned;
+      if (!(matureLost >= 0)) matureLost = -Math.expm1(-item.parameters.turnover * clocks.soil);
+      today.lost = matureLost;
     }
-    today.residueDays = residueDays(item, clocks, c);
+    today.turned = 1 - today.lost;
+    today.residueDays = clocks.soil * item.soilRate + clocks.surface * item.surfaceRate;
     today.turnoverDays = clocks.soil;
     stepFreely(item, c);
     item.wanted = today.released < 0 ? -today.released : 0;
     if (today.released >= 0) settle(state, flows, item);
-    else if (item.placement === 'laid') wantsOnTop = true;
+    else if (item.onTop) wantsOnTop = true;
     else wantsBelow = true;
   }
   if (wantsOnTop) tieUpOnTop(state, flows, c);
@@ -119,8 +111,8 @@ function decayClasses(
 
 function tieUpOnTop(state: BedState, flows: Float64Array, c: Coefficients): void {
   const { classes, nitrogen } = state;
-  const free = c.coverFreeShareForTieUp * Math.max(0, nitrogen[poolIndex.coverFree]!);
-  const soil = c.soilShareForCoverTieUp * Math.max(0, nitrogen[poolIndex.mineralTop]!);
+  const free = c.coverFreeShareForTieUp * Math.max(0, nitrogen[coverFree]!);
+  const soil = c.soilShareForCoverTieUp * Math.max(0, nitrogen[mineralTop]!);
   const used = shareOut(classes, true, free + soil, c);
   const soilPart = used > 0 ? Math.max(0, used - free) / used : 0;
   for (let at = 0; at < classes.length; at++) {
@@ -133,7 +125,7 @@ function tieUpOnTop(state: BedState, flows: Float64Array, c: Coefficients): void
 
 function tieUpBelow(state: BedState, flows: Float64Array, c: Coefficients): void {
   const { classes, nitrogen } = state;
-  shareOut(classes, false, Math.max(0, nitrogen[poolIndex.mineralTop]!), c);
+  shareOut(classes, false, Math.max(0, nitrogen[mineralTop]!), c);
   for (let at = 0; at < classes.length; at++) {
     const item = classes[at]!;
     if (!isWaiting(item, false)) continue;
@@ -170,6 +162,7 @@ function shareOut(
 function lieLess(classes: readonly ResidueClass[], c: Coefficients): void {
   for (let at = 0; at < classes.length; at++) {
     const item = classes[at]!;
+    if (!item.onTop) continue;
     const before = item.lyingFactor;
     item.lyingFactor =
       before > 0 ? Math.min(1, lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) / before) : 0;
@@ -179,7 +172,8 @@ function lieLess(classes: readonly ResidueClass[], c: Coefficients): void {
 /** Frozen: nothing decays, and what lies stays. */
 function standStill(classes: readonly ResidueClass[], c: Coefficients): void {
   for (const item of classes)
-    item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+    if (item.onTop)
+      item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
 }
 
 /** Compost and the like release at a fixed rate; what lies on top by the surface clock. */
@@ -187,7 +181,7 @@ function slowDay(state: BedState, flows: Float64Array, clocks: DecayClocks, c: C
   const { slow } = state;
   const lying = slow.topActive + slow.topInert;
   if (slow.topActive === 0 && slow.dugActive === 0) {
-    slow.lyingFactor = lying > 0 ? 1 : 0;
+    slow.lyingFactor = 1;
     return;
   }
   const fromTop = -slow.topActive * Math.expm1(-c.slowRate * clocks.surface);
@@ -196,5 +190,6 @@ function slowDay(state: BedState, flows: Float64Array, clocks: DecayClocks, c: C
   move(state, flows, flow.slowSoil, fromDug);
   slow.topActive -= fromTop;
   slow.dugActive -= fromDug;
-  slow.lyingFactor = lying > 0 ? (lying - fromTop) / lying : 0;
+  // what has no nitrogen at all lies with the compost, and stays where there is none of it
+  slow.lyingFactor = lying > 0 ? (lying - fromTop) / lying : 1;
 }

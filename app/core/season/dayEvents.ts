@@ -7,29 +7,30 @@ import {
   type ResidueClass,
 } from '../cover/residueClass';
 import { coverWaterCapacity } from '../cover/wetness';
-import { lyingDry, move, poolIndex, type BedState } from './bedState';
-import { flowIndex } from './flows';
-import type { BedSeason, LayerInput } from './input';
+import { lyingDry, move, poolIndex, type BedState, wayOf } from './bedState';
+import type { LayerInput } from './input';
+
+const { coverFree } = poolIndex;
 
 const flow = {
-  laid: flowIndex('applied', 'coverResidue', 'laid on'),
-  laidReady: flowIndex('applied', 'coverFree', 'ready at laying'),
-  dug: flowIndex('applied', 'dugResidue', 'dug in'),
-  dugReady: flowIndex('applied', 'mineralTop', 'ready when dug in'),
-  slow: flowIndex('applied', 'slow', 'slow material'),
-  slowDug: flowIndex('applied', 'soilOrganic', 'slow material dug in'),
-  digResidue: flowIndex('coverResidue', 'dugResidue', 'cover dug in'),
-  digMicrobes: flowIndex('coverMicrobes', 'dugMicrobes', 'cover dug in'),
-  digHumus: flowIndex('coverHumus', 'dugHumus', 'cover dug in'),
-  digFree: flowIndex('coverFree', 'mineralTop', 'cover dug in'),
-  digSlow: flowIndex('slow', 'soilOrganic', 'compost becomes soil'),
-  rakeResidue: flowIndex('coverResidue', 'removed', 'raked off'),
-  rakeMicrobes: flowIndex('coverMicrobes', 'removed', 'raked off'),
-  rakeHumus: flowIndex('coverHumus', 'removed', 'raked off'),
-  rakeFree: flowIndex('coverFree', 'removed', 'raked off'),
-  rakeSlow: flowIndex('slow', 'removed', 'raked off'),
-  humusCover: flowIndex('coverHumus', 'youngHumus', 'season end'),
-  humusDug: flowIndex('dugHumus', 'youngHumus', 'season end'),
+  laid: wayOf('applied', 'coverResidue', 'laid on'),
+  laidReady: wayOf('applied', 'coverFree', 'ready at laying'),
+  dug: wayOf('applied', 'dugResidue', 'dug in'),
+  dugReady: wayOf('applied', 'mineralTop', 'ready when dug in'),
+  slow: wayOf('applied', 'slow', 'slow material'),
+  slowDug: wayOf('applied', 'soilOrganic', 'slow material dug in'),
+  digResidue: wayOf('coverResidue', 'dugResidue', 'cover dug in'),
+  digMicrobes: wayOf('coverMicrobes', 'dugMicrobes', 'cover dug in'),
+  digHumus: wayOf('coverHumus', 'dugHumus', 'cover dug in'),
+  digFree: wayOf('coverFree', 'mineralTop', 'cover dug in'),
+  digSlow: wayOf('slow', 'soilOrganic', 'compost becomes soil'),
+  rakeResidue: wayOf('coverResidue', 'removed', 'raked off'),
+  rakeMicrobes: wayOf('coverMicrobes', 'removed', 'raked off'),
+  rakeHumus: wayOf('coverHumus', 'removed', 'raked off'),
+  rakeFree: wayOf('coverFree', 'removed', 'raked off'),
+  rakeSlow: wayOf('slow', 'removed', 'raked off'),
+  humusCover: wayOf('coverHumus', 'youngHumus', 'season end'),
+  humusDug: wayOf('dugHumus', 'youngHumus', 'season end'),
 } as const;
 
 /** Decay class of plant material; wood on top stays `inert` until it is dug in. */
@@ -67,12 +68,11 @@ function depthLaid(ordered: readonly LayerInput[], materialId: string): number {
 
 /** Lays a day's layers; layers of one material count as one for ammonia. */
 export function layLayers(
-  input: BedSeason,
   state: BedState,
   flows: Float64Array,
   ordered: readonly LayerInput[],
 ): void {
-  const c = input.coefficients;
+  const c = state.coefficients;
   let water = 0;
   for (const layer of ordered) {
     let item: ResidueClass | null = null;
@@ -118,12 +118,7 @@ export function layLayers(
 }
 
 /** Digs a share of the cover in: residue, microbes, humus and free nitrogen go with it. */
-export function digCoverIn(
-  input: BedSeason,
-  state: BedState,
-  flows: Float64Array,
-  share: number,
-): void {
+export function digCoverIn(state: BedState, flows: Float64Array, share: number): void {
   for (const item of state.classes.filter((one) => one.placement === 'laid')) {
     const kind = item.materialClass === 'inert' ? 'mature' : item.materialClass;
     const below = classFor(
@@ -131,7 +126,7 @@ export function digCoverIn(
       'dug',
       kind,
       item.parameters.carbonToNitrogen,
-      input.coefficients,
+      state.coefficients,
     );
     // Wood that starts to rot below gets the microbe ratio of its new class only for what is eaten
     // from now on; lying inert it has no microbes yet, so nothing changes hands at another ratio.
@@ -145,7 +140,7 @@ export function digCoverIn(
     item.microbes *= 1 - share;
     item.humus *= 1 - share;
   }
-  move(state, flows, flow.digFree, share * Math.max(0, state.nitrogen[poolIndex.coverFree]!));
+  move(state, flows, flow.digFree, share * Math.max(0, state.nitrogen[coverFree]!));
   const inert = share * state.slow.topInert;
   move(state, flows, flow.digSlow, inert);
   state.slow.topInert -= inert;
@@ -155,13 +150,8 @@ export function digCoverIn(
 }
 
 /** Takes off a share of what is lying, with the same share of free nitrogen and ammonia promises. */
-export function rakeOff(
-  input: BedSeason,
-  state: BedState,
-  flows: Float64Array,
-  share: number,
-): void {
-  const small = input.coefficients.lyingShareOfMicrobesAndHumus;
+export function rakeOff(state: BedState, flows: Float64Array, share: number): void {
+  const small = state.coefficients.lyingShareOfMicrobesAndHumus;
   for (const item of state.classes.filter((one) => one.placement === 'laid')) {
     move(state, flows, flow.rakeResidue, share * residueNitrogen(item));
     move(state, flows, flow.rakeMicrobes, share * small * microbeNitrogen(item));
@@ -170,7 +160,7 @@ export function rakeOff(
     item.microbes *= 1 - share * small;
     item.humus *= 1 - share * small;
   }
-  move(state, flows, flow.rakeFree, share * Math.max(0, state.nitrogen[poolIndex.coverFree]!));
+  move(state, flows, flow.rakeFree, share * Math.max(0, state.nitrogen[coverFree]!));
   move(state, flows, flow.rakeSlow, share * (state.slow.topActive + state.slow.topInert));
   state.slow.topActive *= 1 - share;
   state.slow.topInert *= 1 - share;

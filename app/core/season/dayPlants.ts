@@ -3,23 +3,31 @@ import { fixationStage, nitrateSuppression } from '../crop/fixation';
 import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedOn } from '../crop/need';
 import { canopyShare, cropCoefficient, degreeDays, reachShare, rootDepthAt } from '../crop/stages';
 import { topDepth } from '../soil/water';
-import { demandMetOf, move, poolIndex, type BedState, type GrowingPlanting } from './bedState';
+import {
+  demandMetOf,
+  move,
+  poolIndex,
+  type BedState,
+  type GrowingPlanting,
+  wayOf,
+} from './bedState';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';
-import { flowIndex } from './flows';
 import type { BedEvent, BedSeason } from './input';
 
+const { mineralLower, mineralTop } = poolIndex;
+
 const flow = {
-  fixed: flowIndex('air', 'crop', 'fixed'),
-  topTaken: flowIndex('mineralTop', 'crop', 'taken up'),
-  lowerTaken: flowIndex('mineralLower', 'crop', 'taken up'),
-  topLuxury: flowIndex('mineralTop', 'crop', 'luxury'),
-  lowerLuxury: flowIndex('mineralLower', 'crop', 'luxury'),
-  picked: flowIndex('crop', 'harvested', 'picked'),
-  clearedAway: flowIndex('crop', 'removed', 'cleared away'),
-  topsLeft: flowIndex('crop', 'coverResidue', 'tops left'),
-  topsDug: flowIndex('crop', 'dugResidue', 'tops dug in'),
-  rootsLeft: flowIndex('crop', 'dugResidue', 'roots left'),
+  fixed: wayOf('air', 'crop', 'fixed'),
+  topTaken: wayOf('mineralTop', 'crop', 'taken up'),
+  lowerTaken: wayOf('mineralLower', 'crop', 'taken up'),
+  topLuxury: wayOf('mineralTop', 'crop', 'luxury'),
+  lowerLuxury: wayOf('mineralLower', 'crop', 'luxury'),
+  picked: wayOf('crop', 'harvested', 'picked'),
+  clearedAway: wayOf('crop', 'removed', 'cleared away'),
+  topsLeft: wayOf('crop', 'coverResidue', 'tops left'),
+  topsDug: wayOf('crop', 'dugResidue', 'tops dug in'),
+  rootsLeft: wayOf('crop', 'dugResidue', 'roots left'),
 } as const;
 
 /** Carbon of dry plant matter when tops are left lying; only their drawn depth rests on it (assumed). */
@@ -28,8 +36,10 @@ const settledDensityOfTops = 40;
 
 function plantedShare({ plantings }: BedState): number {
   let planted = 0;
-  for (let at = 0; at < plantings.length; at++)
-    if (plantings[at]!.standing) planted += plantings[at]!.input.share;
+  for (let at = 0; at < plantings.length; at++) {
+    const plant = plantings[at]!;
+    if (plant.standing) planted += plant.share;
+  }
   return planted;
 }
 
@@ -57,8 +67,8 @@ export function advancePlants(state: BedState, day: DayNumber, c: Coefficients):
     const plant = plantings[at]!;
     if (!plant.standing) continue;
     sum.isPlanted = true;
-    const { crop } = plant.input;
-    const share = plant.input.share * scale;
+    const { crop } = plant;
+    const share = plant.share * scale;
     const coefficient = cropCoefficient(crop, plant.progress);
     const shaded = canopyShare(crop, coefficient, plant.progress, c);
     const wet = crop.cropCoefficientStart * (1 - shaded) + c.evaporationUnderCanopy * shaded;
@@ -66,7 +76,7 @@ export function advancePlants(state: BedState, day: DayNumber, c: Coefficients):
     sum.transpiration += share * Math.max(0, coefficient - wet);
     sum.canopy += share * shaded;
     sum.reach = Math.max(sum.reach, reachShare(plant.rootDepth, topDepth, lowerDepth));
-    sum.depletionShare += (crop.depletionShare * plant.input.share) / planted;
+    sum.depletionShare += (crop.depletionShare * plant.share) / planted;
   }
 }
 
@@ -78,18 +88,16 @@ function advance(plant: GrowingPlanting, state: BedState, day: DayNumber): void 
   const isGone = plant.done || (clearingDay !== null && clearingDay < day);
   if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
   if (!plant.standing) return;
-  const { crop } = plant.input;
+  const { crop } = plant;
   plant.degreeDays += degreeDays(state.day.mean, crop.baseCelsius);
-  const progress =
-    plant.input.normalDegreeDays > 0
-      ? Math.min(1, plant.degreeDays / plant.input.normalDegreeDays)
-      : 1;
+  const { normalDegreeDays } = plant.input;
+  const progress = normalDegreeDays > 0 ? Math.min(1, plant.degreeDays / normalDegreeDays) : 1;
   if (progress === plant.progress) return;
   plant.progress = progress;
   plant.rootDepth = rootDepthAt(crop, progress);
   const before = plant.wanted;
   plant.wanted = wantedOn(plant.curve, progress);
-  plant.needToday = crop.need * plant.input.share * (plant.wanted - before);
+  plant.needToday = crop.need * plant.share * (plant.wanted - before);
 }
 
 /** Need of the last days that is still unmet, g N/m2. */
@@ -106,9 +114,9 @@ function takeUp(
   day: DayNumber,
   c: Coefficients,
 ): void {
-  const { crop } = plant.input;
+  const { crop } = plant;
   const { top, lower } = state.day;
-  const share = plant.input.share * state.day.shareScale;
+  const share = plant.share * state.day.shareScale;
   const reach = reachShare(plant.rootDepth, topDepth, state.plan.lowerDepth);
   const limitTop = uptakeLimit(top, share, c);
   const limitLower = uptakeLimit(lower, share * reach, c);
@@ -168,8 +176,8 @@ export function feedPlants(
   c: Coefficients,
 ): void {
   const { plantings } = state;
-  state.day.top = state.nitrogen[poolIndex.mineralTop]!;
-  state.day.lower = state.nitrogen[poolIndex.mineralLower]!;
+  state.day.top = state.nitrogen[mineralTop]!;
+  state.day.lower = state.nitrogen[mineralLower]!;
   state.day.shareScale = shareScale(plantedShare(state));
   for (let at = 0; at < plantings.length; at++)
     if (plantings[at]!.standing) takeUp(state, flows, plantings[at]!, day, c);
@@ -273,8 +281,8 @@ export function harvestPlants(
   for (let at = 0; at < plantings.length; at++) {
     const plant = plantings[at]!;
     if (!plant.standing) continue;
-    pick(input, state, flows, plant, events, day, input.coefficients);
+    pick(input, state, flows, plant, events, day, state.coefficients);
     if (plant.input.clearingDay !== null && day >= plant.input.clearingDay)
-      clear(state, flows, plant, day, input.coefficients);
+      clear(state, flows, plant, day, state.coefficients);
   }
 }

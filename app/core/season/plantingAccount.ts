@@ -1,15 +1,8 @@
 import type { DayNumber } from '../days';
 import type { BedSeason, PlantingInput } from './input';
-import {
-  at,
-  lastDayOf,
-  luxuryOfBed,
-  mineralInReach,
-  released,
-  sumDays,
-  tiedUp,
-} from './seasonAccount';
-import type { WatchedPlanting, WatchedSeason } from './watchedSeason';
+import type { SeasonResult } from './result';
+import { at, lastDayOf, mineralInReach, sumDays } from './seasonAccount';
+import { watchedOf, type WatchedPlanting, type WatchedSeason } from './watchedSeason';
 
 /** What one planting has, gets and wants, seen from the evening of a day; g N per m2 of bed. */
 export interface PlantingAccount {
@@ -66,7 +59,7 @@ function luxuryOn(
   return luxuryShare(
     planting,
     plantingResult(result, planting.id).dailyNeed,
-    luxuryOfBed(result, index),
+    result.luxury[index] ?? 0,
     needsOfLuxury(input, result),
     index,
   );
@@ -121,7 +114,7 @@ function takenBetween(
   for (let index = fromDay - result.firstDay; index <= last; index += 1)
     taken +=
       (own.dailyUptake[index] ?? 0) -
-      luxuryShare(planting, own.dailyNeed, luxuryOfBed(result, index), needs, index) +
+      luxuryShare(planting, own.dailyNeed, result.luxury[index] ?? 0, needs, index) +
       (own.dailyFixed[index] ?? 0);
   return taken;
 }
@@ -132,9 +125,10 @@ function takenBetween(
  */
 export function plantingAccounts(
   input: BedSeason,
-  result: WatchedSeason,
+  run: SeasonResult | WatchedSeason,
   today: DayNumber,
 ): readonly PlantingAccount[] {
+  const result = 'released' in run ? run : watchedOf(run);
   const standing = standingPlantings(input, today);
   const planted = standing.reduce((sum, planting) => sum + planting.share, 0);
   return standing.map((planting) => {
@@ -153,8 +147,8 @@ export function plantingAccounts(
       need: canFix(planting) ? own.demand - fixedToCome : own.demand,
       inCrop: takenSoFar + fixedSoFar,
       inReach: supplyShare * mineralInReach(result, today),
-      release: supplyShare * released(result, tomorrow, horizon),
-      tieUp: supplyShare * tiedUp(result, tomorrow, horizon),
+      release: supplyShare * sumDays(result.released, result, tomorrow, horizon),
+      tieUp: supplyShare * sumDays(result.tiedUp, result, tomorrow, horizon),
       stillWanted: sumDays(own.dailyNeed, result, tomorrow, horizon),
       forecastTaken: takenBetween(input, result, planting, tomorrow, horizon),
     };

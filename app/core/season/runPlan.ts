@@ -93,7 +93,11 @@ export function runPlan(
   for (const days of [events.keys(), layers.keys(), seasonStarts])
     for (const index of days) isBusy[index] = 1;
   return {
-    ...shared,
+    // one by one: plans spread together from different weathers would be of different shapes
+    rain: shared.rain,
+    evapotranspiration: shared.evapotranspiration,
+    mean: shared.mean,
+    airFactor: shared.airFactor,
     lowerDepth,
     sizes: waterSizes(input.soil, lowerDepth),
     rainOfYear: input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0),

@@ -3,14 +3,13 @@ import { availableShare } from '../soil/water';
 import {
   bookkeepingDifference,
   demandMetOf,
-  flowFrom,
-  flowTo,
   isOutside,
   lowerDepthFor,
   nitrogenOnHand,
   startingState,
   type BedState,
   type LyingLayer,
+  ways,
 } from './bedState';
 import { stepDay } from './day';
 import { flowKinds, pools, type Pool } from './flows';
@@ -41,9 +40,7 @@ export const openAccount = (state: BedState): Account => ({
  */
 export function imbalance(account: Account, state: BedState, flows: Float64Array): number {
   const { booked } = account;
-  for (let flow = 0; flow < flowKinds.length; flow++) {
-    const from = flowFrom[flow]!;
-    const to = flowTo[flow]!;
+  for (const { flow, from, to } of ways) {
     const grams = flows[flow]!;
     if (isOutside(from)) account.net += grams;
     else booked[from]! -= grams;
@@ -70,7 +67,7 @@ export function lyingDepth(layer: LyingLayer): number {
  *
  * @returns daily pools and flows, g N per m2 of bed, with the largest imbalance of any day
  * @throws only on a broken promise of ours (a flow that runs backwards)
- * @validity model sections 1-9; one mineral pool per layer treated as nitrate, no runoff, no snow
+ * @validity model sections 1-9; one mineral pool per layer treated as nitrate, rain runs off only where a slope was given, no snow
  */
 export function runSeason(input: BedSeason): SeasonResult {
   const days = input.lastDay - input.firstDay + 1;

@@ -8,7 +8,7 @@ import {
   type PlantingAccount,
   takenOn,
 } from './plantingAccount';
-import { at, lastDayOf, released, tiedUp } from './seasonAccount';
+import { at, lastDayOf } from './seasonAccount';
 import type { WatchedSeason } from './watchedSeason';
 
 /** Plantings that can go short: legumes only where their nodules are known not to work. */
@@ -45,10 +45,11 @@ export function turnsShortOn(
   let wanted = 0;
   let given = Math.max(0, ready - supplyShare * numbers['out of reach']);
   for (let day = today + 1; day <= last; day += 1) {
+    const freed = at(result.released, result, day) - at(result.tiedUp, result, day);
     for (const account of hungry) {
       if (day > account.horizon) continue;
       wanted += at(account.result.dailyNeed, result, day);
-      given += account.supplyShare * (released(result, day, day) - tiedUp(result, day, day));
+      given += account.supplyShare * freed;
     }
     if (wanted > numbers['short least need'] && given < share * wanted) return day;
   }

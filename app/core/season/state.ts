@@ -7,6 +7,7 @@ import type { SeasonResult } from './result';
 import { at, lastDayOf, mineralInReach, nitrateMgPerKg, seasonFirstDay } from './seasonAccount';
 import { wasShortOn } from './shortOfNitrogen';
 import type { BedVerdict, NitrogenState } from './verdict';
+import { watchedOf } from './watchedSeason';
 
 /**
  * What feeds, laid or dug in this season up to a day, g N/m2 of bed: total N of greens, and of
@@ -127,7 +128,8 @@ export function bedVerdict(
   limits: Limits,
   previous: NitrogenState | null = null,
 ): BedVerdict {
-  const judged = judgeNitrogen(input, result, today, limits, previous);
+  const run = watchedOf(result);
+  const judged = judgeNitrogen(input, run, today, limits, previous);
   if (judged === null) return emptyBed(input, result, today, limits);
   const { numbers } = limits;
   const { accounts, state, ratio, need, isLegumeBed, overFed, openShare, isProvided } = judged;
@@ -149,7 +151,7 @@ export function bedVerdict(
     forecastMet: judged.forecastMet,
     openShare,
     dryFirst: at(result.dryness, result, today) > numbers['dry soil'],
-    wasShortOn: state === 'short' ? null : wasShortOn(accounts, input, result, today, limits),
+    wasShortOn: state === 'short' ? null : wasShortOn(accounts, input, run, today, limits),
     room: isLegumeBed ? null : roomFor(need, judged.onHand, laid, openShare, limits),
     excessClass:
       overFed?.excessClass ??

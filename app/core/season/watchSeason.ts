@@ -6,16 +6,20 @@ import {
   type GrowingPlanting,
 } from './bedState';
 import { stepDay } from './day';
-import { flowIndex, flowKinds } from './flows';
+import { flowIndex, flowKinds, type FlowIndex } from './flows';
 import type { BedSeason } from './input';
 import type { RunPlan } from './runPlan';
-import { judgedFlows } from './seasonAccount';
-import type { WatchedSeason } from './watchedSeason';
+import { watchedFlows, type WatchedSeason } from './watchedSeason';
+
+const { mineralLower: lower, mineralTop: top } = poolIndex;
 
 const washedOut = flowIndex('mineralLower', 'leached', 'washed out');
 
 interface PlantingWatch {
   readonly id: string;
+  /** days of the run on which it can stand */
+  readonly first: number;
+  readonly last: number;
   demand: number;
   demandMet: number;
   fixed: number;
@@ -25,9 +29,10 @@ interface PlantingWatch {
 }
 
 /**
- * What a draw keeps of a run: what a bed's state is judged by, and no more. One watch serves all
- * draws of a bed, each run writes it anew. The flows of `judgedFlows` are kept, the others are not
- * there.
+ * What a draw keeps of a run: what a bed's state of `today` is judged by, and no more. One watch
+ * serves all draws of a bed, each run writes it anew. Released, tied up and luxury are kept for the
+ * days after today, the lower layer and the roots for today; on other days they hold no number, so
+ * that nothing can be judged by them unnoticed.
  */
 export interface SeasonWatch extends WatchedSeason {
   readonly plantings: readonly PlantingWatch[];
@@ -40,16 +45,19 @@ export interface SeasonWatch extends WatchedSeason {
 export function newWatch(input: BedSeason): SeasonWatch {
   const days = input.lastDay - input.firstDay + 1;
   const series = (): Float64Array => new Float64Array(days);
-  const flows: Float64Array[] = [];
-  for (const flow of judgedFlows) flows[flow] = series();
+  const unknown = (): Float64Array => series().fill(Number.NaN);
   return {
     firstDay: input.firstDay,
     days,
-    pools: { mineralTop: series(), mineralLower: series() },
-    rootReach: series(),
-    flows,
-    plantings: input.plantings.map(({ id }) => ({
+    pools: { mineralTop: series(), mineralLower: unknown() },
+    rootReach: unknown(),
+    released: unknown(),
+    tiedUp: unknown(),
+    luxury: unknown(),
+    plantings: input.plantings.map(({ id, startDay, clearingDay }) => ({
       id,
+      first: startDay - input.firstDay,
+      last: (clearingDay ?? input.lastDay) - input.firstDay,
       demand: 0,
       demandMet: 0,
       fixed: 0,
@@ -65,50 +73,76 @@ export function newWatch(input: BedSeason): SeasonWatch {
 /**
  * Runs a bed like `runSeason`, by the same day, and keeps only what a watch does.
  *
- * @param today scratch of one place per flow kind
+ * @param flows scratch of one place per flow kind
  */
 export function watchSeason(
   input: BedSeason,
   plan: RunPlan,
   watch: SeasonWatch,
-  today: Float64Array = new Float64Array(flowKinds.length),
+  flows: Float64Array = new Float64Array(flowKinds.length),
 ): void {
   const state = startingState(input, plan.lowerDepth, plan, false);
-  let leached = 0;
+  const { mineralTop } = watch.pools;
+  const today = input.today - input.firstDay;
+  // Only what is read is set back, and that where it is read: the other flows pile up unseen, and
+  // what was washed out is to.
+  flows.fill(0);
   for (let index = 0; index < watch.days; index++) {
-    today.fill(0);
-    stepDay(input, state, today, index);
-    leached += today[washedOut]!;
-    keepDay(watch, state, today, index);
+    stepDay(input, state, flows, index);
+    mineralTop[index] = state.nitrogen[top]!;
+    keepPlants(watch.plantings, state.plantings, index);
+    if (index < today) continue;
+    keepFlows(watch, flows, index);
+    if (index === today) keepToday(watch, state, index);
   }
-  watch.leached = leached;
+  watch.leached = flows[washedOut]!;
   watch.steps += watch.days;
   for (let at = 0; at < watch.plantings.length; at++)
     keepTotals(watch.plantings[at]!, state.plantings[at]!);
 }
 
-function keepDay(
-  watch: SeasonWatch,
-  { nitrogen, plantings }: BedState,
-  today: Float64Array,
+/** Days on which a planting is not there stay 0, in every draw. */
+function keepPlants(
+  watches: readonly PlantingWatch[],
+  plantings: readonly GrowingPlanting[],
   index: number,
 ): void {
-  watch.pools.mineralTop[index] = nitrogen[poolIndex.mineralTop]!;
-  watch.pools.mineralLower[index] = nitrogen[poolIndex.mineralLower]!;
-  for (let at = 0; at < judgedFlows.length; at++) {
-    const flow = judgedFlows[at]!;
-    watch.flows[flow]![index] = today[flow]!;
-  }
-  let reach = 0;
-  for (let at = 0; at < plantings.length; at++) {
+  for (let at = 0; at < watches.length; at++) {
+    const kept = watches[at]!;
+    if (index < kept.first || index > kept.last) continue;
     const plant = plantings[at]!;
-    const kept = watch.plantings[at]!;
     kept.dailyNeed[index] = plant.needToday;
     kept.dailyUptake[index] = plant.uptakeToday;
     kept.dailyFixed[index] = plant.fixedToday;
-    if (plant.standing) reach = Math.max(reach, plant.fullReach);
   }
+}
+
+function keepToday(watch: SeasonWatch, { nitrogen, plantings }: BedState, index: number): void {
+  watch.pools.mineralLower[index] = nitrogen[lower]!;
+  let reach = 0;
+  for (const plant of plantings) if (plant.standing) reach = Math.max(reach, plant.fullReach);
   watch.rootReach[index] = reach;
+  // so far they held what had piled up since the first day
+  watch.released[index] = Number.NaN;
+  watch.tiedUp[index] = Number.NaN;
+  watch.luxury[index] = Number.NaN;
+}
+
+function keepFlows(watch: SeasonWatch, flows: Float64Array, index: number): void {
+  watch.released[index] = takeOut(flows, watchedFlows.released);
+  watch.tiedUp[index] = takeOut(flows, watchedFlows.tiedUp);
+  watch.luxury[index] = takeOut(flows, watchedFlows.luxury);
+}
+
+/** Sums some flows and sets them back. */
+function takeOut(flows: Float64Array, which: readonly FlowIndex[]): number {
+  let sum = 0;
+  for (let at = 0; at < which.length; at++) {
+    const flow = which[at]!;
+    sum += flows[flow]!;
+    flows[flow] = 0;
+  }
+  return sum;
 }
 
 function keepTotals(kept: PlantingWatch, plant: GrowingPlanting): void {

@@ -60,8 +60,10 @@ const beds: readonly (readonly [string, BedSeason])[] = [
         { kind: 'rake off', day: day('06-25'), share: 0.2 },
         { kind: 'water', day: day('07-16'), depth: 9 },
         { kind: 'water', day: day('07-16'), depth: 4 },
+        { kind: 'rake off', day: day('08-20'), share: 0.5 },
         { kind: 'dig cover in', day: day('10-20'), share: 1 },
       ],
+      seasonStarts: [day('11-10')],
     }),
   ],
   [
@@ -87,6 +89,7 @@ const beds: readonly (readonly [string, BedSeason])[] = [
 describe('a season against an integration written anew, every pool on every day', () => {
   test.each(beds)('%s: to 1e-6 g/m2', (_name, bed) => {
     const ours = runSeason(bed);
+    expect(ours.residual).toBeLessThan(1e-9);
     const theirs = integrateBed(bed);
     for (const pool of pools) {
       let worst = 0;

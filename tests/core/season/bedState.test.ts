@@ -6,14 +6,15 @@ import {
   nitrogenOnHand,
   poolIndex,
   startingState,
+  wayOf,
   type BedState,
 } from '../../../app/core/season/bedState';
-import { flowIndex, flowKinds, pools } from '../../../app/core/season/flows';
+import { flowKinds, pools } from '../../../app/core/season/flows';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { bareBed, firstOf2013, fruitingCrop, planted } from './handMadeBed';
 
 const c = typicalCoefficients();
-const down = flowIndex('mineralTop', 'mineralLower', 'washed down');
+const down = wayOf('mineralTop', 'mineralLower', 'washed down');
 
 describe('moving nitrogen', () => {
   let state: BedState;
@@ -30,7 +31,7 @@ describe('moving nitrogen', () => {
     move(state, flows, down, 0.5);
     expect(held('mineralTop')).toBeCloseTo(top - 1.25, 12);
     expect(held('mineralLower')).toBeCloseTo(lower + 1.25, 12);
-    expect(flows[down]).toBe(1.25);
+    expect(flows[down.flow]).toBe(1.25);
   });
 
   test.each([-0.001, -1e-6, NaN, -Infinity])('refuses to run backwards by %d', (grams) => {
@@ -43,8 +44,8 @@ describe('moving nitrogen', () => {
 
   test('from outside only one pool changes, to outside only one', () => {
     const before = state.nitrogen.slice(0, pools.length).reduce((sum, one) => sum + one, 0);
-    move(state, flows, flowIndex('rain', 'mineralTop', 'rain'), 2);
-    move(state, flows, flowIndex('mineralLower', 'leached', 'washed out'), 0.5);
+    move(state, flows, wayOf('rain', 'mineralTop', 'rain'), 2);
+    move(state, flows, wayOf('mineralLower', 'leached', 'washed out'), 0.5);
     const after = state.nitrogen.slice(0, pools.length).reduce((sum, one) => sum + one, 0);
     expect(after - before).toBeCloseTo(1.5, 10);
   });

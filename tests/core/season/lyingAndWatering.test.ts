@@ -1,9 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { decayParameters } from '../../../app/core/cover/decay';
 import { coverFraction } from '../../../app/core/cover/wetness';
+import type { LayerInput } from '../../../app/core/season/input';
 import { runSeason } from '../../../app/core/season/season';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
-import { bareBed, clippings, compost, firstOf2013, moved, steadyWeather } from './handMadeBed';
+import {
+  bareBed,
+  clippings,
+  compost,
+  firstOf2013,
+  moved,
+  steadyWeather,
+  straw,
+} from './handMadeBed';
 
 const c = typicalCoefficients();
 const weather = (rain: number) => {
@@ -54,6 +63,34 @@ describe('what does not rot stays', () => {
       expect(left[59]).toBe(1);
       expect(left[150]).toBeLessThan(0.99);
     }
+  });
+
+  test('wood lies as it was laid until it is dug in, and then rots like straw of its C:N', () => {
+    const wood = (over: Partial<LayerInput>): LayerInput =>
+      straw(firstOf2013, 60, { materialId: 'chips', carbon: 2400, nitrogen: 12, ...over });
+    const dig = { kind: 'dig cover in', day: firstOf2013 + 100, share: 1 } as const;
+    const bed = (layer: LayerInput, events: (typeof dig)[]) =>
+      runSeason(bareBed({ weather: weather(2), layers: [layer], events }));
+    const lying = bed(wood({ materialClass: 'inert' }), []);
+    expect(lying.layers[0]!.left.at(-1)).toBe(1);
+    expect(lying.pools.coverResidue.at(-1)).toBeCloseTo(12, 12);
+    const dug = bed(wood({ materialClass: 'inert' }), [dig]);
+    expect(dug.pools.coverResidue[99]).toBeCloseTo(12, 12);
+    expect(dug.pools.coverResidue.at(-1)).toBe(0);
+    const atOnce = (materialClass: 'inert' | 'mature') =>
+      bed(wood({ materialClass, placement: 'dug' }), []).pools.dugResidue;
+    expect([...atOnce('inert')]).toEqual([...atOnce('mature')]);
+    expect(atOnce('inert').at(-1)).toBeLessThan(11);
+    // the same soil, a hundred days later: less warmth is left, so less is gone
+    expect(dug.pools.dugResidue.at(-1)).toBeLessThan(12);
+    expect(dug.pools.dugResidue.at(-1)).toBeGreaterThan(atOnce('inert').at(-1)!);
+  });
+
+  test('a material without nitrogen feeds nothing and breaks nothing', () => {
+    const bare = straw(firstOf2013, 40, { nitrogen: 0 });
+    const result = runSeason(bareBed({ weather: weather(2), layers: [bare] }));
+    expect(result.residual).toBeLessThan(1e-9);
+    expect(moved(result, 'applied', '*')).toBe(0);
   });
 
   test('compost that has nothing slow to set free lies as it was laid', () => {

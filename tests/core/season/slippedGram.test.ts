@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { classKey } from '../../../app/core/cover/residueClass';
 import { type BedState, lowerDepthFor, startingState } from '../../../app/core/season/bedState';
 import { stepDay } from '../../../app/core/season/day';
 import { flowKinds, pools } from '../../../app/core/season/flows';
@@ -112,7 +113,7 @@ describe('a millionth of a gram slipped into the day is shown by the balance', (
         }),
     );
 
-    const classes = stateOnSlipDay().classes.map(({ key }) => key);
+    const classes = stateOnSlipDay().classes.map(classKey);
     test.each(
       classes.flatMap((key) =>
         (['residue', 'microbes', 'humus'] as const).map((part) => ({ key, part })),
@@ -120,7 +121,7 @@ describe('a millionth of a gram slipped into the day is shown by the balance', (
     )('of carbon into the $part of what lies as "$key"', ({ key, part }) => {
       // A gram of carbon is a gram of nitrogen over the C:N of its pool: seen all the same.
       const change = (state: BedState): void =>
-        void (state.classes.find((one) => one.key === key)![part] += grams);
+        void (state.classes.find((one) => classKey(one) === key)![part] += grams);
       shows({ evening: change });
       shows({ overnight: change }, 1e-9);
     });
