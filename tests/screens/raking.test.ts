@@ -56,6 +56,13 @@ describe('the top layer', () => {
     expect(taken.material.row.id).toMatch(/^grass-/);
   });
 
+  test('an answer of before the raking, or of another share, is not taken for this one', () => {
+    const now = raked(raking(0.5));
+    expect(takenOff(now, gate, before, raking(0.5))).toBeNull();
+    expect(takenOff(now, gate, results(raked(raking(0.25))), raking(0.5))).toBeNull();
+    expect(takenOff(now, gate, results(now), raking(0.5))?.nitrogenGrams).toBeGreaterThan(0);
+  });
+
   test('nothing lies, nothing on top', () => {
     const bare = { ...sample, applications: [] };
     expect(topLayer(bare, results(bare), today)).toBeNull();

@@ -23,7 +23,7 @@ import { CarryDialog } from './CarryDialog';
 import { LayerDialog } from './LayerDialog';
 import { RakeDialog } from './RakeDialog';
 import { nitrateTestWords } from './nitrateTestWords';
-import { takenOff, type Raking, type TakenOff } from './raking';
+import { takenOff, type Raking } from './raking';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -32,7 +32,7 @@ type Open =
   | { readonly kind: 'event'; readonly event: GardenEvent }
   | { readonly kind: 'layer'; readonly layer: Application }
   | { readonly kind: 'rake'; readonly event: Raking | null }
-  | { readonly kind: 'carry'; readonly event: Raking; readonly taken: TakenOff }
+  | { readonly kind: 'carry'; readonly event: Raking }
   | { readonly kind: 'lay' };
 
 /** What was done on a bed, newest first; every line can be changed or deleted. */
@@ -51,6 +51,8 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
     setDone(null);
     setOpen(next);
   };
+
+  const carried = open?.kind === 'carry' ? takenOff(garden, bed, results, open.event) : null;
 
   const entries = [
     ...layersOn(garden, bed.id).map((layer) => ({ date: layer.date, layer, event: null })),
@@ -154,7 +156,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
                     type="button"
                     className="button-small"
                     aria-label={`Lay it on another bed: ${label}`}
-                    onClick={() => started({ kind: 'carry', event, taken })}
+                    onClick={() => started({ kind: 'carry', event })}
                   >
                     Lay it on another bed…
                   </button>
@@ -226,11 +228,11 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           }
         />
       )}
-      {open?.kind === 'carry' && (
+      {open?.kind === 'carry' && carried && (
         <CarryDialog
           from={bed}
           raking={open.event}
-          taken={open.taken}
+          taken={carried}
           onClose={() => setOpen(null)}
           onLaid={(name) => setDone(`Laid on ${name}. Undo takes it back.`)}
         />

@@ -81,7 +81,7 @@ export interface TakenOff {
  * What a raking took off, as the run has it: dry matter by the share that was raked, nitrogen by
  * the run's own flows of that day, split by share where a bed was raked more than once on it.
  *
- * @returns null where nothing was lying
+ * @returns null where nothing was lying, or the run does not yet know of this raking
  * @source the run; no measured constant enters
  */
 export function takenOff(
@@ -98,6 +98,12 @@ export function takenOff(
     (event): event is Raking =>
       event.kind === 'rake off' && event.bedId === bed.id && event.date === raking.date,
   );
+  // the answer may still be that of the garden before the raking was written down or changed
+  const answered = results.input.events.flatMap((event) =>
+    event.kind === 'rake off' && event.day === day ? [event.share] : [],
+  );
+  const written = rakings.map(({ share }) => share);
+  if (String(answered.sort()) !== String(written.sort())) return null;
   let stays = 1;
   let own = 0;
   for (const event of rakings) {
