@@ -5,6 +5,7 @@
  * @property {number} passed
  * @property {string[]} failed
  * @property {string[]} notRun
+ * @property {string[]} [secondTry]  passed, but failed the first time; named so that it is mended
  */
 
 /**
@@ -50,7 +51,7 @@ export function readVitest(report, top) {
  */
 export function readPlaywright(report) {
   /** @type {Outcome} */
-  const outcome = { passed: 0, failed: [], notRun: [] };
+  const outcome = { passed: 0, failed: [], notRun: [], secondTry: [] };
   for (const { message } of report.errors ?? [])
     outcome.failed.push(`outside any test: ${message?.split('\n')[0] ?? 'no message'}`);
   /**
@@ -66,7 +67,10 @@ export function readPlaywright(report) {
         const why = test.annotations?.find(({ type }) => type === 'skip')?.description;
         if (test.status === 'expected') outcome.passed++;
         else if (test.status === 'skipped') outcome.notRun.push(why ? `${whole} (${why})` : whole);
-        else outcome.failed.push(`${whole}${test.status === 'flaky' ? ' (flaky)' : ''}`);
+        else if (test.status === 'flaky') {
+          outcome.passed++;
+          outcome.secondTry?.push(whole);
+        } else outcome.failed.push(whole);
       }
   };
   for (const suite of report.suites) read(suite, []);
@@ -96,15 +100,21 @@ export function judgeRunner(outcome, ended) {
  * @returns {{ lines: string[], isGood: boolean }}
  */
 export function summary(outcomes) {
-  /** @type {(key: 'failed' | 'notRun') => string[]} */
+  /** @type {(key: 'failed' | 'notRun' | 'secondTry') => string[]} */
   const named = (key) =>
-    outcomes.flatMap(([runner, outcome]) => outcome[key].map((name) => `  ${runner}: ${name}`));
+    outcomes.flatMap(([runner, outcome]) =>
+      (outcome[key] ?? []).map((name) => `  ${runner}: ${name}`),
+    );
   const passed = outcomes.reduce((sum, [, outcome]) => sum + outcome.passed, 0);
   const failed = named('failed');
   const notRun = named('notRun');
+  const secondTry = named('secondTry');
   return {
     lines: [
       ...(notRun.length > 0 ? ['', 'Did not run, and counted in neither:', ...notRun] : []),
+      ...(secondTry.length > 0
+        ? ['', 'Passed only on a second try, so there is a race to be found:', ...secondTry]
+        : []),
       ...(failed.length > 0 ? ['', 'Failed:', ...failed] : []),
       '',
       `${passed} passed, ${failed.length} failed`,

@@ -49,12 +49,9 @@ test('Playwright: nested groups, projects, reasons for skipping, trouble outside
     ],
   };
   expect(readPlaywright(report)).toEqual({
-    passed: 1,
-    failed: [
-      'outside any test: the set-up broke',
-      'a.spec.ts > second [service]',
-      'a.spec.ts > third [service] (flaky)',
-    ],
+    passed: 2,
+    failed: ['outside any test: the set-up broke', 'a.spec.ts > second [service]'],
+    secondTry: ['a.spec.ts > third [service]'],
     notRun: ['a.spec.ts > group > fourth [service] (no binary)'],
   });
 });
@@ -87,6 +84,13 @@ describe('the sum', () => {
     expect(lines.at(-1)).toBe('8 passed, 1 failed');
     expect(lines.slice(0, -1).join('\n')).toMatch(/pages: c \(no binary\)[^]*unit: a > b/);
     expect(isGood).toBe(false);
+  });
+  test('names what passed only on a second try', () => {
+    const { lines, isGood } = summary([
+      ['pages', { passed: 2, failed: [], notRun: [], secondTry: ['a > b'] }],
+    ]);
+    expect(lines.join('\n')).toMatch(/second try[^]*pages: a > b[^]*2 passed, 0 failed$/);
+    expect(isGood).toBe(true);
   });
   test('is good only when something passed and nothing failed', () => {
     expect(summary([['unit', good]])).toMatchObject({
