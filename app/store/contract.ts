@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { DayNumber } from '../core/days';
 import type { Result } from '../core/result';
 import type { BedAnswer } from '../core/season/bedAnswer';
+import type { DrawsAnswer } from '../core/season/draws/runDraws';
 import type { Caution, NitrogenState } from '../core/season/verdict';
 import type { ParseFailure } from '../document/failures';
 import type { OwnGardenAnswers } from '../document/startGarden';
@@ -310,6 +311,30 @@ export interface PreviewBed {
   readonly cautions: readonly Caution[];
   /** ids of the proposed layers in `after`, in the order of the draft's parts */
   readonly layerIds: readonly string[];
+  /** the bed without and with the layers in the same imagined seasons; missing until they are run */
+  readonly draws?: { readonly before: DrawsAnswer; readonly after: DrawsAnswer };
+}
+
+/** A bed over its imagined seasons; odds and bands come with how they were got. */
+export interface BedDraws {
+  readonly answer: DrawsAnswer;
+  /** `quick`: a hundred imagined seasons, while things change; `whole`: a thousand, once nothing does */
+  readonly stage: 'quick' | 'whole';
+  /** the garden or the day is another since: shown, and said to be of before */
+  readonly isBehind: boolean;
+}
+
+/** What is being done about the imagined seasons of all beds. */
+export interface DrawsWork {
+  /** `idle`: nothing to run, or stopped; `ready`: all that was asked for has come */
+  readonly state: WorkState;
+  /** by `stopDraws`; until `resumeDraws` nothing is run any more */
+  readonly isStopped: boolean;
+  /** imagined seasons run, of all beds together, and how many it will be */
+  readonly done: number;
+  readonly of: number;
+  /** why it failed, in the engine's words, for a "why" line */
+  readonly reason: string | null;
 }
 
 /** The state of a bed week by week as it was known then. */
@@ -331,10 +356,16 @@ export interface ResultsSlice {
   readonly bedResults: Readonly<Record<string, BedResults>>;
   readonly preview: Preview | null;
   readonly history: StateHistory | null;
+  /** by bed id; a bed whose imagined seasons have not been run yet is missing */
+  readonly draws: Readonly<Record<string, BedDraws>>;
+  readonly drawsWork: DrawsWork;
   /** asks for the effect of a proposal, after a short pause in typing; empty: forget it */
   propose(drafts: readonly LayingDraft[]): void;
   /** computes the state history of a bed once; later calls with the same garden do nothing */
   wantHistory(bedId: string): void;
+  /** ends the run under way and keeps what is there; no further ones until `resumeDraws` */
+  stopDraws(): void;
+  resumeDraws(): void;
 }
 
 // ------------------------------------------------------------------ view

@@ -132,8 +132,12 @@ export function resultsDoor(
     bedResults: {},
     preview: null,
     history: null,
+    draws: {},
+    drawsWork: { state: 'idle', isStopped: false, done: 0, of: 0, reason: null },
     propose,
     wantHistory,
+    stopDraws: () => write({ drawsWork: { ...read().drawsWork, isStopped: true } }),
+    resumeDraws: () => write({ drawsWork: { ...read().drawsWork, isStopped: false } }),
   };
 
   return {
