@@ -5,16 +5,37 @@
  *
  *     kernel FILE check          pools and flows of every day, one day a line
  *     kernel FILE time RUNS      nanoseconds of the fastest of RUNS runs, and of all together
+ *     kernel FILE parts RUNS     how often each part of the day was met at work; only where it was
+ *                                compiled with -DPARTS, which slows it a little
  *
  * FILE is written by kernelInput.ts. Ends with 1 and a line on stderr where the file is not
  * understood or a flow runs backwards.
  */
-#define _POSIX_C_SOURCE 199309L
+#define _XOPEN_SOURCE 700
 #include <math.h>
+#include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/time.h>
 #include <time.h>
+
+/* Where a run is, for whoever looks in from time to time. */
+#define PART_NAMES(X) X(start) X(events) X(plants) X(water) X(losses) X(decay) X(cover) X(uptake) \
+  X(harvest) X(keep)
+#ifdef PARTS
+#define PART(name) part_##name,
+enum { PART_NAMES(PART) PART_COUNT };
+static volatile sig_atomic_t part;
+static volatile long met[PART_COUNT];
+#define AT(name) (part = part_##name)
+static void look(int signal) {
+  (void)signal;
+  met[part]++;
+}
+#else
+#define AT(name) ((void)0)
+#endif
 
 enum { COVER_RESIDUE, COVER_MICROBES, COVER_HUMUS, COVER_FREE, DUG_RESIDUE, DUG_MICROBES,
   DUG_HUMUS, SLOW, SOIL_ORGANIC, YOUNG_HUMUS, MINERAL_TOP, MINERAL_LOWER, CROP, POOLS };
@@ -79,7 +100,7 @@ typedef struct { int index, kind, planting; double size; } Event;
 typedef struct {
   Coefficients c;
   int days, keptMoist, flowFrom[FLOWS], flowTo[FLOWS];
-  double firstDay, today, lowerDepth, topFull, topWilt, lowerFull, lowerWilt, rainOfYear;
+  double firstDay, today, curveNumber, lowerDepth, topFull, topWilt, lowerFull, lowerWilt, rainOfYear;
   double fieldCapacity, wiltingPoint, bulkDensity, organicMatter, startingTop;
   double *rain, *evapotranspiration, *mean, *airFactor;
   int plantings, layers, events, seasonStarts;
@@ -806,14 +827,18 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   const Coefficients *c = &bed->c;
   double *n = s->nitrogen;
   double day = bed->firstDay + index;
+  AT(events);
   s->rain = bed->rain[index];
+  if (bed->curveNumber >= 0) s->rain -= runoff(s->rain, bed->curveNumber);
   s->et0 = bed->evapotranspiration[index];
   s->mean = bed->mean[index];
   s->airFactor = bed->airFactor[index];
   s->logged = 0;
   if (bed->isBusy[index]) beginBusyDay(bed, s, flows, index);
+  AT(plants);
   advancePlants(bed, s, day);
 
+  AT(water);
   s->dry = lyingDry(s);
   s->hidden = s->dry > 0 ? -expm1(-c->coverFractionPerKilogram * s->dry) : 0;
   s->capacity = coverWaterCapacity(s->dry, c);
@@ -828,6 +853,7 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   s->soilDays = s->soilFactor * (0.2 + 0.8 * held(0, 1, available));
   s->surfaceDays = s->airFactor * (c->coverDryWetness + (1 - c->coverDryWetness) * s->fill);
 
+  AT(losses);
   if (s->drainageLower > 0)
     move(bed, s, flows, LEACHED, n[MINERAL_LOWER] * leachedShare(s->drainageLower, bed->lowerFull));
   if (s->drainageTop > c->denitrificationDrainage)
@@ -839,7 +865,9 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   move(bed, s, flows, SOIL, n[SOIL_ORGANIC] * c->soilReleaseRate * s->soilDays);
   move(bed, s, flows, YOUNG, n[YOUNG_HUMUS] * c->youngHumusRate * s->soilDays);
 
+  AT(decay);
   decayDay(bed, s, flows);
+  AT(cover);
   for (int at = 0; at < s->classCount; at++)
     s->classes[at].lyingDry *= s->classes[at].lyingFactor;
   s->slowLyingDry *= s->slowLyingFactor;
@@ -848,7 +876,7 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   double leaving = c->ammoniaLeaving * s->ripe;
   s->unripe -= ripening;
   s->ripe += ripening - leaving;
-  double wet = least(1, c->ammoniaDryShare + c->ammoniaWetSlope * s->fill);
+  double wet = c->ammoniaDryShare + c->ammoniaWetSlope * s->fill;
   double warm = least(1.5, s->airFactor / factorAt20);
   double demand = leaving * least(1, wet * warm);
   move(bed, s, flows, AMMONIA, least(demand, c->ammoniaFreeShare * most(0, n[COVER_FREE])));
@@ -857,12 +885,15 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   double washed = least(1, c->washBase + (through > 0 ? through / (through + deep) : 0));
   move(bed, s, flows, WASHED, washed * most(0, n[COVER_FREE]));
 
+  AT(uptake);
   s->foundTop = n[MINERAL_TOP];
   s->foundLower = n[MINERAL_LOWER];
   s->shareScale = shareScale(plantedShare(bed, s));
   for (int at = 0; at < bed->plantings; at++)
     if (s->plants[at].standing) takeUp(bed, s, flows, &bed->planting[at], &s->plants[at], day);
+  AT(harvest);
   harvestPlants(bed, s, flows, index, day);
+  AT(keep);
 }
 
 static void startState(const Bed *bed, State *s) {
@@ -929,6 +960,7 @@ static void keepDay(const Bed *bed, const State *s, Watch *watch, double *flows,
 
 static void watchSeason(const Bed *bed, State *s, Watch *watch, int isShown) {
   double flows[FLOWS];
+  AT(start);
   startState(bed, s);
   memset(flows, 0, sizeof flows);
   for (int index = 0; index < bed->days; index++) {
@@ -997,6 +1029,7 @@ static void readBed(Bed *bed) {
   bed->firstDay = number();
   bed->days = whole();
   bed->today = number();
+  bed->curveNumber = number();
   bed->keptMoist = whole();
   bed->lowerDepth = number();
   bed->topFull = number();
@@ -1136,6 +1169,20 @@ int main(int count, char **words) {
     return 0;
   }
   int runs = count > 3 ? atoi(words[3]) : 1000;
+#ifdef PARTS
+  if (strcmp(words[2], "parts") == 0) {
+    struct sigaction looks = {0};
+    looks.sa_handler = look;
+    looks.sa_flags = SA_RESTART;
+    sigaction(SIGPROF, &looks, NULL);
+    struct itimerval every = { { 0, 1000 }, { 0, 1000 } };
+    setitimer(ITIMER_PROF, &every, NULL);
+    for (int run = 0; run < runs; run++) watchSeason(&bed, state, &watch, 0);
+#define SAY(name) printf("%s %ld\n", #name, met[part_##name]);
+    PART_NAMES(SAY)
+    return 0;
+  }
+#endif
   double fastest = INFINITY;
   double all = nanoseconds(CLOCK_PROCESS_CPUTIME_ID);
   for (int run = 0; run < runs; run++) {

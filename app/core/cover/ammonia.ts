@@ -52,7 +52,11 @@ const at20 = temperatureFactor(20);
 
 /**
  * A day of the two stores: 0.18 of the unripe ripens, 0.16 of the ripe leaves the store, and of
- * that the wetter and warmer the cover is the more goes to the air.
+ * that the wetter and warmer the cover is the more goes to the air:
+ *
+ *     min(1, (0.1 + 1.8 x fill) x min(1.5, fT(air)/fT(20)))
+ *
+ * Only the product is held at 1: a soaked cover makes up for cool air.
  *
  * @param coverFill 0-1, how full of water the cover is
  * @param airFactor fT of the air, where it is known already
@@ -69,7 +73,7 @@ export function ammoniaDay(
   const leaving = c.ammoniaLeaving * stores.ripe;
   stores.unripe -= ripening;
   stores.ripe += ripening - leaving;
-  const wet = Math.min(1, c.ammoniaDryShare + c.ammoniaWetSlope * coverFill);
+  const wet = c.ammoniaDryShare + c.ammoniaWetSlope * coverFill;
   const warm = Math.min(1.5, airFactor / at20);
   return leaving * Math.min(1, wet * warm);
 }

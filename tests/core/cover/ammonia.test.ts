@@ -23,7 +23,7 @@ describe('what a layer may lose', () => {
     expect(ammoniaDepthFactor(millimetres)).toBeCloseTo(factor, 12),
   );
 
-  // soil-equations table G: the line gives 0 at 11.5, 3.4 at 21.2, 6.9 at 30 and 12.2 % at 43.3 g/kg.
+  // de Ruijter & Huijsmans 2019, coefficients recalled; by hand 0.40 x - 5.08 gives 0 at 11.5, 3.4 at 21.2, 6.9 at 30 and 12.2 % at 43.3 g/kg.
   test.each([
     [11.5, '0.0'],
     [21.2, '3.4'],
@@ -53,6 +53,13 @@ describe('how it leaves', () => {
     expect(season(1, 20)).toBeCloseTo(1, 9);
     expect(season(0, 20)).toBeCloseTo(0.1, 9);
     expect(season(0.25, 20)).toBeCloseTo(0.55, 9);
+  });
+
+  test('only the product of wetness and warmth is held at 1: soaked, cool air takes as much', () => {
+    // fT(10)/fT(20) = exp(308.56/66.02 - 308.56/56.02) = 0.4342 (Lloyd & Taylor 1994); x 1.9 soaked
+    expect(season(0.5, 10)).toBeCloseTo(0.4342, 4);
+    expect(season(1, 10)).toBeCloseTo(1.9 * 0.4342, 3);
+    expect(season(1, 15)).toBeCloseTo(1, 9);
   });
 
   test('warmth counts against 20 C, at most one and a half times; frozen nothing leaves', () => {

@@ -288,7 +288,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     const asks = c.ammoniaLeaving * promise.ripe;
     promise.ripe += c.ammoniaRipening * promise.unripe - asks;
     promise.unripe *= 1 - c.ammoniaRipening;
-    const wet = Math.min(1, c.ammoniaDryShare + c.ammoniaWetSlope * fill);
+    const wet = c.ammoniaDryShare + c.ammoniaWetSlope * fill;
     const warm = Math.min(1.5, warmth(mean) / warmth(20));
     free -= Math.min(asks * Math.min(1, wet * warm), c.ammoniaFreeShare * free);
     const reach = d.through + c.washDepth * Math.max(c.washLeastMass, dryMorning);
