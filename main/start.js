@@ -1,4 +1,4 @@
-// `npm start`. A fresh clone has no packages yet and perhaps an old Node, so this file uses nothing
+// `npm start`. It may run on an old Node, before anything is installed, so this file uses nothing
 // but Node's own modules and loads the rest only once the version is known to be new enough.
 import { nodeComplaint } from './launch/nodeVersion.js';
 

@@ -301,7 +301,7 @@ function readItem(
 
 /**
  * Reads what was done on earlier days in one entry: "2 bags on 8 June", "2 bags on 8, 15 and
- * 22 June", "about a bag a week on the tomatoes since April", "a bucket every Saturday from 1 May
+ * 22 June", "roughly two bags a week on the squash from 1 May", "a bucket every Saturday from 1 May
  * to 15 June", several parted by semicolons. Without a date it is today's.
  *
  * "A week" counts from the first day of the span in steps of seven days, up to today; the answer

@@ -15,7 +15,7 @@ export interface PickOneProps {
   readonly echo?: ReactNode;
 }
 
-/** One of a longer list. Picking never moves focus or closes anything else. */
+/** One of a longer list. After a pick the focus is where it was, and what was open is open. */
 export function PickOne(props: PickOneProps) {
   return (
     <Field label={props.label} hint={props.hint} echo={props.echo}>

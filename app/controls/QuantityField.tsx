@@ -68,8 +68,8 @@ export interface SettledQuantityFieldProps<More> {
 }
 
 /**
- * A quantity that belongs to the garden. The text being typed and the number it means are two
- * states; the number goes out when editing ends, in the inside unit whatever the screen shows.
+ * A quantity that belongs to the garden. While somebody types, only the text changes; leaving the
+ * field hands out what it means, in the inside unit whatever the screen shows.
  */
 export function SettledQuantityField<More = unknown>(props: SettledQuantityFieldProps<More>) {
   const shown = props.value === null ? '' : props.show(props.value);

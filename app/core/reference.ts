@@ -1,7 +1,7 @@
 /**
- * How a number is known. `read`: seen in the source named. `reported`: seen in a weak or
- * second-hand copy. `derived`: arithmetic on read values. `mixed`: part read, part recalled.
- * `memory`: recalled, not verified. `assumed`: our own judgement. `common practice`: what growers
+ * How a number is known. `read`: seen in the source named. `reported`: seen only
+ * where somebody else repeats it. `derived`: reckoned from read values. `mixed`: some of it read,
+ * some recalled. `memory`: recalled, not verified. `assumed`: our own judgement. `common practice`: what growers
  * do. `definition`: exact by definition. `measured`: the gardener's own measurement.
  */
 export type Standing =
@@ -25,7 +25,7 @@ export interface Cited<SourceKey extends string = string> {
   readonly high: number;
   readonly unit: string;
   readonly source: SourceKey;
-  /** table, page, section or the reference row it was taken from */
+  /** table, page or section it was taken from */
   readonly place: string;
   readonly standing: Standing;
   readonly drawnPer?: DrawnPer;

@@ -12,7 +12,7 @@
  * | time | whole civil days | `Day`, `Days` |
  */
 declare const unit: unique symbol;
-/** A number that knows its unit; free at run time. */
+/** A plain number to the machine; the compiler keeps it from a door that asks another unit. */
 export type Quantity<Unit extends string> = number & { readonly [unit]?: Unit };
 
 export type GramsPerM2 = Quantity<'g m-2'>;

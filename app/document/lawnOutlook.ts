@@ -154,8 +154,8 @@ const clippingsKind = (garden: Garden, kind: LawnKind): MaterialValues =>
 /**
  * What a lawn is expected to give on a day, what it gave, and what taking it costs.
  *
- * Expected: the yearly yield of its kind, spread over the year by warmth (growth potential of cool-
- * or warm-season grass) and water (a bucket under turf, FAO-56), then multiplied by the ratio that
+ * Expected: the yearly yield of its kind, spread over the year by warmth (growth potential, by
+ * season of the grass) and water (a bucket under turf, FAO-56), then multiplied by the ratio that
  * logged mowings taught. Ranges (8 times in 10) join what is not known of the ratio, how far one
  * mowing lies from its like, and how far imagined weathers of the days ahead part. The lawn's soil
  * is the one most beds have; it is taken as not watered.

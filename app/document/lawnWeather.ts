@@ -31,7 +31,7 @@ const imagined = dayKinds.indexOf('imagined');
 
 /**
  * A lawn's growth and water from `firstDay` to `lastDay`: measured weather up to `today`, imagined
- * after it with `seed`. Never looks at the record beyond `today`.
+ * after it with `seed`. What the record holds of later days is not read.
  */
 export function lawnSeason(
   garden: Garden,

@@ -30,7 +30,7 @@ export interface MaterialValues {
 /**
  * A row with measured values put in its place. A measured nitrogen leaves carbon as it was, so C:N
  * moves; a measured C:N leaves nitrogen as it was. Carbon stays within what the kind of material
- * can hold: a printed pair outside keeps its nitrogen and takes the nearest believable carbon.
+ * can hold: of a pair that does not fit, nitrogen stands and carbon goes to the nearest bound.
  */
 export function withMeasured(
   row: MaterialRow,

@@ -60,7 +60,7 @@ export const lawnKinds = [
   'seed-headed',
 ] as const;
 
-/** "Has anything been put on it?", asked before the first use of every source. */
+/** Sprays and feeds on a lawn or on what was brought in; must be settled before any of it is laid. */
 export const treatmentSchema = z.strictObject({
   answer: z.enum(['not asked', 'nothing', 'treated', 'unknown']),
   product: z.string().max(200).optional(),

@@ -89,7 +89,7 @@ export const bulkDensityOf = (garden: Garden, bed: Bed, today: DayNumber): numbe
 
 /**
  * A bed's soil. Organic matter: the latest test up to today, else the bed's own number, else the
- * years of compost or mulch. Starting nitrate: a test within sixty days before the first day; of
+ * the years it was mulched or composted. Starting nitrate: a test within sixty days before the first day; of
  * two on one day the later entry counts.
  */
 export function soilOf(
@@ -197,7 +197,7 @@ function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeather): Sea
  * Garden and tables as the engine takes one bed: everything per m2 of that bed, in inside units, at
  * likely values.
  *
- * The run starts when the bed was last known, if the gardener said so; else on the first day of the
+ * The run starts on the day from which the gardener knows the bed, where one is given; else on the first day of the
  * season that holds `today`, or six weeks before the earliest planting that stands in it where that
  * is sooner (at most a year before). It ends with the season that holds `today`. What lies outside
  * is left out; the weather after `today` is imagined.

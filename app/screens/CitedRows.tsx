@@ -10,7 +10,7 @@ export function CitedRows(props: {
   readonly rows: readonly { readonly name: string; readonly row: Row }[];
 }) {
   return (
-    <Scroller className="table-scroll" label="Numbers, and where they come from">
+    <Scroller className="table-scroll" label="Each number with its source">
       <table className="cited">
         <thead>
           <tr>

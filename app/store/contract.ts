@@ -160,13 +160,13 @@ export interface LayingDraft {
   readonly date: string;
   readonly placement: Application['placement'];
   readonly parts: readonly LayingPart[];
-  /** kinds of "stop" cautions deliberately passed for this laying */
+  /** kinds of "stop" cautions that were passed on purpose for this laying */
   readonly passedStops: readonly string[];
 }
 
 export type LayFailure =
   | EditFailure
-  /** these stops hold until each kind is in `passedStops` (once per source and season) */
+  /** these stops hold until each kind is in `passedStops` (a yes holds for its source till the season ends) */
   | { readonly kind: 'stops'; readonly stops: readonly StopCaution[] }
   /** the sums failed, so nobody knows whether there is a stop; `layIt(drafts, 'without cautions')` still records it */
   | { readonly kind: 'engine-failed'; readonly reason: string };
@@ -176,7 +176,7 @@ export interface StopCaution {
   readonly caution: Caution;
 }
 
-/** "About a bag a week on the tomatoes since April", in one step. */
+/** Mowings of a whole span of weeks, entered as one line and undone as one. */
 export interface BacklogDraft {
   readonly lawnId: string;
   readonly bedId: string;

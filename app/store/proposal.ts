@@ -74,8 +74,8 @@ function sourceOf(garden: Garden, from: Application['from']): string {
 }
 
 /**
- * A stop asks for its second step once per source and season: where it was passed before, it is
- * shown as a caution. A caution of the bed as a whole counts for every proposed source.
+ * One yes to a stop holds for its source till the season ends: from then on the stop is shown as
+ * a caution. A caution of the bed as a whole counts for every proposed source.
  */
 export function withPassedStops(
   garden: Garden,

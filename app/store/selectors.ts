@@ -48,7 +48,7 @@ export const openMowings = (garden: Garden): Mowing[] =>
     .sort((one, other) => (one.date < other.date ? 1 : one.date > other.date ? -1 : 0));
 
 /**
- * The lawn or stock about which "has anything been put on it?" must be asked before a layer is
+ * The lawn or stock whose sprays and feeds must be asked about before a layer is
  * taken from it, or null when it was asked, or cannot carry anything.
  */
 export function unaskedSource(

@@ -124,7 +124,7 @@ const share = (percent: number): Row =>
     'read',
   );
 
-/** Nitrogen that must be counted in the year of use: a floor for what is ready and comes slowly. */
+/** Share of the nitrogen that the first season must be charged with: a floor for what is ready and comes slowly. */
 export const firstYearUse = {
   'green compost': share(3),
   'other compost': share(5),

@@ -62,7 +62,7 @@ export const soils = {
 
 export type TextureName = keyof typeof soils;
 
-/** "How many years of compost or mulch?", when organic matter was never measured. */
+/** Organic matter by how long the bed has been mulched or composted, where no test says it. */
 export const organicMatterByMulchYears = {
   none: row(1.2, 2.5, 4.5, '% of dry soil', 'Assumed', 'no years of compost or mulch', 'assumed', {
     drawnPer: 'garden',

@@ -138,7 +138,7 @@ function treated({ caution, source: name, number, threshold, day }: Figures): st
   const from = day === '' ? '' : ` From ${day} on.`;
   switch (caution.row) {
     case 'not asked':
-      return `${source}: has anything been put on it, such as weedkiller, feed-and-weed, moss or grub killer?`;
+      return `Was ${source} ever treated: against weeds, moss, grubs, or with a feed that also weeds?`;
     case 'label forbids':
       return `${source} was treated, and the label forbids mulch.`;
     case 'label interval':

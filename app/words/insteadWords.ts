@@ -7,7 +7,7 @@ const sentences: Readonly<Record<InsteadKey, string>> = {
   'stop greens':
     'No more greens here this season; straw, leaves or crisp clippings if it lies bare.',
   'rake and carry':
-    'Rake the last layer off and carry it to a hungry bed; browns only from now on, a hungry crop in the gaps.',
+    'Rake off what was laid last and give it to a bed that wants it. After that lay only straw, leaves or other browns; in a gap, plant something that feeds heavily.',
   'split the layer': 'Spread it thinner over more ground, or let it wilt first.',
   'loosen or thin': 'Loosen it, or carry some to a bed that lies bare.',
   'let it dry': 'Wait till the last layer is dry and half gone, or lay browns between.',
@@ -20,14 +20,16 @@ const sentences: Readonly<Record<InsteadKey, string>> = {
   'wait for the soil': 'Leave the ground open to the sun till it is warm, then cover.',
   'sow or cover':
     'Sow something that takes it up, such as a cover crop; browns keep rain from driving it down.',
-  'browns only': 'Browns only from now on, and a hungry neighbour in the gaps.',
+  'browns only':
+    'Lay only straw, leaves or other browns now; in a gap, plant something that feeds heavily.',
   'keep off stems': 'Leave a hand’s breadth bare round each stem, and the row open over seed.',
   'pull back':
     'Pull the cover back from the plants till it dries; look under a board in the evening.',
   'air the glass': 'Open the glass, or use crisp clippings.',
   'uncover at night': 'Rake the cover aside for clear nights, or cover the plants themselves.',
   'crisp or hot heap': 'Dry it crisp first, or put it in the middle of a hot heap.',
-  'leave on the lawn': 'Leave it lying on the lawn: not the heap, not the town’s bin.',
+  'leave on the lawn':
+    'Leave it lying on the lawn. A heap or the council’s green waste would pass it on to somebody’s beans.',
   'answer the question': 'Look at the label or ask who treated it, and write down what they say.',
   'pot test':
     'Sow beans in three pots with half of it and three without; cupped leaves after 3-4 weeks say no.',

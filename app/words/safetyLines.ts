@@ -12,7 +12,7 @@ export const safetyLines: readonly { readonly weight: Weight; readonly says: str
   },
   {
     weight: 'stop',
-    says: 'Where dogs go: no cocoa hulls, mouldy compost, blood, bone or feather meal, slug bait.',
+    says: 'Dogs eat slug bait, cocoa hulls, compost gone mouldy and meals of blood, bone or feathers, and fall ill: use none where they run.',
   },
   {
     weight: 'stop',
@@ -36,8 +36,8 @@ export const safetyLines: readonly { readonly weight: Weight; readonly says: str
 export const shortFootLine =
   'All figures are estimates: labels, laboratories, local rules and people who know come first.';
 
-/** Stands at the foot of plans and prints. */
+/** Closes whatever is taken out on paper. */
 export const footLines: readonly string[] = [
-  'All figures are estimates. The label, a soil laboratory, the extension service, a doctor, a vet and the poisons line come first.',
+  'All figures are estimates. A label or a laboratory knows better; so do advisers on the spot and, where somebody is ill, doctor, vet or poisons line.',
   'Ask locally: may the lawn be fed, how far from water, may one burn or water now, where does green waste go?',
 ];

@@ -36,7 +36,7 @@ export interface Answers {
   readonly history: readonly WeekState[];
 }
 
-/** Over the wire to the worker, and back. Errors travel as text: they may not survive the crossing. */
+/** Over the wire to the worker, and back. An error goes as its text, since not every engine clones one. */
 export interface Asked {
   readonly id: number;
   readonly question: Question;

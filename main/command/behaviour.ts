@@ -43,7 +43,7 @@ const checks: readonly ((bench: Bench) => Checked)[] = [
     );
     return {
       holds: taken < 0.5,
-      says: `10 cm of straw laid on takes ${figure(taken)} g/m2 from the soil all season (under 0.5)`,
+      says: `10 cm of straw laid on costs the soil ${figure(taken)} g/m2 all season (under 0.5)`,
     };
   },
   ({ bed }) => {

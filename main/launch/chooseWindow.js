@@ -63,13 +63,13 @@ async function findElectron(probes) {
   if (!(await probes.siteAnswers()))
     return {
       binary: null,
-      reason: "Electron's binary is not on this machine and its release site does not answer",
+      reason: "Electron's program is missing here, and the site that has it does not answer",
     };
   const trouble = await probes.fetchBinary();
   if (trouble)
     return {
       binary: null,
-      reason: `Electron's binary is not on this machine and could not be fetched (${trouble})`,
+      reason: `Electron's program is missing here and could not be fetched (${trouble})`,
     };
   const fetched = probes.binary();
   return fetched

@@ -33,8 +33,8 @@ describe('what was done on earlier days, in one entry', () => {
     ['2 bags every other week since 1 June', ['2013-06-01', '2013-06-15']],
   ])('%s', (text, wanted) => expect(days(text)).toEqual(wanted));
 
-  test('about a bag a week on the tomatoes since April', () => {
-    const answer = log('about a bag a week on the tomatoes since April');
+  test('on the tomatoes about a bag a week since April', () => {
+    const answer = log('on the tomatoes about a bag a week since April');
     if (!answer.ok) throw new Error(answer.error.kind);
     const { entries, daysAreGuessed, series } = answer.value;
     // 1 April to 10 June in steps of seven days
@@ -47,7 +47,7 @@ describe('what was done on earlier days, in one entry', () => {
     });
     for (const { reading } of entries) {
       expect(reading.amount).toEqual({
-        text: 'about a bag on the tomatoes',
+        text: 'on the tomatoes about a bag',
         quantity: { kind: 'containers', count: 1, containerId: 'c-bag' },
         certainty: 'about',
       });

@@ -6,7 +6,7 @@ import { fromShown, toShown } from '../../app/core/shownUnit';
 import { metricGarden } from './gardens';
 
 describe('units on screen', () => {
-  // gardeners.md and lawn.md: 2 lb N per 1,000 sq ft is 9.8 g/m2; 111-260 kg/ha is 2.3-5.3 lb
+  // a garden column: 2 lb N per 1000 ft2 as 9.8 g/m2; Rhode Island 1990-91: 111-260 kg/ha as 2.3-5.3 lb
   test.each([
     [usUnits.nitrogenPerArea, 9.8, '2.0'],
     [usUnits.nitrogenPerArea, 11.1, '2.3'],

@@ -146,7 +146,7 @@ describe.each(places)('a month imagined from normals, $name', ({ normals, latitu
   });
 });
 
-test('the spreads are those of daily-weather section 1 and turn with the hemisphere', () => {
+test('the spreads are those of Central Park, NOAA normals 1991-2020, and turn with the hemisphere', () => {
   expect(typicalWeatherSpread(41).maximumSpreadCelsius[0]).toBe(5.6);
   expect(typicalWeatherSpread(41).minimumSpreadCelsius[6]).toBe(2.6);
   expect(typicalWeatherSpread(-41).maximumSpreadCelsius[6]).toBe(5.6);

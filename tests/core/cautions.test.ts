@@ -363,7 +363,7 @@ describe('legumes', () => {
     expect(lost(0.95)).toBe('caution: legume loss');
   });
 
-  test("the season's first thin layer on plants a hand high is a note at most, and welcome", () => {
+  test('one thin layer, the first, is welcome once plants stand a hand high: no more than a note', () => {
     const first = fixed(0.5).find((caution) => caution.kind === 'legume');
     expect(first).toMatchObject({ weight: 'note', detail: { welcome: 1 } });
     expect(said(fixed(0.5, { laidDepth: 8 }), 'legume')).toBe('note: legume loss');
@@ -563,7 +563,7 @@ describe('soil', () => {
     expect(onBed(0.31)).toBe('caution: cold soil');
     expect(onBed(0.29)).toBe('none');
   });
-  test('seed fly: fresh greens in a cold wet bed within 21 days before sowing', () => {
+  test('seed fly: greens laid fresh up to 21 days ahead of sowing, where it is cold and wet', () => {
     const before = (
       lead: number,
       celsius = 12,
@@ -612,7 +612,7 @@ describe('weather', () => {
       ofBed({ plantings, result: { rain, airMinimum: all(night), coverFraction: all(fraction) } }),
       'slugs',
     );
-  test('slugs: 25 mm or 5 wet days in 7, nights over 8 C, under leaves or seedlings', () => {
+  test('slugs: a week of 25 mm or 5 days of rain, nights above 8 C, leaves or seedlings', () => {
     expect(slugs({ rain: between(25, today - 6, today - 6), night: 8.1 })).toBe(
       'note: slug weather',
     );
@@ -752,7 +752,7 @@ describe('raw manure', () => {
 });
 
 describe('leaf crops', () => {
-  test('no more greens in the last four weeks: a note', () => {
+  test('greens up to four weeks before picking: a note', () => {
     const before = (lead: number): string =>
       said(
         ofLayer(makeLayer(), {

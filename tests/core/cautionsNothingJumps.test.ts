@@ -10,8 +10,7 @@ import { limits } from '../../app/tables/thresholds';
 import { dayIn, legumeInput, makeBed, makeLayer, makePlanting, today } from './madeBed';
 
 /*
- * Law: a change of 1 % in an input moves the weight of a rule by at most one step of the weights
- * that the rule has. Checked on the real engine: along sweeps in steps of 1 % that cross every
+ * Law: where an input moves by a hundredth, a rule goes up or down one of its weights, no more. Checked on the real engine: along sweeps in steps of 1 % that cross every
  * line, and on random beds.
  */
 

@@ -206,7 +206,7 @@ describe('over-fed, by class (lines of the threshold table)', () => {
     expect(at(29, 1.85).strongly).toBe(false);
   });
 
-  test('nitrate outside 14 days before to 42 days after first flower does not count', () => {
+  test('nitrate counts from 14 days ahead of the first flower to its 42nd day, no longer', () => {
     const high = gramsPerM2FromMgPerKg(40, 1.3, 30);
     const flower = dayIn(5, 15) + 40;
     const on = (day: number): NitrogenState =>
@@ -476,7 +476,7 @@ describe('cover', () => {
       today,
       limits,
     ).coverState;
-  test('bare under 30 % hidden, thin under 70 %, good, too deep past 100 mm', () => {
+  test('the lines lie at 30 and 70 % of the ground, and at 100 mm', () => {
     expect(coverOf(0.29, 5)).toBe('bare');
     expect(coverOf(0.31, 5)).toBe('thin');
     expect(coverOf(0.69, 10)).toBe('thin');

@@ -168,7 +168,7 @@ describe('Far bed, hungry', () => {
     withinHalf(hoed, 6.75);
     withinHalf(laid, 4.8);
   });
-  test('even three bags laid on top leave it short', () => {
+  test('not even three bags make up what it lacks, laid on', () => {
     const three = look(
       withLayers('bed-far', [{ date: '2013-06-15', bags: 3, placement: 'laid' }]),
       'bed-far',

@@ -19,7 +19,7 @@ const held = (treatment: Treatment, mowings: readonly string[] = []) => {
   return lawnHeldBack(garden, lawn, today);
 };
 
-// cautions.md, treated lawns: label first; an interval is kept; silent: four mowings and six weeks
+// the threshold table, treated sources: label first; an interval is kept; silent: four mowings and six weeks
 describe('a lawn is held back', () => {
   test('where the label forbids', () => {
     expect(held({ answer: 'treated', date: '2013-05-04', label: 'forbids' })).toMatchObject({

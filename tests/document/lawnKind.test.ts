@@ -36,7 +36,7 @@ const mowing = (date: string, kind: Mowing['kind'] = null): Mowing => ({
 });
 
 describe('clippings turn lean in drought by themselves', () => {
-  // sample-garden 1: under 1 mm from 15 to 21 July 2013 at 35-38 C; 176 mm from 7 to 14 June
+  // vega-datasets, New York 2013: under 1 mm from 15 to 21 July at 35-38 C; 176 mm from 7 to 14 June
   test('New York, 20 July 2013 is dry, 15 June is not', () => {
     expect(lawnWaterShare(garden, 'cool', dayOf('2013-07-20'))).toBeLessThan(droughtLine.typical);
     expect(lawnWaterShare(garden, 'cool', dayOf('2013-06-15'))).toBeGreaterThan(0.8);

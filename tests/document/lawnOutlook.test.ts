@@ -237,7 +237,7 @@ describe('what logged mowings teach', () => {
     expect(outlook.containers?.containerId).toBe(bag.id);
     const { low, typical, high } = outlook.containers!.count;
     expect([low < typical, typical < high]).toEqual([true, true]);
-    // sample-garden 4: one and a half to three bags a week in May and June
+    // sampleMowings.ts: between 1 1/2 and 3 bags are logged each week of May and June
     expect(low).toBeLessThan(2.5);
     expect(high).toBeGreaterThan(1.5);
     expect(outlook.learntFrom).toBe(

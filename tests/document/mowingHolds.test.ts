@@ -4,7 +4,7 @@ import { mowingHolds } from '../../app/document/mowingHolds';
 import type { Garden, Mowing } from '../../app/document/schema';
 import { exampleGarden } from './exampleGarden';
 
-/** The weighed bag of sample-garden: 45 L, 11.3 kg full and dry to the touch, 3.4 % N. */
+/** The weighed bag of the sample (sampleGarden.ts): 45 L, 11.3 kg full and dry to the touch, 3.4 % N. */
 const cardBag = (): Garden => {
   const garden = exampleGarden();
   garden.containers[0] = {
@@ -26,7 +26,7 @@ const mowing = (changes: Partial<Mowing> = {}): Mowing => ({
 });
 
 describe('what a mowing holds', () => {
-  test('a weighed bag of ordinary clippings: 2.26 kg dry, 77 g N (sample-garden, arithmetic)', () => {
+  test('a weighed bag of ordinary clippings: 2.26 kg dry, 77 g N (11.3 kg at 80 % water, 3.4 % N)', () => {
     const holds = mowingHolds(cardBag(), mowing());
     expect(holds.freshKilograms.typical).toBeCloseTo(11.3, 9);
     expect(holds.dryKilograms.typical).toBeCloseTo(2.26, 9);

@@ -306,7 +306,7 @@ describe('files', () => {
     await expect.poll(() => order).toEqual(['loaded', pushes.openFile]);
   });
 
-  test('a second start hands its file over and ends', async () => {
+  test('of two starts the later one gives its file to the first and ends', async () => {
     const second = electronDouble({ documents: folder, userData: folder, isOnlyInstance: false });
     await start(second.electron, ['electron', 'program', join(folder, 'a.mowings')]);
     expect(second.seen).toMatchObject({ hasQuit: true, windowOptions: [], loaded: [] });

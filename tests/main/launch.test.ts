@@ -91,7 +91,7 @@ describe('which window', () => {
     expect(await chooseWindow(asked)).toEqual({
       kind: 'browser',
       program: '/usr/bin/chromium',
-      why: "Opening Mowings in a window of /usr/bin/chromium: Electron's binary is not on this machine and its release site does not answer.",
+      why: "Opening Mowings in a window of /usr/bin/chromium: Electron's program is missing here, and the site that has it does not answer.",
     });
     expect(asked.fetchBinary).not.toHaveBeenCalled();
   });
@@ -118,7 +118,7 @@ describe('which window', () => {
     const nothing = { binary: () => null, siteAnswers: async () => false, browser: () => null };
     expect(await chooseWindow(probes(nothing))).toEqual({
       kind: 'address',
-      why: expect.stringMatching(/release site does not answer, and no browser .* was found/),
+      why: expect.stringMatching(/site that has it does not answer, and no browser .* was found/),
     });
   });
 

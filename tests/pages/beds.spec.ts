@@ -29,7 +29,7 @@ test('a bed shows season, cover and a ledger that balances', async ({ garden }) 
   await expect(garden.getByRole('figure', { name: 'Season of Gate bed' })).toBeVisible();
   await expect(garden.getByRole('figure', { name: /Cover on Gate bed/ })).toBeVisible();
   await expect(garden.getByText(/agree to less than a billionth/)).toBeVisible();
-  // sample-garden 4: six layings, six and a half bags in all
+  // sampleMowings.ts: six layings, six and a half bags in all
   await expect(log(garden).locator('.log-entry', { hasText: 'Clippings' })).toHaveCount(6);
 });
 
@@ -135,7 +135,7 @@ test('the top layer is raked off, told, and laid on another bed', async ({ garde
   await openBed(garden, 'Gate bed');
   await garden.getByRole('button', { name: 'Rake off…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Rake cover off Gate bed' });
-  // sample-garden: the last of six layers was laid on 9 June
+  // sampleMowings.ts: the last of six layers was laid on 9 June
   await expect(
     dialog.getByRole('radio', { name: /the top layer Clippings of 9 June/ }),
   ).toBeChecked();

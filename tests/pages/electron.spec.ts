@@ -9,7 +9,7 @@ import { electronBinary, electronFolder } from '../../main/launch/electronBinary
 const top = join(import.meta.dirname, '../..');
 
 function obstacle(binary: string | null): string | null {
-  if (!binary) return 'the Electron binary is not on this machine';
+  if (!binary) return 'Electron has no program here';
   const { DISPLAY, WAYLAND_DISPLAY } = process.env;
   const isBlind = process.platform === 'linux' && !DISPLAY && !WAYLAND_DISPLAY;
   return isBlind ? 'there is no screen to show its window on' : null;

@@ -7,7 +7,7 @@ test('the sample shows its lesson without a word typed', async ({ garden }) => {
   await expect(garden.getByText('Saturday 15 June 2013', { exact: true })).toBeVisible();
   await expect(garden.getByText('sample, invented')).toBeVisible();
 
-  // sample-garden: the bed nearest the gate first and at a stop, then the hungry one farthest away
+  // what the sample is made to show: the bed nearest the gate first and at a stop, then the hungry one farthest away
   const notices = garden.locator('.notice');
   await expect(notices.first().getByRole('heading')).toHaveText('Gate bed');
   await expect(notices.first().getByText('over-fed', { exact: true })).toBeVisible();
@@ -22,7 +22,7 @@ test('a week further on, and back again', async ({ garden }) => {
   await openSample(garden);
   await garden.getByRole('button', { name: 'Go on a week' }).click();
   await expect(garden.getByText('Saturday 22 June 2013', { exact: true })).toBeVisible();
-  // vega-datasets, New York: 3 and 5 mm on the 17th and 18th (sample-garden 1)
+  // vega-datasets, New York, June 2013: 3 mm on the 17th, 5 mm on the 18th
   const news = garden.getByRole('region', { name: 'What the week to 22 June brought' });
   await expect(news).toContainText(/Rain: 8\.\d mm on 2 days/);
   await garden.getByRole('button', { name: 'Undo: Go on a week' }).click();

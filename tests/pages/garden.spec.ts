@@ -23,7 +23,7 @@ test('weighing a bag changes past mowings typed in bags, in one step', async ({ 
   await dialog.getByLabel('A full bag weighs (kg)').fill('30 lb');
   await dialog.getByRole('radio', { name: /dry/ }).check();
   await dialog.getByRole('button', { name: 'Keep this weight' }).click();
-  // sample-garden 4: ten mowings, all in bags
+  // sampleMowings.ts: ten mowings, all in bags
   await expect(lastAnnounced(garden)).toContainText(/weigh something else now: 10 mowings/);
   await expect(thing(garden, 'bag')).toContainText('A full one weighed 14 kg');
   await garden.keyboard.press('Control+z');

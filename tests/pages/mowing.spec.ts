@@ -61,7 +61,7 @@ test('lays it on a hungry bed, sees both states before and after', async ({ gard
   const laidOn = await share.getByRole('cell').nth(1).textContent();
   await line.getByRole('radio', { name: /hoed in/ }).check();
   await expect(share.getByRole('cell').nth(1)).not.toHaveText(laidOn ?? '');
-  // sample-garden 9: hoed in the same grass gives the corn more than laid on top
+  // why the corn is given it so: hoed in the same grass gives the corn more than laid on top
   const hoedIn = await share.getByRole('cell').nth(1).textContent();
   expect(Number.parseInt(hoedIn ?? '', 10)).toBeGreaterThan(Number.parseInt(laidOn ?? '', 10));
 
@@ -143,7 +143,7 @@ test('treated grass stops at the card and before the heap; the lawn is free', as
   await expect(garden.getByText('Taken as 2 bags.')).toBeVisible();
   await garden.getByRole('button', { name: 'Log this mowing' }).click();
   const sheet = garden.getByRole('article', { name: '2 bags, damp, from Front lawn' });
-  // sample-garden 2: its label says no mulch and no compost this season
+  // sampleGarden.ts: its label keeps clippings off beds and heaps
   await expect(sheet.locator('.caution-stop').first()).toContainText('the label forbids mulch');
   await expect(sheet.getByText(/Not on the heap/)).toBeVisible();
   await expect(sheet.getByRole('button', { name: 'on Heap' })).toHaveCount(0);
@@ -189,7 +189,7 @@ test('earlier mowings in one line', async ({ garden }) => {
   await garden.getByText('Catch up on earlier mowings in one line').click();
   await garden
     .getByLabel('What was mown before, and where it went')
-    .fill('about a bag a week on the tomatoes since 4 May');
+    .fill('on the tomatoes about a bag a week since 4 May');
   await expect(garden.getByText(/This makes/)).toContainText('7 mowings');
   await expect(garden.getByLabel('Where it went').last()).toHaveValue(/.+/);
   await garden.getByRole('button', { name: 'Keep these 7' }).click();

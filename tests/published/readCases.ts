@@ -12,7 +12,7 @@ export function readCases(folder: string, file = 'cases.csv'): Cases {
   return { header, rows: lines.map((line) => line.split(',')) };
 }
 
-/** Half a unit of the last digit of a printed number, with room for binary rounding of the tie. */
+/** Half of what the last printed digit counts, with room for binary rounding of the tie. */
 export function halfUnit(printed: string): number {
   const decimals = printed.includes('.') ? printed.length - printed.indexOf('.') - 1 : 0;
   return 0.5 * 10 ** -decimals + 1e-9;

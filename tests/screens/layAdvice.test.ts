@@ -34,7 +34,7 @@ describe('what the button fills in', () => {
     ).toEqual({ amount: '1 1/2 bags', placement: 'hoed' });
   });
 
-  test('else a thin layer: 8 mm on 9 m2 are 72 L, 1 1/2 bags of 45 L (cautions.md: note from 8 mm)', () => {
+  test('else a thin layer: 8 mm on 9 m2 are 72 L, 1 1/2 bags of 45 L (threshold table: note from 8 mm)', () => {
     expect(
       layAdvice(garden, far, results({ state: 'about right', room: 40 }), mowing, {
         units: metricUnits,
@@ -42,7 +42,7 @@ describe('what the button fills in', () => {
     ).toEqual({ amount: '1 1/2 bags', placement: 'laid' });
   });
 
-  test('no more than there is room for: a bag holds 77 g N (sample-garden, head)', () => {
+  test('no more than there is room for: a bag holds 77 g N (sampleGarden.ts)', () => {
     const room = (0.55 * 77) / far.areaM2;
     expect(
       layAdvice(garden, far, results({ state: 'about right', room }), mowing, {

@@ -41,7 +41,7 @@ describe('a line of a laying', () => {
       placement: 'hoed',
       parts: [{ from: { source: 'mowing', mowingId: mowing.id }, condition: 'just cut' }],
     });
-    // sample-garden, head: a weighed bag of 45 L is 2.26 kg dry and 77 g N; Far bed has 9 m2
+    // sampleGarden.ts: a weighed bag of 45 L is 2.26 kg dry and 77 g N; Far bed has 9 m2
     expect(main?.dryKilograms).toBeCloseTo(2.26, 2);
     expect(main?.nitrogenGramsPerM2).toBeCloseTo(77 / 9, 1);
   });
@@ -88,7 +88,7 @@ describe('a line of a laying', () => {
   });
 
   test('half and all of it are of the dry matter in hand, also when it has gone limp', () => {
-    // three bags of 2.26 kg dry (sample-garden, head)
+    // three bags of 2.26 kg dry (sampleGarden.ts)
     for (const condition of ['just cut', 'limp', 'crisp'] as const) {
       expect(read({ amount: 'all of it', condition }).main?.dryKilograms).toBeCloseTo(6.78, 1);
       expect(read({ amount: 'half', condition }).main?.dryKilograms).toBeCloseTo(3.39, 1);

@@ -35,7 +35,7 @@ describe('the top layer', () => {
   const before = results(sample);
   const top = topLayer(sample, before, today)!;
 
-  test('is the one laid last: 9 June (sample-garden, what was laid on Gate bed)', () => {
+  test('is the one laid last: 9 June (sampleMowings.ts)', () => {
     expect(top.laidOn).toBe('2013-06-09');
     expect(top.share).toBeGreaterThan(0.1);
     expect(top.share).toBeLessThan(0.5);

@@ -47,7 +47,7 @@ describe('the sample garden', () => {
     expect(value(store.getState().goOnAWeek())).toEqual({ today: '2013-06-22' });
     const { days } = store.getState().garden!.weather;
     expect(days).toHaveLength(before.weather.days.length + 7);
-    // vega-datasets, New York: 3 and 5 mm on the 17th and 18th (sample-garden 1)
+    // vega-datasets, New York, June 2013: 3 mm on the 17th, 5 mm on the 18th
     const rain = days.slice(-7).map(([, , , millimetres]) => Math.round(millimetres ?? -1));
     expect(rain.slice(1, 3)).toEqual([3, 5]);
     store.getState().undo();

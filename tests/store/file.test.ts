@@ -80,7 +80,7 @@ describe('saving', () => {
     expect(store.getState()).toMatchObject({ unsaved: false, saving: false, draft: 'none' });
     expect(of('discardDraft')).toHaveLength(2);
   });
-  test('saved is what was sent, not what is on screen when the answer comes', async () => {
+  test('what was edited while a save was under way stays unsaved', async () => {
     let answer: (value: any) => void = () => undefined;
     const { store, of } = await storeWith(exampleGarden(), {
       answers: { saveGarden: () => new Promise((resolve) => (answer = resolve)) },

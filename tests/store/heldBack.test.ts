@@ -16,7 +16,7 @@ const onHeap = { to: 'heap', stockId: 'stock-1' } as const;
 const heapOf = (state: Awaited<ReturnType<typeof openWith>>) =>
   state.garden!.stock.find(({ id }) => id === 'stock-1')!;
 
-// cautions.md, treated lawns: what the label forbids is left on the lawn, not put on the heap
+// the threshold table, `label forbids`: it stays on the lawn and never reaches a heap
 describe('clippings that are held back', () => {
   test('never go on the heap where the label forbids; the lawn is free', async () => {
     const state = await openWith({ answer: 'treated', label: 'forbids', date: '2021-05-01' });

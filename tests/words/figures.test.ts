@@ -30,7 +30,7 @@ describe('estimates', () => {
     [NaN, '–'],
   ])('%d is %s', (value, text) => expect(twoFigures(value)).toBe(text));
 
-  // quality.md F 115: two figures at most
+  // an estimate shows at most two figures (the rule of `figures.ts`)
   test('never more than two figures, never half a unit of them away', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-4, max: 9e5, noNaN: true }), (value) => {

@@ -13,9 +13,9 @@ export type MixtureFailure =
   | { readonly kind: 'empty-mixture' }
   /** a mass below nought or not a number */
   | { readonly kind: 'not-a-mass'; readonly share: number }
-  /** a content outside 0-1, usually a percentage typed by mistake; `share` counts from 0 */
+  /** a content outside 0-1, most often because per cent were given; `share` counts from 0 */
   | { readonly kind: 'not-a-fraction'; readonly share: number }
-  /** nothing but water, or no nitrogen: the ratio is infinite */
+  /** nothing but water, or no nitrogen: there is nothing to divide by */
   | { readonly kind: 'no-nitrogen' }
   /** no amount of the second material brings the mixture there */
   | { readonly kind: 'out-of-reach' };
@@ -43,13 +43,13 @@ const total = (shares: readonly MixtureShare[], of: (share: MixtureShare) => num
  *
  *     C:N = sum m d c / sum m d n
  *
- * Ratios of the parts are never averaged: a wet part rich in nitrogen brings little dry matter,
- * and a mean of ratios would hide it.
+ * Carbon and nitrogen are summed first and divided last. A mean of the parts' own ratios would
+ * count a part by its wet weight, whatever it holds.
  *
  * @param shares  m `freshKilograms`, d = 1 - `moistureFraction`, c `carbonFraction`, n `nitrogenFraction`
  * @returns kg carbon per kg nitrogen; fails as `empty-mixture`, `not-a-mass`, `not-a-fraction`, `no-nitrogen`
  * @validity any masses; contents 0-1
- * @source mass balance (a definition): no measured constant enters
+ * @source conservation of mass alone
  * @example 10 kg of clippings (77 % water, C 45 %, N 2.4 %) with 3.4741 kg of leaves (35 %, 50 %, 0.75 %): 30
  */
 export function mixCarbonToNitrogen(

@@ -3,8 +3,8 @@ import type { MaterialClass, Placement } from '../season/input';
 import { decayParameters, newDecayDay, type DecayDay, type DecayParameters } from './decay';
 
 /**
- * Plant material that decays alike on one bed: placement x green or mature x C:N. Each material
- * keeps its own pools; a mixed C:N would hide that browns hold nitrogen while greens free it.
+ * Plant material that decays alike on one bed: placement x green or mature x C:N. Nothing
+ * is averaged across classes; a mixed C:N would hide that browns hold nitrogen while greens free it.
  * Carbon in g C per m2, changed in place by the day.
  */
 export interface ResidueClass {

@@ -43,15 +43,15 @@ export function freeStep(
 /**
  * The step of a class that wants to tie up more than it can have, by the clocks in its `today`.
  *
- * With `s` the share that can be had, the day's decay falls to max(s, 0.3) of itself; what is still
+ * With `s` the share that can be had, the day's clock runs at max(s, 0.3) of its speed; what is still
  * wanting lowers the yield of the microbes,
  *
  *     Y' = max(0, Y (n0 + supply)/(n0 - n1))
  *
- * n0, n1 the day's net nitrogen at yields 0 and Y. Decay slows but never stops dead.
+ * n0, n1 the day's net nitrogen at yields 0 and Y. So there is always some decay.
  *
  * @param supply g N/m2 this class may tie up today; after it -released <= supply (to rounding)
- * @source model section 3; the least share 0.3 is assumed
+ * @source model 3; the least share 0.3 is assumed
  */
 export function stepStarved(item: ResidueClass, supply: number, c: Coefficients): void {
   const { parameters, today } = item;

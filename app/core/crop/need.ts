@@ -31,7 +31,7 @@ export function wantedOn(curve: NeedCurve, progress: number): number {
  *     f(x) = [g(x) - g(0)]/[g(1) - g(0)],  g(x) = 1/(1 + exp(-k (x - x50)))
  *
  * @param progress x, degree-days so far / degree-days to the usual end, cut to 0-1
- * @source the form of `uptake-curves`; the parameters are fits through read anchors, not published
+ * @source a logistic made to start at 0 and end at 1 (derived); its two parameters are fits through read anchors, not published
  */
 export const wantedShare = (
   crop: Pick<CropInput, 'curveMiddle' | 'curveSteepness'>,

@@ -38,7 +38,7 @@ export function canopyShare(
   return progress > 0.6 ? Math.max(c.lateCanopyLeast, canopy) : canopy;
 }
 
-/** Root depth [mm], growing to full at 60 % of the season. */
+/** Root depth [mm]: in a straight line until 60 % of the season has passed, then full. */
 export const rootDepthAt = (crop: CropInput, progress: number): number =>
   crop.fullRootDepth * Math.min(1, progress / 0.6);
 

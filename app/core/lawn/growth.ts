@@ -66,7 +66,7 @@ export interface MowingQuestion {
 }
 
 /**
- * A mowing over three times what the lawn can have grown since the last one is asked about, never
+ * A mowing of more than three times the growth since the one before is asked about, never
  * refused: a weighed bag, a wrong lawn or area, or a missed entry may be behind it.
  *
  * @param dryKilograms  likely dry matter of the mowing

@@ -176,7 +176,7 @@ function fromRecord(
  * - With three or more whole calendar years of record ended by `today`, imagined days are those of
  *   the year whose growing half-year (April-September, south October-March) had the median rain,
  *   the drier of two; the choice changes only when another year is complete. Else they come from
- *   the monthly normals by `imaginedMonth`, each month's rain scaled to its normal.
+ *   the monthly normals by `imaginedMonth`; every month then sums to its usual rain.
  * - In both ways an imagined day stays the same while `today` moves past the days before it.
  *
  * @param record any order; of two entries for a day the later in the list holds

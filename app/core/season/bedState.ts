@@ -106,7 +106,7 @@ export interface DayNumbers extends WaterAsked {
 export interface BedState {
   readonly plan: RunPlan;
   readonly coefficients: Coefficients;
-  /** g N/m2 by index of `pools`, the old state plus the flows; the last place is no pool */
+  /** g N/m2 by index of `pools`, moved by flows alone; the last place is no pool */
   readonly nitrogen: Float64Array;
   readonly classes: ResidueClass[];
   readonly slow: SlowMaterial;

@@ -7,7 +7,7 @@ import type { CoverState } from './verdict';
 /**
  * How well the ground is covered on the evening of a day.
  *
- * @returns bare under 30 % of ground hidden, thin under 70 %, too deep past the line of all cover
+ * @returns bare while less than 30 % of the ground is hidden, thin up to 70 %, too deep past the line of all cover
  * @source limits: growers' practice and our own judgement, see the threshold table
  */
 export function coverStateOn(result: SeasonResult, day: DayNumber, limits: Limits): CoverState {

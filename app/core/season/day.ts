@@ -30,9 +30,10 @@ const flow = {
 export type { DayReport } from './bedState';
 
 /**
- * One civil day of one bed, in the order of model "Order of the day": 1 events, 2 plants, 3 water,
- * 4 temperature and factors, 5 denitrification and leaching of the morning's nitrogen, 6 rain and
- * soil release, 7 decomposition, 8 ammonia, 9 wash, 10 fixation and uptake, 11 harvest and clearing.
+ * One civil day of one bed. What comes first shapes what follows: 1 laying, digging, raking and
+ * tests, 2 plants, 3 water, 4 temperature and its factors, 5 nitrate lost to air and depth, out of
+ * what the morning found, 6 nitrogen from rain and humus, 7 decomposition, 8 ammonia, 9 wash-in,
+ * 10 fixation and uptake, 11 picking and clearing.
  *
  * @param state changed in place; its pools are the old ones plus `flows`
  * @param flows zeroed array by index of `flowKinds`, filled here [g N/m2]

@@ -19,7 +19,7 @@ const flow = {
   slowSoil: wayOf('slow', 'mineralTop', 'released from compost'),
 } as const;
 
-/** The day's normalised days: of the soil, and of residues lying on top (air, wetness of the cover). */
+/** Normalised days in one civil day: of the soil, and of residues on top (air, wetness of the cover). */
 export interface DecayClocks {
   readonly soil: number;
   readonly surface: number;
@@ -53,8 +53,8 @@ const isWaiting = (item: ResidueClass, onTop: boolean): boolean =>
   item.wanted > 0 && item.onTop === onTop;
 
 /**
- * A day of decomposition (model 3): releasing classes first; then those that tie up share what
- * there is. In the cover that is at most 20 % of its free nitrogen, then at most 0.1 % of the
+ * A day of decomposition (model 3): classes that release go first; the others divide what
+ * they find. In the cover that is at most 20 % of its free nitrogen, then at most 0.1 % of the
  * soil's nitrate; dug in or hoed in, all of the nitrate of 0-30 cm. What of the cover then still
  * lies is in the `lyingFactor` of its classes and of the compost.
  */

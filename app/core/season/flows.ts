@@ -30,7 +30,7 @@ export interface FlowKind {
 }
 
 /**
- * Every way nitrogen can move in a day. A day's new state is the old one plus these flows, so
+ * Every way nitrogen can move in a day. Nothing else changes a pool, so
  * charts, explanations and the balance read one list. Order is part of the contract: flows are
  * stored by index.
  */

@@ -43,7 +43,7 @@ export type MaterialClass = 'green' | 'mature' | 'slow' | 'inert';
 export type Placement = 'laid' | 'hoed' | 'dug';
 export type Condition = 'just cut' | 'limp' | 'crisp';
 
-/** One laying of one material on one bed, per m2 of bed. */
+/** What one bed got of a single material at a time, per m2 of bed. */
 export interface LayerInput {
   readonly id: string;
   readonly day: DayNumber;
@@ -124,7 +124,7 @@ export interface CropInput {
   readonly enoughNitrateHigh: number;
   /** soil should reach this before a cover goes on (beans, corn, squash, sweet potato), else null */
   readonly warmSoilCelsius: number | null;
-  /** edible part touches soil or splash */
+  /** picked from the ground or so near it that rain spatters it */
   readonly eatenFromSoil: boolean;
   /** beans, corn, peas: seed fly */
   readonly seedFlyRisk: boolean;

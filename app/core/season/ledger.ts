@@ -228,7 +228,7 @@ const total = (lines: readonly LedgerLine<string>[]): number =>
  * @returns g N per m2 of bed
  * @throws RangeError when a day lies outside the run or `toDay` before `fromDay`
  * @validity any run; every flow of `flowKinds` counts exactly once
- * @source mass balance (a definition); no measured constant enters
+ * @source conservation of mass alone
  */
 export function bedLedger(result: SeasonResult, fromDay: DayNumber, toDay: DayNumber): BedLedger {
   const first = fromDay - result.firstDay;

@@ -78,8 +78,8 @@ export const isRich = (
  * The state of a bed on the evening of `today`: the first rule that holds, of over-fed, enough to
  * the end, enough for now, short, about right.
  *
- *     ratio = (N in the crop, harvests included + mineral N of 0-30 cm and of what roots reach below
- *              + expected release to clearing - expected tie-up) / total need
+ *     ratio = (taken so far, what was picked counted in + ready N of the top layer and of the part of
+ *              the lower one that roots get to + release - tie-up from here to clearing) / total need
  *
  * Total need, never what remains of it: rain and time cannot make an over-fed bed look hungry. A
  * legume's need is the soil's share. Plantings add by their share of the bed.

@@ -67,7 +67,7 @@ export function lyingDepth(layer: LyingLayer): number {
  *
  * @returns daily pools and flows, g N per m2 of bed, with the largest imbalance of any day
  * @throws only on a broken promise of ours (a flow that runs backwards)
- * @validity model sections 1-9; one mineral pool per layer treated as nitrate, rain runs off only where a slope was given, no snow
+ * @validity model 1-9; ready nitrogen of a layer counts as nitrate all of it, rain runs off only where a slope was given, no snow
  */
 export function runSeason(input: BedSeason): SeasonResult {
   const days = input.lastDay - input.firstDay + 1;

@@ -10,7 +10,7 @@ const at1 = curve(1) / at15;
 /**
  * Speed of decomposition by temperature, 1 at 15 C.
  *
- *     f = exp(308.56 (1/56.02 - 1/(T + 46.02))) / f(15);  0 below -1 C, linear from there to f(1)
+ *     f = exp(308.56 (1/56.02 - 1/(T + 46.02))) / f(15);  0 up to -1 C, a straight line between -1 C and 1 C
  *
  * @source Lloyd & Taylor 1994, T in C, scaled to 15 C; the cut below 1 C is the project's own
  */

@@ -86,8 +86,8 @@ export const availableShare = (water: WaterStore, sizes: WaterSizes): number =>
  * depletion is taken as that of the whole top layer, which is assumed. Transpiration is shared by
  * the water each layer holds, the lower one at half weight.
  *
- * @param keptMoist refill to half of the readily available water when more than it is gone and
- *   under 5 mm of rain fell
+ * @param keptMoist refill to half of the readily available water when more than that is gone and
+ *   the day brought less than 5 mm of rain
  * @param into where the day is written; a new place unless given
  */
 export function waterDay(

@@ -42,7 +42,7 @@ export function BedSoil(props: {
         />
         {bed.organicMatterPercent === null && (
           <ChoiceRow
-            legend="How many years of compost or mulch has it had?"
+            legend="Years of mulching or composting behind it"
             choices={[
               { value: 'none', label: 'none' },
               { value: 'a few', label: 'a few' },

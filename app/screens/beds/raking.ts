@@ -33,7 +33,7 @@ function lyingBefore(garden: Garden, results: BedResults, day: DayNumber): reado
   });
 }
 
-/** All that lies on a bed before the work of a day begins [kg dry matter per m2]; 0 outside the run. */
+/** The whole cover of a bed before the work of a day begins [kg dry matter per m2]; 0 outside the run. */
 export const dryLyingBefore = (results: BedResults, day: DayNumber): number =>
   results.season.coverDryKg[morningOf(results, day)] ?? 0;
 

@@ -100,7 +100,7 @@ export function AddBedDialog(props: {
           }
         />
         <ChoiceRow
-          legend="How many years of compost or mulch has it had?"
+          legend="Years of mulching or composting behind it"
           choices={[
             { value: 'none', label: 'none' },
             { value: 'a few', label: 'a few' },

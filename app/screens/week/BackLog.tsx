@@ -90,7 +90,7 @@ export function BackLog() {
     <div className="form">
       <QuantityField
         label="What was mown before, and where it went"
-        hint="In one line: about a bag a week on the tomatoes since April · 2 bags on 8, 15 and 22 June"
+        hint="In one line: roughly two bags a week on the squash from 1 May · 2 bags on 8, 15 and 22 June"
         text={entry.text}
         wide
         onText={(text) => change({ text })}

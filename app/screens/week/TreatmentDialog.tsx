@@ -24,7 +24,7 @@ export function TreatmentDialog({
   return <TreatmentQuestion of={of} onClose={close} onAnswered={close} />;
 }
 
-/** What was put on it, asked before the first use of every lawn and of what was brought in. */
+/** Sprays and feeds of a lawn or of what was brought in; nothing is taken from it before this is answered. */
 export function TreatmentQuestion(props: {
   readonly of: { readonly lawnId: string } | { readonly stockId: string };
   readonly onClose: () => void;
@@ -96,8 +96,9 @@ export function TreatmentQuestion(props: {
       onClose={props.onClose}
     >
       <p id={introId}>
-        Weedkiller, feed-and-weed, moss or grub killer, fungicide, sludge feed count. Some
-        weedkillers pass through grass, hay and compost, and cripple beans and tomatoes.
+        Count all that kills weeds, moss, grubs or fungus, granules that feed and weed in one, and
+        feed made of sludge. Some weedkillers pass through grass, hay and compost, and cripple beans
+        and tomatoes.
       </p>
       <ChoiceRow
         legend="This season or last"

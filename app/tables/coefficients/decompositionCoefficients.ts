@@ -97,7 +97,7 @@ export const decompositionCoefficients = {
     'decay of microbes',
     'memory',
     {
-      note: 'the lower value gives the break-even C:N of about 24 that Trinsoutrot and others (2000) measured',
+      note: 'with the lower value release and tie-up balance at C:N 24, as Trinsoutrot and others (2000) measured',
     },
   ),
   microbeMinimum: single(

@@ -95,7 +95,7 @@ export const veryHardy = [
     soilFrom(7),
     'tuber',
     ['potato'],
-    'the class is of the planted tuber; shoots die at the first frost',
+    'the class is that of the tuber in the ground; the first frost takes the shoots',
   ),
   plant(
     'rhubarb',

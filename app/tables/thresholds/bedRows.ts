@@ -37,7 +37,7 @@ export const bedRows: readonly ThresholdRow[] = [
   ),
   line(
     'washing out in an empty bed',
-    'Nitrogen in reach with nothing sown within three weeks',
+    'Nitrogen in reach of nobody: three weeks without sowing',
     'g/m2',
     null,
     [5, ours('half a light crop’s need')],
@@ -163,7 +163,7 @@ export const bedRows: readonly ThresholdRow[] = [
     'dry soil first',
     'Cover on dry soil',
     'note',
-    practice('water first, then mulch; a dry thick cover drinks the first 3-8 mm of rain'),
+    practice('soak the ground before covering it: up to 3-8 mm of rain stay in a dry thick cover'),
     'water first',
   ),
   number(

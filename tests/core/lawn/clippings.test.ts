@@ -31,7 +31,7 @@ describe('what a mowing holds, at likely values', () => {
     near(likelyLot({ ...ordinary, weighed: wet }).dryKilograms, 2.26);
   });
 
-  // lawn.md 6 (derived): 28 L at 250 kg/m3, 80 % water, 3.2 % N: 7 kg, 1.4 kg dry, 45 g N
+  // derived, from the density and contents given: 28 L at 250 kg/m3, 80 % water, 3.2 % N: 7 kg, 1.4 kg dry, 45 g N
   test('worked scale: 28 L of ordinary clippings', () => {
     const stuff = { ...ordinary.stuff, nitrogenPercent: spread(2, 3.2, 5) };
     const lot = likelyLot({ ...ordinary, stuff, quantity: { kind: 'volume', litres: 28 } });
@@ -41,7 +41,7 @@ describe('what a mowing holds, at likely values', () => {
     near(lot.carbonGrams, 1400 * 0.44);
   });
 
-  // cover.md 4 (derived, 82 % water, 3.4 % N, 250 kg/m3): fresh kg/m2, DM kg/m2, N g/m2
+  // derived (82 % water, 3.4 % N, 250 kg/m3): columns are kg fresh, kg dry, g N, each per m2
   test.each([
     [6.35, '1.6', '0.29', '9.7'],
     [12.7, '3.2', '0.57', '19'],
@@ -65,7 +65,7 @@ describe('what a mowing holds, at likely values', () => {
     near(depthMillimetres(lot.litres, 1), millimetres);
   });
 
-  // model.md 1: 8 g dry matter per m2 and cm until a bag is weighed
+  // DEVELOPERS, The model in short 1, and the row of the lawn table: 8 g dry matter per m2 and cm until a bag is weighed
   test('220 m2 with 2 cm off', () => {
     const quantity: Quantity = { kind: 'mown', areaM2: 220, heightMillimetres: 20 };
     near(likelyLot({ ...ordinary, quantity }).dryKilograms, (220 * 2 * 8) / 1000);

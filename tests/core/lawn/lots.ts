@@ -12,7 +12,7 @@ export const spread = (low: number, typical: number, high: number, unit = ''): C
 });
 export const exact = (value: number, unit = ''): Cited => spread(value, value, value, unit);
 
-/** Ordinary clippings as the reference has them: 250 (150-400) kg/m3, 80 (70-88) % water, 3.4 (2-6) % N, 44 % C. */
+/** Ordinary clippings as the material table has them: 250 (150-400) kg/m3, 80 (70-88) % water, 3.4 (2-6) % N, 44 % C. */
 export const ordinary: LotInput = {
   quantity: { kind: 'containers', count: 1, containerId: 'bag' },
   stuff: {

@@ -47,7 +47,7 @@ export function grow(plant: SimplePlant, mean: number): void {
   plant.needToday = crop.need * (curve(plant, plant.x) - before);
 }
 
-/** Share of the lower layer that roots reach; they are full at 60 % of the season. */
+/** Share of the lower layer that roots reach; they stop growing when 60 % of the season is over. */
 export const reachOf = (plant: SimplePlant, lowerDepth: number): number => {
   const roots = plant.input.crop.fullRootDepth * Math.min(1, plant.x / 0.6);
   return Math.min(1, Math.max(0, (roots - 300) / lowerDepth));

@@ -29,7 +29,7 @@ describe('browns', () => {
     ['tomatoes, usual pick', tomato('usual')],
     ['tomatoes, good yield', tomato('good')],
     ['climbing beans', beans('usual')],
-  ])('10 cm of straw laid on takes under 0.5 g/m2 from the soil all season: %s', (_name, one) => {
+  ])('10 cm of straw laid on costs the soil under 0.5 g/m2 all season: %s', (_name, one) => {
     const result = runSeason(newYorkBed({ plantings: [one], layers: [straw] }));
     const taken = moved(result, 'mineralTop', 'coverMicrobes');
     expect(taken).toBeGreaterThan(0);

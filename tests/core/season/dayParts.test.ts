@@ -90,7 +90,7 @@ describe('cover', () => {
     );
   });
 
-  test('ammonia is met from at most half of what is free', () => {
+  test('ammonia takes no more than half of the free nitrogen', () => {
     const { flow, state } = firstDayOf(bareBed({ weather: warm(5) }), (one) => {
       set(one, 'coverFree', 0.1);
       one.ammonia.ripe = 100;

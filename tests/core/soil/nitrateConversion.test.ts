@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { gramsPerM2FromMgPerKg, mgPerKgFromGramsPerM2 } from '../../../app/core/units';
 
-/** `soil-equations` table D (derived: mg/kg x bulk density x depth) and the note under the states of `cautions`. */
+/** Derived: mg/kg x bulk density x depth, by hand for an ordinary soil and a light one. */
 const cases = [
   ['20 mg/kg in 30 cm at 1.3 kg/L', 20, 1.3, 30, '7.8'],
   ['20 mg/kg in 30 cm at 0.8 kg/L', 20, 0.8, 30, '4.8'],
@@ -13,7 +13,7 @@ describe("a lab's mg/kg as g/m2 of bed", () => {
     expect(gramsPerM2FromMgPerKg(mgPerKg, density, depth)).toBeCloseTo(Number(printed), 10);
   });
 
-  // Table D: lb per acre per foot = 2.72 x bulk density x mg/kg; 3.54 at 1.3 and 4.0 at 1.47.
+  // Derived: lb per acre per foot = 2.72 x bulk density x mg/kg; 3.54 at 1.3 and 4.0 at 1.47.
   test.each([
     [1.3, '3.54'],
     [1.47, '4.00'],

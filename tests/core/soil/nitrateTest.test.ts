@@ -8,7 +8,7 @@ import {
 } from '../../../app/core/soil/nitrateTest';
 
 describe('a laboratory’s nitrate in mg/kg', () => {
-  // `soil-equations` D: 20 ppm in 30 cm at 1.3 is 78 kg/ha = 7.8 g/m2 (derived there from mg/kg x density x depth / 10)
+  // derived, mg/kg x density x depth / 10: 20 ppm in 30 cm at 1.3 kg/L is 78 kg/ha, 7.8 g/m2
   test.each<[number, NitrateUnit]>([
     [20, 'mg/kg'],
     [78, 'kg/ha'],

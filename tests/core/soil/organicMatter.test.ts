@@ -4,7 +4,7 @@ import { typicalCoefficients } from '../../../app/tables/coefficients';
 
 const c = { ...typicalCoefficients(), soilCarbonToNitrogen: 10 };
 
-describe('organic nitrogen of the top 30 cm, soil-equations table D', () => {
+describe('organic nitrogen of the top 30 cm', () => {
   test('3 % organic matter, 1.2 kg/L, C:N 10: 4176 kg/ha in 20 cm (derived)', () => {
     const kilogramsPerHectare = 10 * soilOrganicNitrogen(3, 1.2, c) * (20 / 30);
     expect(Math.abs(kilogramsPerHectare - 4176)).toBeLessThanOrEqual(0.5);

@@ -5,7 +5,7 @@ import { readWeather } from '../../../app/document/weather/readWeather';
 import type { WeatherOptions } from '../../../app/document/weather/weatherTypes';
 import { listLine, monthLine } from './stationLines';
 
-// Layouts: readme.txt of GHCN-Daily, section III, as `daily-weather` 2a-2d describes them. All lines are made up.
+// Layouts: NOAA NCEI, GHCN-Daily, section III of its readme; the day of a line begins 8 columns after the one before. All lines are made up.
 
 const read = (text: string, options: WeatherOptions = {}) => {
   const result = readWeather(text, options);
@@ -23,7 +23,7 @@ describe('a .dly file', () => {
     const line = monthLine(2021, 1, 'TMAX', { 1: 123 });
     expect(line).toHaveLength(269);
     expect(line.slice(21, 29)).toBe('  123  X');
-    // day d starts at column 22 + 8 (d - 1), counted from 1
+    // eight columns a day behind the 21 of the head
     expect(monthLine(2021, 1, 'TMAX', { 31: -15 }).slice(261, 266)).toBe('  -15');
   });
 
@@ -183,7 +183,7 @@ describe('the long form, by station or year', () => {
     expect(read([header, ...lines].join('\n')).values).toEqual(wanted);
   });
 
-  // two lines of a real file, printed without its station column in `daily-weather` 2c
+  // two lines of a real station of GHCN-Daily, 2014, which lack the station column where they were read
   test('without the station column', () => {
     const { values } = read('20140102,TMAX,6,,,W,2400\n20140102,TMIN,-77,,,W,2400\n');
     expect(values).toEqual({ '2014-01-02': { highest: 0.6, lowest: -7.7 } });

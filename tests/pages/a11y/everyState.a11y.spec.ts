@@ -86,7 +86,7 @@ test('this week', async ({ garden }) => {
   await garden.getByText('Catch up on earlier mowings in one line').click();
   await garden
     .getByLabel('What was mown before, and where it went')
-    .fill('about a bag a week on the tomatoes since 4 May');
+    .fill('on the tomatoes about a bag a week since 4 May');
   await garden.getByRole('button', { name: 'Lay it', exact: true }).click();
   await garden.getByRole('button', { name: 'Another bed' }).click();
   await look(garden, 'a mowing mistyped, earlier ones listed, a laying with nothing said');

@@ -120,7 +120,7 @@ test('what became of the beds, and earlier mowings before they are kept', async 
   await garden.getByText('Catch up on earlier mowings in one line').press('Enter');
   await garden
     .getByLabel('What was mown before, and where it went')
-    .fill('about a bag a week on the tomatoes since 4 May');
+    .fill('on the tomatoes about a bag a week since 4 May');
   await hear(garden, /^This makes 7 mowings, laid on South wall/);
 });
 

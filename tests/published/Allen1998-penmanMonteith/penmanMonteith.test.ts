@@ -13,7 +13,7 @@ const table = readCases(import.meta.dirname);
 const gaps = likelyGaps('inland');
 
 describe('FAO Irrigation and Drainage Paper 56 (1998), worked examples of equation 6 and what leads to it', () => {
-  test('the whole table is here', () => {
+  test('no row of it is missing', () => {
     expect(table.header).toBe('example,page,quantity,printed,read,within');
     expect(table.rows).toHaveLength(49);
     expect(table.rows.filter(([, , , , read]) => read === 'read')).toHaveLength(42);

@@ -18,7 +18,7 @@ const share = (ratio: number, freshKilograms: number): MixtureShare => ({
 });
 
 describe('recipes that average ratios', () => {
-  test('the whole table is here', () => {
+  test('no row of it is missing', () => {
     expect(table.header).toBe('case,ratios,parts,printed_flawed,averaged,true');
     expect(table.rows).toHaveLength(3);
   });

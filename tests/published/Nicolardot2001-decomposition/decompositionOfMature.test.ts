@@ -7,7 +7,7 @@ const table = readCases(import.meta.dirname);
 const even = readCases(import.meta.dirname, 'break-even.csv');
 
 describe('Nicolardot, Recous & Mary (2001), mature residues, solved independently, printed to 0.001 mg N and 0.01 % C', () => {
-  test('the whole table is here', () => {
+  test('no row of it is missing', () => {
     expect(table.header).toBe(
       [
         'carbon_to_nitrogen,decay_per_day,microbe_carbon_to_nitrogen,humified_share',

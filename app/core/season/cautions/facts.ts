@@ -11,7 +11,7 @@ export interface Run {
   readonly verdict: BedVerdict;
 }
 
-/** "Has anything been put on it?" */
+/** What the gardener said of sprays and feeds on a lawn or on something brought in. */
 export interface TreatmentFacts {
   readonly answer: 'not asked' | 'nothing' | 'treated' | 'unknown';
   readonly product: string;

@@ -39,7 +39,7 @@ function mendWith(
 /** Less than this is not worth carrying (ours). */
 const leastMendingMillimetres = 0.5;
 
-/** When the crop goes short, how much it lacks to its end, and what mends it from what is on hand. */
+/** The day the crop goes short, how much it lacks to its end, and which material in store would do. */
 function shortCaution(run: Run, facts: CautionFacts, limits: Limits): Caution[] {
   const { verdict, input, result } = run;
   if (verdict.state !== 'short') return [];
@@ -212,7 +212,7 @@ export const feedingCautions = (run: Run, facts: CautionFacts, limits: Limits): 
   ...leafNitrateCaution(run, limits),
 ];
 
-/** A layer dug or hoed in before a crop that takes nitrogen from it: what it holds back, and until when. */
+/** A layer worked into the ground that the next crop must share nitrogen with: how much, until when. */
 export function layerTieUpCautions(
   before: Run,
   after: Run,

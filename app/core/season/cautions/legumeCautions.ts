@@ -8,9 +8,9 @@ import { makeCaution } from './makeCaution';
 import { standingHeights } from './plantSize';
 
 /**
- * What a layer costs legumes: nitrogen fixed to the end, with and without it, by two full runs.
- * Never a stop. The season's first thin layer on plants a hand high is a note at most: it feeds
- * them until their nodules work and covers the ground.
+ * What a layer costs legumes: two full runs are compared by the nitrogen each fixes to its end.
+ * Never a stop. One thin layer, the first of the season, weighs no more than a note once plants
+ * stand a hand high: it feeds them until their nodules work and covers the ground.
  */
 export function legumeCautions(
   before: Run,

@@ -6,7 +6,7 @@ import type { CautionFacts, Run } from './facts';
 import { factCaution, makeCaution } from './makeCaution';
 
 /**
- * Raw manure before a harvest: 120 days where the food touches soil or splash, 90 elsewhere. Asked
+ * Raw manure before a harvest: 120 days for what grows in or near the ground, 90 elsewhere. Asked
  * of every planting picked after the manure, also of one that was added later.
  *
  * @source 7 CFR 205.203(c)(1)

@@ -147,8 +147,8 @@ function pastEnough(verdict: BedVerdict, limits: Limits): number {
 }
 
 /**
- * Greens on a bed that has enough. On "enough to the end" they are a stop when they carry the bed
- * past its class's over-fed line. Just past the line of "enough" the stop is still a caution: a
+ * Greens on a bed that has enough. On "enough to the end" they are a stop when the bed would be
+ * over-fed with them. Just past the line of "enough" the stop is still a caution: a
  * bed that changes its state by a hair must not jump from nothing to a stop.
  */
 function enoughCautions(

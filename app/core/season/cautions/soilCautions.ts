@@ -47,7 +47,7 @@ export function coldSoilCautions(
   return [];
 }
 
-/** Fresh greens on or in a cold wet bed shortly before beans, corn or peas are sown draw the seed fly. */
+/** Rotting greens draw the seed fly where the bed is cold and wet and beans, corn or peas are due. */
 export function seedFlyCautions(
   run: Run,
   layers: readonly LayerInput[],

@@ -71,7 +71,7 @@ export function drySoilCautions(
   ];
 }
 
-/** Fresh greens under closed glass or film: the ammonia stays in. */
+/** Greens just cut, with the glass or film shut over them: the ammonia stays in. */
 export function glassCautions(
   layers: readonly LayerInput[],
   facts: CautionFacts,

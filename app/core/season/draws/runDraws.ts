@@ -16,7 +16,7 @@ import { mattersMost, type Influence } from './mattersMost';
 import type { SeasonSpread } from './spread';
 import { weatherWriter } from './weatherWriter';
 
-/** A nitrate test of 0-30 cm that weighs the draws from its day on. */
+/** A nitrate test of 0-30 cm; on its day the draws are weighed by it, and keep their weights. */
 export interface TestedNitrate {
   readonly day: DayNumber;
   readonly mgPerKg: number;

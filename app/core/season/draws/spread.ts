@@ -1,7 +1,7 @@
 import type { Coefficients } from '../coefficients';
 import { normalQuantile } from './normalQuantile';
 
-/** Low, typical, high as the 5 % point, the median and the 95 % point. */
+/** A row as percentiles: low the 5th, typical the 50th, high the 95th. */
 export interface Points {
   readonly low: number;
   readonly typical: number;
