@@ -126,13 +126,30 @@ function fromNormals(normals: MonthlyNormals, spread: WeatherSpread, seed: numbe
 /** Months of the half-year in which things grow, by hemisphere; the year of median rain is chosen on them. */
 const growingMonths = { north: [4, 5, 6, 7, 8, 9], south: [10, 11, 12, 1, 2, 3] };
 
-/** Days from the one whole year of record whose growing half-year had the median rain. */
-function fromRecord(
+/** Days of one whole year of record, as often as they are asked for. */
+function fromYear(known: ReadonlyMap<DayNumber, Values>, donor: number, usual: Usual): Stand {
+  return (day) => {
+    const { month, dayOfMonth } = partsFromDay(day);
+    const isSurplus = dayOfMonth > daysInMonth(donor, month);
+    const from = dayFromParts(donor, month, Math.min(dayOfMonth, daysInMonth(donor, month)));
+    const values = known.get(from);
+    const value = (which: 0 | 1 | 2, otherwise: number): number =>
+      values?.[which] ?? fillShortGap(known, which, from, usual) ?? otherwise;
+    return [
+      value(0, usual.minimum(from)),
+      value(1, usual.maximum(from)),
+      // 29 February of a donor without one repeats the 28th, dry: its rain would count twice
+      isSurplus ? 0 : value(2, usual.rain(from)),
+    ];
+  };
+}
+
+/** The one whole year of record whose growing half-year had the median rain. */
+function medianYear(
   known: ReadonlyMap<DayNumber, Values>,
   years: readonly number[],
-  usual: Usual,
   isSouthern: boolean,
-): Stand {
+): number {
   const months = isSouthern ? growingMonths.south : growingMonths.north;
   const rainOf = (year: number): number => {
     let sum = 0;
@@ -148,20 +165,46 @@ function fromRecord(
     .sort((one, other) => one.rain - other.rain || one.year - other.year);
   const donor = byRain[Math.floor((byRain.length - 1) / 2)]?.year;
   if (donor === undefined) throw new Error('No whole year to take days from');
-  return (day) => {
-    const { month, dayOfMonth } = partsFromDay(day);
-    const isSurplus = dayOfMonth > daysInMonth(donor, month);
-    const from = dayFromParts(donor, month, Math.min(dayOfMonth, daysInMonth(donor, month)));
-    const values = known.get(from);
-    const value = (which: 0 | 1 | 2, otherwise: number): number =>
-      values?.[which] ?? fillShortGap(known, which, from, usual) ?? otherwise;
-    return [
-      value(0, usual.minimum(from)),
-      value(1, usual.maximum(from)),
-      // 29 February of a donor without one repeats the 28th, dry: its rain would count twice
-      isSurplus ? 0 : value(2, usual.rain(from)),
-    ];
+  return donor;
+}
+
+/** A run's days in order: measured, short gaps filled, the rest from what stands in. */
+function daysOf(
+  known: ReadonlyMap<DayNumber, Values>,
+  usual: Usual,
+  stand: Stand,
+  firstDay: DayNumber,
+  lastDay: DayNumber,
+  today: DayNumber,
+): SeasonWeather {
+  const days = Math.max(0, lastDay - firstDay + 1);
+  const weather = {
+    minimumCelsius: new Float64Array(days),
+    maximumCelsius: new Float64Array(days),
+    rainMillimetres: new Float64Array(days),
+    kind: new Uint8Array(days),
   };
+  for (let index = 0; index < days; index++) {
+    const day = firstDay + index;
+    const values = known.get(day);
+    const value = (which: 0 | 1 | 2): { number: number; kind: number } => {
+      const given = values?.[which] ?? null;
+      if (given !== null) return { number: given, kind: measured };
+      const between = day < today ? fillShortGap(known, which, day, usual) : null;
+      return between !== null
+        ? { number: between, kind: filled }
+        : { number: stand(day)[which], kind: imagined };
+    };
+    const [low, high, rain] = [value(0), value(1), value(2)];
+    const kinds = [low.kind, high.kind, rain.kind];
+    weather.minimumCelsius[index] = Math.min(low.number, high.number);
+    weather.maximumCelsius[index] = Math.max(low.number, high.number);
+    weather.rainMillimetres[index] = rain.number;
+    weather.kind[index] = kinds.every((kind) => kind === kinds[0])
+      ? (kinds[0] ?? imagined)
+      : filled;
+  }
+  return weather;
 }
 
 /**
@@ -195,42 +238,38 @@ export function seasonWeather(
   spread: WeatherSpread,
   isSouthern: boolean,
 ): SeasonWeather {
-  const days = Math.max(0, lastDay - firstDay + 1);
-  const weather = {
-    minimumCelsius: new Float64Array(days),
-    maximumCelsius: new Float64Array(days),
-    rainMillimetres: new Float64Array(days),
-    kind: new Uint8Array(days),
-  };
   const known = knownDays(record, today);
   const usual = usualOf(normals);
   const years = wholeYears(record, today);
   const stand =
     years.length >= yearsInsteadOfNormals
-      ? fromRecord(known, years, usual, isSouthern)
+      ? fromYear(known, medianYear(known, years, isSouthern), usual)
       : fromNormals(normals, spread, seed);
+  return daysOf(known, usual, stand, firstDay, lastDay, today);
+}
 
-  for (let index = 0; index < days; index++) {
-    const day = firstDay + index;
-    const values = known.get(day);
-    const value = (which: 0 | 1 | 2): { number: number; kind: number } => {
-      const given = values?.[which] ?? null;
-      if (given !== null) return { number: given, kind: measured };
-      const between = day < today ? fillShortGap(known, which, day, usual) : null;
-      return between !== null
-        ? { number: between, kind: filled }
-        : { number: stand(day)[which], kind: imagined };
-    };
-    const [low, high, rain] = [value(0), value(1), value(2)];
-    const kinds = [low.kind, high.kind, rain.kind];
-    weather.minimumCelsius[index] = Math.min(low.number, high.number);
-    weather.maximumCelsius[index] = Math.max(low.number, high.number);
-    weather.rainMillimetres[index] = rain.number;
-    weather.kind[index] = kinds.every((kind) => kind === kinds[0])
-      ? (kinds[0] ?? imagined)
-      : filled;
-  }
-  return weather;
+/**
+ * The same run under each whole year of record that ended by `today`: what is known of it stays,
+ * and the days nobody has measured are that year's. For draws, where one year is no better than
+ * another.
+ *
+ * @returns one season per year, the earliest first; null with fewer than three whole years, where
+ *   the monthly normals say more
+ */
+export function seasonsOfYears(
+  record: readonly RecordedDay[],
+  normals: MonthlyNormals,
+  firstDay: DayNumber,
+  lastDay: DayNumber,
+  today: DayNumber,
+): readonly SeasonWeather[] | null {
+  const years = wholeYears(record, today);
+  if (years.length < yearsInsteadOfNormals) return null;
+  const known = knownDays(record, today);
+  const usual = usualOf(normals);
+  return years.map((year) =>
+    daysOf(known, usual, fromYear(known, year, usual), firstDay, lastDay, today),
+  );
 }
 
 /**
