@@ -22,6 +22,11 @@ const parsed = parseGarden(readFileSync(file, 'utf8'));
 if (!parsed.ok) throw new Error('The sample does not open');
 const sample = parsed.value;
 const today = dayOf('2013-06-15');
+/** Made when a test first asks for it, so that the tests of a file do not run what only one needs. */
+const once = <Thing>(make: () => Thing): (() => Thing) => {
+  let made: { thing: Thing } | null = null;
+  return () => (made ??= { thing: make() }).thing;
+};
 const question = (bedId: string, count: number, seed = 1): DrawsQuestion => ({
   input: bedSeason(sample, bedId, today),
   spread: seasonSpread(sample, bedId),
@@ -95,14 +100,21 @@ describe('the hypercube', () => {
 });
 
 describe('imagined weather of draws', () => {
-  const { input, weather } = question('bed-gate', 1);
-  const many = Array.from({ length: 200 }, (_, draw) => drawnWeather(input, weather, 1, draw));
+  const skies = once(() => {
+    const { input, weather } = question('bed-gate', 1);
+    return {
+      input,
+      many: Array.from({ length: 200 }, (_, draw) => drawnWeather(input, weather, 1, draw)),
+    };
+  });
   test('leaves what was measured alone', () => {
+    const { input, many } = skies();
     for (const one of many.slice(0, 5))
       for (let index = 0; index <= today - input.firstDay; index++)
         expect(one.rainMillimetres[index]).toBe(input.weather.rainMillimetres[index]);
   });
   test('in the mean over many draws brings the normals, but no single draw has to', () => {
+    const { input, many } = skies();
     for (const month of [7, 8, 9]) {
       const days = Array.from(input.weather.kind.keys()).filter(
         (index) => monthOf(input.firstDay + index) === month,
@@ -124,14 +136,18 @@ describe('imagined weather of draws', () => {
 });
 
 describe('draws of a bed', () => {
-  const asked = question('bed-border', 60);
-  const answer = runDraws(asked, limits)!;
+  const border = once(() => {
+    const asked = question('bed-border', 60);
+    return { asked, answer: runDraws(asked, limits)! };
+  });
 
   test('are a pure function of the seed', () => {
+    const { answer } = border();
     expect(runDraws(question('bed-border', 60), limits)).toEqual(answer);
     expect(runDraws(question('bed-border', 60, 2), limits)!.ratio).not.toEqual(answer.ratio);
   });
   test('every draw balances', () => {
+    const { asked } = border();
     const draws = makeDraws(1, 12);
     for (let draw = 0; draw < 12; draw++) {
       const season = drawnSeason(
@@ -145,6 +161,7 @@ describe('draws of a bed', () => {
     }
   });
   test('with nothing uncertain and the typical weather are the typical run', () => {
+    const { asked } = border();
     const sure = runDraws(
       {
         ...asked,
@@ -162,6 +179,7 @@ describe('draws of a bed', () => {
     expect(sure.ratio!.low).toBe(sure.ratio!.high);
   });
   test('bands are ordered, odds add up, three quantities are named', () => {
+    const { answer } = border();
     expect(answer.ratio!.low).toBeLessThan(answer.ratio!.middle);
     expect(answer.ratio!.middle).toBeLessThan(answer.ratio!.high);
     for (const band of answer.nitrate) {
@@ -173,6 +191,7 @@ describe('draws of a bed', () => {
     expect(answer.effectiveCount).toBeCloseTo(60, 9);
   });
   test('a nitrate test draws the bands to it and says what the draws are then worth', () => {
+    const { asked, answer } = border();
     const day = dayOf('2013-05-28');
     const at = answer.nitrateDays.findIndex((one) => one >= day);
     const high = answer.nitrate[at]!.high * 1.2;
@@ -190,6 +209,7 @@ describe('draws of a bed', () => {
     expect(Number.isFinite(absurd.ratio!.middle)).toBe(true);
   });
   test('can be stopped', () => {
+    const { asked } = border();
     let asks = 0;
     expect(runDraws(asked, limits, () => ++asks > 3)).toBeNull();
     expect(asks).toBe(4);
