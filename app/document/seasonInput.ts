@@ -14,6 +14,7 @@ import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
 import { massOf } from './layerMass';
+import { looksOf, nodulesKnown } from './looks';
 import { measuredEvaporation } from './measuredEvaporation';
 import { materialOfApplication, mowingOf } from './materialValues';
 import { plantingInput } from './plantingInput';
@@ -148,9 +149,7 @@ export function layerInput(garden: Garden, bed: Bed, application: Application): 
 
 function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
   return garden.events.flatMap((event): BedEvent[] => {
-    if (event.kind === 'rain gauge' || event.kind === 'soil test' || event.bedId !== bed.id) {
-      return [];
-    }
+    if (event.kind === 'rain gauge' || event.bedId !== bed.id) return [];
     const day = dayOf(event.date);
     switch (event.kind) {
       case 'water':
@@ -163,6 +162,9 @@ function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
         const kilogramsPerM2 = event.kilograms / bed.areaM2;
         return [{ kind: 'harvest', day, plantingId: event.plantingId, kilogramsPerM2 }];
       }
+      case 'soil test':
+      case 'look and dig':
+        return [];
     }
   });
 }
@@ -188,7 +190,7 @@ function knownOn(garden: Garden, today: DayNumber): Garden {
  * Rain does not reach a bed under glass or film, nor does the wind or the light that was measured
  * outside: what dries there goes by the temperatures alone.
  */
-function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeather): SeasonWeather {
+export function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeather): SeasonWeather {
   const rainMillimetres = new Float64Array(minimumCelsius.length);
   return { minimumCelsius, maximumCelsius, rainMillimetres, kind };
 }
@@ -228,7 +230,10 @@ export function bedSeason(
     soil,
   });
   const roughSoil = soilOf(garden, bed, seasonFirst, today);
-  const own = garden.plantings.filter((planting) => planting.bedId === bedId);
+  const looks = looksOf(garden, bedId);
+  const own = garden.plantings
+    .filter((planting) => planting.bedId === bedId)
+    .map((planting) => ({ ...planting, nodules: nodulesKnown(planting, looks, today) }));
   const standing = (planting: PlantingInput, from: DayNumber): boolean =>
     planting.startDay <= lastDay && (planting.clearingDay === null || planting.clearingDay > from);
   const earliest = own

@@ -1,0 +1,115 @@
+import { dayOf, type DayNumber } from '../core/days';
+import { seasonsOfYears } from '../core/season/ahead';
+import type { WeatherSource } from '../core/season/draws/drawnWeather';
+import type { DrawsQuestion, TestedNitrate } from '../core/season/draws/runDraws';
+import type { BedSeason, SeasonWeather } from '../core/season/input';
+import { typicalWeatherSpread } from '../tables/imaginedWeather';
+import { nitrateTestRows } from '../tables/nitrateTests';
+import type { Application, Garden } from './schema';
+import { bedSeason, underRoof } from './seasonInput';
+import { seasonSpread } from './seasonSpread';
+import { normalsOf, recordOf } from './weatherRecord';
+
+/** The seed of all draws: the same garden is imagined the same way everywhere and for ever. */
+export const drawsSeed = 20;
+
+/** Layer that every nitrate number is of [cm]. */
+const topCentimetres = 30;
+
+/**
+ * A bed's nitrate tests that weigh its draws: after the first day of its run, where a test is what
+ * the run starts from, and up to today. Of two on one day the later entry counts.
+ *
+ * A sample that went through another depth than 0-30 cm speaks for it less surely: its spread
+ * grows by the ratio of the two depths (assumed).
+ */
+export function nitrateTests(
+  garden: Garden,
+  { bedId, firstDay, today }: Pick<BedSeason, 'bedId' | 'firstDay' | 'today'>,
+): TestedNitrate[] {
+  const byDay = new Map<DayNumber, TestedNitrate>();
+  for (const event of garden.events) {
+    if (event.kind !== 'soil test' || event.bedId !== bedId) continue;
+    const { nitrateMgPerKg: mgPerKg, depthCentimetres: depth } = event;
+    const day = dayOf(event.date);
+    if (mgPerKg === null || day <= firstDay || day > today) continue;
+    const off = Math.max(depth / topCentimetres, topCentimetres / depth);
+    byDay.set(day, { day, mgPerKg, spread: nitrateTestRows.spread.typical * off });
+  }
+  return [...byDay.values()].sort((one, other) => one.day - other.day);
+}
+
+/** The years of record of a garden, laid out once for all runs of the same days. */
+export type YearsOfGarden = Map<string, readonly SeasonWeather[] | null>;
+
+function weatherSource(
+  garden: Garden,
+  { firstDay, lastDay, today, weather, latitudeDegrees }: BedSeason,
+  isRoofed: boolean,
+  laidOut: YearsOfGarden,
+): WeatherSource {
+  const measured = weather.referenceEvapotranspiration;
+  const key = JSON.stringify([firstDay, lastDay, today, isRoofed, measured !== undefined]);
+  let seasons = laidOut.get(key);
+  if (seasons === undefined) {
+    const years = seasonsOfYears(
+      recordOf(garden, today),
+      normalsOf(garden),
+      firstDay,
+      lastDay,
+      today,
+    );
+    seasons =
+      years?.map((year) => {
+        if (isRoofed) return underRoof(year);
+        // what was measured is measured in every one of them, what is imagined in none
+        return measured ? { ...year, referenceEvapotranspiration: measured } : year;
+      }) ?? null;
+    laidOut.set(key, seasons);
+  }
+  if (seasons !== null) return { kind: 'years', seasons };
+  return { kind: 'generated', spread: typicalWeatherSpread(latitudeDegrees), isRoofed };
+}
+
+/**
+ * A bed's imagined seasons as the engine is asked for them: its season at typical values, what of
+ * it is uncertain, where the weather after today comes from, what was measured. The weather is that
+ * of each whole year of record before today where there are three or more, else made up from the
+ * monthly normals; nothing of the record after `today` is looked at.
+ *
+ * @param count how many seasons
+ * @param extraApplications layers that are only thought of; asked with and without them under one
+ *   seed, a draw differs by the layers alone
+ * @param laidOut shared between the beds of one garden and day, so that its years are laid out once
+ * @throws as `bedSeason`
+ */
+export function drawsQuestion(
+  garden: Garden,
+  bedId: string,
+  today: DayNumber,
+  count: number,
+  extraApplications: readonly Application[] = [],
+  laidOut: YearsOfGarden = new Map(),
+): DrawsQuestion {
+  const input = bedSeason(garden, bedId, today, { extraApplications });
+  const isRoofed = garden.beds.find(({ id }) => id === bedId)?.roof !== 'open';
+  return {
+    input,
+    spread: seasonSpread(garden, bedId, extraApplications),
+    weather: weatherSource(garden, input, isRoofed, laidOut),
+    tests: nitrateTests(garden, input),
+    seed: drawsSeed,
+    count,
+  };
+}
+
+/** The same of several beds, in their order. */
+export function drawsQuestions(
+  garden: Garden,
+  bedIds: readonly string[],
+  today: DayNumber,
+  count: number,
+): DrawsQuestion[] {
+  const laidOut: YearsOfGarden = new Map();
+  return bedIds.map((bedId) => drawsQuestion(garden, bedId, today, count, [], laidOut));
+}
