@@ -819,7 +819,14 @@ static void decayDay(const Bed *bed, State *s, double *flows) {
   s->slowLyingFactor = lying > 0 ? (lying - fromTop) / lying : 1;
 }
 
-/* ---- season/day.ts ---- */
+/* ---- soil/runoff.ts, season/day.ts ---- */
+
+static double runoff(double rain, double curveNumber) {
+  if (curveNumber <= 0) return 0;
+  double kept = 25400 / least(100, curveNumber) - 254;
+  double beyond = rain - 0.2 * kept;
+  return beyond > 0 ? beyond * beyond / (rain + 0.8 * kept) : 0;
+}
 
 static inline double leachedShare(double drainage, double full) { return -expm1(-drainage / full); }
 

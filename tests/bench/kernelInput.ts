@@ -33,7 +33,8 @@ export function kernelInput(input: BedSeason): string {
   for (const [name, value] of named) write(name, value);
   write('flows', ways.length);
   for (const { from, to } of ways) write(from, to);
-  write('run', input.firstDay, days, input.today, input.keptMoist);
+  write('run', input.firstDay, days, input.today);
+  write(input.runoffCurveNumber ?? -1, input.keptMoist);
   const { topFull, topWilt, lowerFull, lowerWilt } = plan.sizes;
   write(plan.lowerDepth, topFull, topWilt, lowerFull, lowerWilt, plan.rainOfYear);
   write(soil.fieldCapacity, soil.wiltingPoint, soil.bulkDensityKgPerL, soil.organicMatterPercent);
