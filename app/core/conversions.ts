@@ -13,7 +13,6 @@ export const kilogramsPerOunce = 0.028_349_523_125;
 export const kilogramsPerStone = 6.350_293_18;
 export const kilogramsPerShortTon = 907.184_74;
 
-export const litresPerCubicInch = 0.016_387_064;
 export const litresPerCubicFoot = 28.316_846_592;
 export const litresPerCubicYard = 764.554_857_984;
 export const litresPerGallon = 3.785_411_784;

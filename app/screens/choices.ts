@@ -34,10 +34,6 @@ export const lawnKindChoices: readonly Choice<LawnKind>[] = [
   { value: 'seed-headed', label: 'seed heads' },
 ];
 
-export const lawnKindWords = Object.fromEntries(
-  lawnKindChoices.map(({ value, label }) => [value, label]),
-) as Readonly<Record<LawnKind, string>>;
-
 export const topsChoices: readonly Choice<Planting['tops']>[] = [
   { value: 'left', label: 'left on the bed' },
   { value: 'dug in', label: 'dug in' },

@@ -10,14 +10,6 @@ import { flowsByDay, type RunDays, type WatchedSeason } from './watchedSeason';
 const dugRelease = [flowIndex('dugMicrobes', 'mineralTop', 'released')];
 const dugTieUp = [flowIndex('mineralTop', 'dugMicrobes', 'held back')];
 
-/** Position of a day in the run's series; the day must lie in the run. */
-export function dayIndex(result: RunDays, day: DayNumber): number {
-  const index = day - result.firstDay;
-  if (index < 0 || index >= result.days)
-    throw new RangeError(`Day ${day} is not a day of this run`);
-  return index;
-}
-
 export const lastDayOf = (result: RunDays): DayNumber => result.firstDay + result.days - 1;
 
 /** Value of a series on a day; days outside the run count as its nearest day. */
