@@ -231,6 +231,33 @@ export const applicationSchema = z.strictObject({
 });
 
 const eventBase = { id, date: day, note: note.optional() };
+export const lookAnswers = {
+  nodules: ['pink', 'white', 'none'],
+  leaves: ['yellow', 'normal', 'dark and lush'],
+  soilSeen: ['all', 'some', 'none'],
+} as const;
+/** Eyes, nose, finger and board: only what was looked for is there, and something was. */
+const lookSchema = z
+  .strictObject({
+    ...eventBase,
+    kind: z.literal('look and dig'),
+    bedId: id,
+    /** of the legumes that stand on the bed on that day */
+    nodules: z.enum(lookAnswers.nodules).optional(),
+    /** the lower leaves */
+    leaves: z.enum(lookAnswers.leaves).optional(),
+    smellsSour: z.boolean().optional(),
+    moistFingerDeep: z.boolean().optional(),
+    slugsUnderBoard: z.boolean().optional(),
+    soilSeen: z.enum(lookAnswers.soilSeen).optional(),
+  })
+  .refine(
+    ({ nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen }) =>
+      [nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen].some(
+        (answer) => answer !== undefined,
+      ),
+    { error: 'nothing that was seen is in it' },
+  );
 export const eventSchema = z.discriminatedUnion('kind', [
   z.strictObject({ ...eventBase, kind: z.literal('water'), bedId: id, millimetres: positive }),
   z.strictObject({ ...eventBase, kind: z.literal('rain gauge'), millimetres: nonNegative }),
@@ -253,6 +280,7 @@ export const eventSchema = z.discriminatedUnion('kind', [
     /** nitrate as the laboratory printed it, where that was not mg/kg */
     nitrateText: z.string().max(60).optional(),
   }),
+  lookSchema,
 ]);
 
 /** [date, lowest deg C, highest deg C, rain mm]; null where the day's value is missing. */

@@ -20,6 +20,10 @@ const eventSteps: Readonly<
     log: (bed) => `Dig cover in on ${bed}`,
     thing: (bed) => `a digging in on ${bed}`,
   },
+  'look and dig': {
+    log: (bed) => `Write down a look at ${bed}`,
+    thing: (bed) => `a look at ${bed}`,
+  },
 };
 
 /** What the Edit menu says of a step that can be undone: "Undo: Lay on Gate bed". */

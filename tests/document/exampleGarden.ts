@@ -251,6 +251,14 @@ export function exampleGarden(): Garden {
         organicMatterPercent: null,
         depthCentimetres: 30,
       },
+      {
+        id: 'event-7',
+        date: '2021-06-19',
+        kind: 'look and dig',
+        bedId: 'bed-1',
+        leaves: 'normal',
+        moistFingerDeep: true,
+      },
     ],
     weather: {
       normals: {

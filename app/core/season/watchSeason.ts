@@ -1,3 +1,4 @@
+import { availableShare } from '../soil/water';
 import {
   demandMetOf,
   poolIndex,
@@ -28,6 +29,16 @@ interface PlantingWatch {
   readonly dailyFixed: Float64Array;
 }
 
+/** What of a day is kept where somebody looked at the bed: water and cover of that evening. */
+export interface LookWatch {
+  /** day of the run */
+  readonly index: number;
+  availableWater: number;
+  hidden: number;
+  coverFill: number;
+  lyingDry: number;
+}
+
 /**
  * What a draw keeps of a run: what a bed's state of `today` is judged by, and no more. One watch
  * serves all draws of a bed, each run writes it anew. Released, tied up and luxury are kept for the
@@ -36,13 +47,16 @@ interface PlantingWatch {
  */
 export interface SeasonWatch extends WatchedSeason {
   readonly plantings: readonly PlantingWatch[];
+  /** earliest first */
+  readonly looks: readonly LookWatch[];
   /** washed out over the run [g N/m2] */
   leached: number;
   /** days that were stepped by all runs together */
   steps: number;
 }
 
-export function newWatch(input: BedSeason): SeasonWatch {
+/** @param lookDays days of the run on which somebody looked at the bed, in any order, each once */
+export function newWatch(input: BedSeason, lookDays: readonly number[] = []): SeasonWatch {
   const days = input.lastDay - input.firstDay + 1;
   const series = (): Float64Array => new Float64Array(days);
   const unknown = (): Float64Array => series().fill(Number.NaN);
@@ -65,6 +79,9 @@ export function newWatch(input: BedSeason): SeasonWatch {
       dailyUptake: series(),
       dailyFixed: series(),
     })),
+    looks: [...lookDays]
+      .sort((one, other) => one - other)
+      .map((index) => ({ index, availableWater: 0, hidden: 0, coverFill: 0, lyingDry: 0 })),
     leached: 0,
     steps: 0,
   };
@@ -87,10 +104,13 @@ export function watchSeason(
   // Only what is read is set back, and that where it is read: the other flows pile up unseen, and
   // what was washed out is to.
   flows.fill(0);
+  let nextLook = 0;
   for (let index = 0; index < watch.days; index++) {
     stepDay(input, state, flows, index);
     mineralTop[index] = state.nitrogen[top]!;
     keepPlants(watch.plantings, state.plantings, index);
+    if (nextLook < watch.looks.length && watch.looks[nextLook]!.index === index)
+      keepLook(watch.looks[nextLook++]!, state);
     if (index < today) continue;
     keepFlows(watch, flows, index);
     if (index === today) keepToday(watch, state, index);
@@ -115,6 +135,13 @@ function keepPlants(
     kept.dailyUptake[index] = plant.uptakeToday;
     kept.dailyFixed[index] = plant.fixedToday;
   }
+}
+
+function keepLook(look: LookWatch, { water, plan, day, report }: BedState): void {
+  look.availableWater = availableShare(water, plan.sizes);
+  look.hidden = day.coverFraction;
+  look.coverFill = report.coverFill;
+  look.lyingDry = day.dry;
 }
 
 function keepToday(watch: SeasonWatch, { nitrogen, plantings }: BedState, index: number): void {

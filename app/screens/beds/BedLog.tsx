@@ -3,11 +3,13 @@ import { useAnnounce } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';
 import { dayOf } from '../../core/days';
 import { materialFrom } from '../../document/materialValues';
+import type { LookEvent } from '../../document/looks';
 import type { Application, Bed, GardenEvent } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { layersOn } from '../../store/selectors';
 import { cropOf } from '../../tables/crops';
 import { percent } from '../../words/chartFormat';
+import { lookAdvice } from '../../words/lookWords';
 import { editFailureSentence } from '../../words/messages';
 import { amountWords } from '../amountWords';
 import { placementWords } from '../choices';
@@ -21,16 +23,20 @@ import { EventDialog } from './EventDialog';
 import { eventKinds, eventWords } from './eventWords';
 import { CarryDialog } from './CarryDialog';
 import { LayerDialog } from './LayerDialog';
+import { LookDialog } from './LookDialog';
 import { RakeDialog } from './RakeDialog';
+import { soilWasCold } from './soilWasCold';
+import type { PlainEvent, PlainEventKind } from './readEvent';
 import { nitrateTestWords } from './nitrateTestWords';
 import { takenOff, type Raking } from './raking';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 type Open =
-  | { readonly kind: 'new event'; readonly event: GardenEvent['kind'] }
-  | { readonly kind: 'event'; readonly event: GardenEvent }
+  | { readonly kind: 'new event'; readonly event: PlainEventKind }
+  | { readonly kind: 'event'; readonly event: PlainEvent }
   | { readonly kind: 'layer'; readonly layer: Application }
+  | { readonly kind: 'look'; readonly event: LookEvent | null }
   | { readonly kind: 'rake'; readonly event: Raking | null }
   | { readonly kind: 'carry'; readonly event: Raking }
   | { readonly kind: 'lay' };
@@ -110,7 +116,9 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
               started(
                 kind === 'rake off'
                   ? { kind: 'rake', event: null }
-                  : { kind: 'new event', event: kind },
+                  : kind === 'look and dig'
+                    ? { kind: 'look', event: null }
+                    : { kind: 'new event', event: kind },
               )
             }
           >
@@ -137,6 +145,12 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
                 {left && <span className="soft"> {left}.</span>}
                 {event?.kind === 'soil test' && event.nitrateMgPerKg !== null && (
                   <span className="soft"> {nitrateTestWords(results, dayOf(event.date))}</span>
+                )}
+                {event?.kind === 'look and dig' && (
+                  <span className="soft">
+                    {' '}
+                    {lookAdvice(event, soilWasCold(results, dayOf(event.date)))}
+                  </span>
                 )}
                 {taken && (
                   <span className="soft">
@@ -168,6 +182,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
                   onClick={() => {
                     if (layer) started({ kind: 'layer', layer });
                     else if (event?.kind === 'rake off') started({ kind: 'rake', event });
+                    else if (event?.kind === 'look and dig') started({ kind: 'look', event });
                     else if (event) started({ kind: 'event', event });
                   }}
                 >
@@ -214,6 +229,9 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           event={open.event}
           onClose={() => setOpen(null)}
         />
+      )}
+      {open?.kind === 'look' && (
+        <LookDialog bed={bed} event={open.event} onClose={() => setOpen(null)} />
       )}
       {open?.kind === 'rake' && (
         <RakeDialog

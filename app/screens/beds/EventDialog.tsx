@@ -18,10 +18,10 @@ import { useShown } from '../shown';
 import { WeightWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
-import { readEvent, type EventEntry } from './readEvent';
+import { readEvent, type EventEntry, type PlainEventKind } from './readEvent';
 import { SoilTestFields } from './SoilTestFields';
 
-const titles: Readonly<Record<GardenEvent['kind'], string>> = {
+const titles: Readonly<Record<PlainEventKind, string>> = {
   water: 'Water given to',
   'rain gauge': 'Rain in the gauge',
   harvest: 'Picked from',
@@ -33,7 +33,7 @@ const titles: Readonly<Record<GardenEvent['kind'], string>> = {
 /** Writing down, or changing, one thing that happened on a bed. */
 export function EventDialog(props: {
   readonly bed: Bed;
-  readonly kind: GardenEvent['kind'];
+  readonly kind: PlainEventKind;
   /** null: a new one */
   readonly event: GardenEvent | null;
   readonly onClose: () => void;

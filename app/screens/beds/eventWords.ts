@@ -1,6 +1,7 @@
 import type { GardenEvent } from '../../document/schema';
 import { percent } from '../../words/chartFormat';
 import { twoFigures } from '../../words/figures';
+import { lookLine } from '../../words/lookWords';
 import type { Shown } from '../shown';
 
 export const eventKinds = [
@@ -10,6 +11,7 @@ export const eventKinds = [
   'soil test',
   'rake off',
   'dig cover in',
+  'look and dig',
 ] as const satisfies readonly GardenEvent['kind'][];
 
 interface EventWords {
@@ -73,5 +75,10 @@ export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
     button: 'Dig in',
     name: 'digging in',
     line: only('dig cover in', ({ share }) => `Dug in ${percent(share)} of the cover`),
+  },
+  'look and dig': {
+    button: 'Look and dig',
+    name: 'a look',
+    line: only('look and dig', lookLine),
   },
 };

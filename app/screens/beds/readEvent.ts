@@ -8,6 +8,10 @@ import type { New } from '../../store/contract';
 import { amountFailureSentence } from '../../words/messages';
 import { nitrateFailureSentence } from '../../words/nitrateWords';
 
+/** What the event dialog can write down; a look at a bed has a dialog of its own. */
+export type PlainEventKind = PlainEvent['kind'];
+export type PlainEvent = Exclude<GardenEvent, { kind: 'look and dig' }>;
+
 /** The fields of the event dialog as they stand; each kind uses its own. */
 export interface EventEntry {
   readonly date: string;
@@ -103,7 +107,7 @@ function readTest(
  * @param bulkDensityKgPerL of the bed's own soil, for tests given for an area
  */
 export function readEvent(
-  kind: GardenEvent['kind'],
+  kind: PlainEventKind,
   entry: EventEntry,
   bed: Bed,
   context: ReadingContext,

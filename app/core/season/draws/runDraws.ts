@@ -13,6 +13,8 @@ import { drawnPlan } from './drawnPlan';
 import type { WeatherSource } from './drawnWeather';
 import { imaginedMonths, type ImaginedMonths } from './imaginedMonths';
 import { mattersMost, type Influence } from './mattersMost';
+import { countedSigns, signLikelihood, type Look, type Sign, type SignCoefficients } from './signs';
+import { bedSeen } from './bedSeen';
 import type { SeasonSpread } from './spread';
 import { weatherWriter } from './weatherWriter';
 
@@ -29,6 +31,11 @@ export interface DrawsQuestion {
   readonly spread: SeasonSpread;
   readonly weather: WeatherSource;
   readonly tests: readonly TestedNitrate[];
+  /** what was seen, smelt and felt; weighs the draws far less than a test */
+  readonly signs?: {
+    readonly looks: readonly Look[];
+    readonly coefficients: SignCoefficients;
+  };
   readonly seed: number;
   readonly count: number;
 }
@@ -100,6 +107,21 @@ function weightOf(
   return weight;
 }
 
+/** How well a draw fits what was seen: the product of its signs' likelihoods. */
+function signWeight(
+  signs: readonly Sign[],
+  coefficients: SignCoefficients,
+  input: BedSeason,
+  watch: SeasonWatch,
+): number {
+  let weight = 1;
+  for (const { look, kind } of signs) {
+    const bed = bedSeen(input, watch, look.day, coefficients);
+    weight *= signLikelihood(look, kind, bed, coefficients);
+  }
+  return weight;
+}
+
 /** Share of all plantings' need that was met; 1 where nothing was wanted. */
 function needMetIn({ plantings }: SeasonWatch): number {
   let demand = 0;
@@ -121,7 +143,8 @@ const fixedIn = ({ plantings }: SeasonWatch): number =>
  *
  * A nitrate test weighs each draw by how near it came, as a normal error of the test's own spread
  * (at least 1.5 mg/kg): what was measured outranks what was reckoned, from its day on and through
- * the quantities that the fitting draws share.
+ * the quantities that the fitting draws share. What was seen on a bed weighs each draw by
+ * `signLikelihood`, and far less.
  *
  * @param shared with other beds of the garden, so that what is common is made once
  * @source readings of ranges and re-weighting: model section 10 (the error model is assumed)
@@ -137,7 +160,11 @@ export function startDraws(
   const { input } = bed;
   const sky = weatherWriter(input, weather, months);
   const { plan, reorder } = drawnPlan(input, sky.plan);
-  const watch = newWatch(input);
+  const signs = question.signs
+    ? countedSigns(question.signs.looks, firstDay, today, question.signs.coefficients)
+    : [];
+  const lookDays = [...new Set(signs.map(({ look }) => look.day - firstDay))];
+  const watch = newWatch(input, lookDays);
   const flows = new Float64Array(flowKinds.length);
   const perGram = mgPerKgFromGramsPerM2(1, input.soil.bulkDensityKgPerL, 30);
 
@@ -168,7 +195,9 @@ export function startDraws(
     const { mineralTop } = watch.pools;
     for (let week = 0; week < nitrate.length; week++)
       nitrate[week]![draw] = mineralTop[7 * week]! * perGram;
-    weights[draw] = weightOf(tests, question, watch, perGram);
+    weights[draw] =
+      weightOf(tests, question, watch, perGram) *
+      (question.signs ? signWeight(signs, question.signs.coefficients, input, watch) : 1);
     draw += 1;
   };
 
