@@ -14,7 +14,9 @@ describe('rain that runs off', () => {
     expect(runoffMillimetres(0.2 * held, 78)).toBe(0);
     expect(runoffMillimetres(0.2 * held + 1, 78)).toBeGreaterThan(0);
     expect(runoffMillimetres(33, 100)).toBe(33);
+    expect(runoffMillimetres(0, 100)).toBe(0);
     expect(runoffMillimetres(500, 0)).toBe(0);
+    expect(runoffMillimetres(500, -5)).toBe(0);
   });
 
   test('never more than fell; more on wetter ground and in heavier rain', () => {
@@ -36,6 +38,13 @@ describe('rain that runs off', () => {
     expect(curveNumberOnSlope(78, 0.05)).toBeCloseTo(78, 2);
     expect(curveNumberOnSlope(78, 0.15)).toBeGreaterThan(78);
     expect(curveNumberOnSlope(78, 0)).toBeLessThan(78);
+  });
+
+  // By hand: CN3 = 78 e^(0.00673 x 22) = 78 x 1.15958 = 90.447; a third of the rise 4.1492; on 15 in
+  // a hundred 1 - 2 e^-2.079 = 0.74989 of it.
+  test('the printed relation of curve number and slope, reckoned by hand', () => {
+    expect(curveNumberOnSlope(78, 0.15)).toBeCloseTo(81.11, 2);
+    expect(curveNumberOnSlope(100, 0.3)).toBe(100);
   });
 });
 
