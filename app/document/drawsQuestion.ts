@@ -5,6 +5,8 @@ import type { DrawsQuestion, TestedNitrate } from '../core/season/draws/runDraws
 import type { BedSeason, SeasonWeather } from '../core/season/input';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { nitrateTestRows } from '../tables/nitrateTests';
+import { signCoefficients } from '../tables/signs';
+import { looksOf } from './looks';
 import type { Application, Garden } from './schema';
 import { bedSeason, underRoof } from './seasonInput';
 import { seasonSpread } from './seasonSpread';
@@ -73,7 +75,7 @@ function weatherSource(
 
 /**
  * A bed's imagined seasons as the engine is asked for them: its season at typical values, what of
- * it is uncertain, where the weather after today comes from, what was measured. The weather is that
+ * it is uncertain, where the weather after today comes from, what was measured, what was seen. The weather is that
  * of each whole year of record before today where there are three or more, else made up from the
  * monthly normals; nothing of the record after `today` is looked at.
  *
@@ -98,6 +100,7 @@ export function drawsQuestion(
     spread: seasonSpread(garden, bedId, extraApplications),
     weather: weatherSource(garden, input, isRoofed, laidOut),
     tests: nitrateTests(garden, input),
+    signs: { looks: looksOf(garden, bedId), coefficients: signCoefficients },
     seed: drawsSeed,
     count,
   };
