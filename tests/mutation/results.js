@@ -1,0 +1,218 @@
+// `node tests/mutation/results.js REPORT...` after `npm run mutation`: writes RESULTS.md beside this
+// file from reports of the runner (by default the last one). Of a file in several reports the last holds.
+import { createHash } from 'node:crypto';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { format } from 'prettier';
+
+/** @typedef {{ status: string, mutatorName: string, replacement?: string, location: { start: { line: number, column: number }, end: { line: number, column: number } } }} Mutant */
+/** @typedef {{ source: string, mutants: Mutant[] }} FileReport */
+/** @typedef {{ file: string, line: string, becomes: string, why: string }} Equivalent `becomes`: all of the mutants of the line whose text is this; `*` all of its mutants */
+
+const top = dirname(dirname(import.meta.dirname));
+const least = 80;
+const folders = ['app/core/cover', 'app/core/crop', 'app/core/season', 'app/core/soil'];
+
+/** @type {Equivalent[]} */
+const equivalents = JSON.parse(readFileSync(join(import.meta.dirname, 'equivalents.json'), 'utf8'));
+const paths = process.argv.slice(2);
+if (paths.length === 0) paths.push(join(top, '.build/mutation/report.json'));
+/** @type {Map<string, FileReport>} */
+const files = new Map();
+for (const path of paths) {
+  /** @type {{ files: Record<string, FileReport> }} */
+  const report = JSON.parse(readFileSync(path, 'utf8'));
+  for (const [file, of] of Object.entries(report.files)) files.set(file, of);
+}
+
+/** @param {Mutant} one */
+const isAlive = ({ status }) => status === 'Survived' || status === 'NoCoverage';
+/** @param {Mutant} one */
+const isDead = ({ status }) => status === 'Killed' || status === 'Timeout';
+
+/** What a planted fault touches. Formulae are sums: `+` for `-`, `min` for `max`, a sign. */
+/** @param {Mutant} one @param {string} original */
+function kindOf({ mutatorName, replacement = '' }, original) {
+  if (
+    ['ArithmeticOperator', 'AssignmentOperator', 'UnaryOperator', 'UpdateOperator'].includes(
+      mutatorName,
+    )
+  )
+    return 'formula';
+  if (mutatorName === 'MethodExpression' && /^Math\./.test(original)) return 'formula';
+  if (mutatorName === 'EqualityOperator')
+    return /^(<=?|>=?)$/.test(between(original, replacement))
+      ? 'edge of a comparison'
+      : 'condition';
+  if (['ConditionalExpression', 'LogicalOperator', 'BooleanLiteral'].includes(mutatorName))
+    return 'condition';
+  return 'structure';
+}
+const kinds = ['formula', 'edge of a comparison', 'condition', 'structure'];
+
+/** The operator that two texts differ in, where `<` became `<=` or the like; else ''. */
+/** @param {string} one @param {string} other */
+function between(one, other) {
+  for (const [less, more] of [
+    ['<', '<='],
+    ['>', '>='],
+  ])
+    for (const [from, to] of [
+      [less, more],
+      [more, less],
+    ])
+      if (
+        one.replace(` ${from} `, ` ${to} `) === other ||
+        one.split(` ${from} `).join(` ${to} `) === other
+      )
+        return from ?? '';
+  return '';
+}
+
+/** @param {FileReport} of @param {Mutant} one */
+function originalOf({ source }, { location: { start, end } }) {
+  const lines = source.split('\n').slice(start.line - 1, end.line);
+  const last = lines.length - 1;
+  lines[last] = (lines[last] ?? '').slice(0, end.column - 1);
+  lines[0] = (lines[0] ?? '').slice(start.column - 1);
+  return lines.join('\n');
+}
+
+const short = (/** @type {string} */ text) => text.replace(/\s+/g, ' ').trim();
+/** @param {number} dead @param {number} alive */
+const score = (dead, alive) =>
+  dead + alive === 0 ? '-' : `${((100 * dead) / (dead + alive)).toFixed(1)} %`;
+
+const used = new Set();
+const rows = [...files]
+  .filter(([file]) => folders.some((folder) => file.startsWith(`${folder}/`)))
+  .sort(([one], [other]) => (one < other ? -1 : 1))
+  .map(([file, of]) => {
+    const lines = of.source.split('\n');
+    const alive = of.mutants.filter(isAlive).map((mutant) => {
+      const original = short(originalOf(of, mutant));
+      const becomes = short(mutant.replacement ?? '');
+      const line = short(lines[mutant.location.start.line - 1] ?? '');
+      const equivalent = equivalents.find(
+        (one) =>
+          one.file === file &&
+          one.line === line &&
+          (one.becomes === '*' || one.becomes === becomes),
+      );
+      if (equivalent) used.add(equivalent);
+      return {
+        at: mutant.location.start.line,
+        original,
+        becomes,
+        kind: kindOf(mutant, original),
+        why: equivalent?.why ?? null,
+      };
+    });
+    const now = readFileSync(join(top, file), 'utf8');
+    return {
+      file,
+      folder: folders.find((folder) => file.startsWith(`${folder}/`)) ?? '',
+      dead: of.mutants.filter(isDead).length,
+      alive,
+      isOld:
+        createHash('sha256').update(now).digest('hex') !==
+        createHash('sha256').update(of.source).digest('hex'),
+    };
+  });
+
+const table = (/** @type {string[]} */ head, /** @type {string[][]} */ body) =>
+  [head, head.map(() => '---'), ...body].map((row) => `| ${row.join(' | ')} |`).join('\n');
+const code = (/** @type {string} */ text) =>
+  '`' + text.replaceAll('|', '\\|').replaceAll('`', "'").slice(0, 110) + '`';
+
+const scored = [...folders, 'all'].map((folder) => {
+  const own = rows.filter((row) => folder === 'all' || row.folder === folder);
+  const dead = own.reduce((sum, row) => sum + row.dead, 0);
+  const alive = own.flatMap((row) => row.alive);
+  return { folder, dead, alive };
+});
+const whole = scored.at(-1);
+const equal = (whole?.alive ?? []).filter(({ why }) => why !== null);
+const formulae = (whole?.alive ?? []).filter(({ kind }) => kind === 'formula');
+const open = formulae.filter(({ why }) => why === null);
+const old = rows.filter(({ isOld }) => isOld);
+
+const text = `# Planted faults
+
+Made by \`npm run mutation\` and \`node tests/mutation/results.js\`, not by hand. The runner plants one small fault at a time and asks whether a test fails. Laws over random beds stay out of it (they take minutes), so a fault that only they would find counts as alive: the scores are lower bounds.
+
+${table(
+  ['folder', 'found', 'alive', 'score', ...kinds.map((kind) => `alive: ${kind}`)],
+  scored.map(({ folder, dead, alive }) => [
+    folder === 'all' ? '**all**' : `\`${folder}\``,
+    `${dead}`,
+    `${alive.length}`,
+    score(dead, alive.length),
+    ...kinds.map((kind) => `${alive.filter((one) => one.kind === kind).length}`),
+  ]),
+)}
+
+Faults in formulae (a sign, \`*\` for \`/\`, \`min\` for \`max\`) that are alive: ${formulae.length}. Shown below to change nothing: ${formulae.length - open.length}, ${score(formulae.length - open.length, (whole?.alive.length ?? 0) - formulae.length + open.length)} of all that are alive. Open: ${open.length}.
+${old.length > 0 ? `\nChanged since they were measured: ${old.map(({ file }) => `\`${file}\``).join(', ')}.\n` : ''}
+## By file
+
+${table(
+  ['file', 'found', 'alive', 'score'],
+  rows.map(({ file, dead, alive }) => [
+    `\`${file.replace('app/core/', '')}\``,
+    `${dead}`,
+    `${alive.length}`,
+    score(dead, alive.length),
+  ]),
+)}
+
+## Alive and without effect
+
+Each of these changes no number that a run can give.
+
+${table(
+  ['where', 'kind', 'text', 'becomes', 'why nothing changes'],
+  rows.flatMap(({ file, alive }) =>
+    alive
+      .filter(({ why }) => why !== null)
+      .map(({ at, kind, original, becomes, why }) => [
+        `\`${file.replace('app/core/', '')}:${at}\``,
+        kind,
+        code(original),
+        code(becomes),
+        why ?? '',
+      ]),
+  ),
+)}
+
+## Alive and open
+
+${table(
+  ['where', 'kind', 'text', 'becomes'],
+  rows.flatMap(({ file, alive }) =>
+    alive
+      .filter(({ why }) => why === null)
+      .map(({ at, kind, original, becomes }) => [
+        `\`${file.replace('app/core/', '')}:${at}\``,
+        kind,
+        code(original),
+        code(becomes),
+      ]),
+  ),
+)}
+`;
+writeFileSync(join(import.meta.dirname, 'RESULTS.md'), await format(text, { parser: 'markdown' }));
+
+for (const { folder, dead, alive } of scored)
+  console.log(`${folder}: ${score(dead, alive.length)} of ${dead + alive.length}`);
+console.log(
+  `formula faults alive and open: ${open.length}; alive and without effect: ${equal.length}`,
+);
+for (const one of equivalents)
+  if (!used.has(one) && files.has(one.file))
+    console.log(`no such survivor: ${one.file}: ${one.line}`);
+process.exitCode = scored.some(
+  ({ dead, alive }) => dead + alive.length > 0 && (100 * dead) / (dead + alive.length) < least,
+)
+  ? 1
+  : 0;
