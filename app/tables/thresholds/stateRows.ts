@@ -98,6 +98,23 @@ export const stateRows: readonly ThresholdRow[] = [
     ],
     'rake and carry',
   ),
+  line(
+    'over-feeding odds',
+    'Imagined seasons in which flower, fruit or stored crops get too much beforehand',
+    'in 10',
+    [3, ours('one in three is worth knowing')],
+    [5, ours('more likely than not')],
+    null,
+    'stop greens',
+  ),
+  number(
+    'over-feeding all but sure',
+    'Imagined seasons past which over-feeding is put in stronger words',
+    8,
+    'in 10',
+    ours('four in five'),
+    'rake and carry',
+  ),
   number(
     'enough to the end',
     'Ratio past which nothing more is wanted',
@@ -153,6 +170,13 @@ export const stateRows: readonly ThresholdRow[] = [
     42,
     'days',
     ours('judgement'),
+  ),
+  number(
+    'bulking from',
+    'Share of its time on the bed at which a stored crop begins to fill',
+    0.4,
+    'share',
+    ours('roots and bulbs fill in the later three fifths'),
   ),
   number(
     'short look-ahead',

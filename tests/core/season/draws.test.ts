@@ -187,7 +187,12 @@ describe('draws of a bed', () => {
       expect(band.middle).toBeLessThanOrEqual(band.high);
     }
     expect(Object.values(answer.states).reduce((sum, odds) => sum + odds, 0)).toBeCloseTo(1, 12);
-    expect(answer.mattersMost).toHaveLength(3);
+    for (const name of ['ratio', 'needMet', 'leached'] as const)
+      expect(answer.mattersMost[name]).toHaveLength(3);
+    // no legume grows there: nothing is fixed in any draw, and nothing moves it
+    expect(answer.mattersMost.fixed).toHaveLength(0);
+    const correlations = answer.mattersMost.ratio.map(({ correlation }) => Math.abs(correlation));
+    expect(correlations).toEqual(correlations.toSorted((one, other) => other - one));
     expect(answer.effectiveCount).toBeCloseTo(60, 9);
   });
   test('a nitrate test draws the bands to it and says what the draws are then worth', () => {

@@ -29,7 +29,7 @@ export interface ImaginedMonths {
 }
 
 /** Months that are kept, at 1 MB for a thousand draws; what is asked beyond is made anew each time. */
-const mostMonths = 48;
+const usualMonths = 48;
 
 /** One calendar month of many draws; a draw's days stand together. */
 interface DrawnMonth extends WeatherPlan {
@@ -44,6 +44,7 @@ interface DrawnMonth extends WeatherPlan {
 
 /**
  * @param count draws 0 to count-1 may be asked for
+ * @param mostMonths that are kept
  * @returns the same days as `drawnWeather` gives, bit by bit
  */
 export function imaginedMonths(
@@ -52,6 +53,7 @@ export function imaginedMonths(
   latitudeDegrees: number,
   seed: number,
   count: number,
+  mostMonths: number = usualMonths,
 ): ImaginedMonths {
   const climate = imaginedClimate(normals, spread);
   const kept = new Map<number, DrawnMonth>();

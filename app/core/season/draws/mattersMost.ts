@@ -8,34 +8,68 @@ export interface Influence {
   readonly correlation: number;
 }
 
-/** Rank of each draw among all, for a correlation that one wild draw cannot make. */
+/** Rank of each draw among all, equals sharing theirs: one wild draw cannot make a correlation. */
 function ranksOf(values: Float64Array): Float64Array {
   const order = Uint32Array.from(values.keys()).sort((one, other) => values[one]! - values[other]!);
   const ranks = new Float64Array(values.length);
-  order.forEach((draw, place) => (ranks[draw] = place));
+  for (let first = 0; first < order.length;) {
+    let end = first + 1;
+    while (end < order.length && values[order[end]!] === values[order[first]!]) end++;
+    for (let place = first; place < end; place++) ranks[order[place]!] = (first + end - 1) / 2;
+    first = end;
+  }
   return ranks;
 }
 
-/** Of two orders of the same draws: their sums of squares are equal. */
-function correlation(one: Float64Array, other: Float64Array): number {
-  const middle = (one.length - 1) / 2;
-  let both = 0;
-  let square = 0;
-  for (let at = 0; at < one.length; at++) {
-    both += (one[at]! - middle) * (other[at]! - middle);
-    square += (one[at]! - middle) ** 2;
+/** Pearson's correlation of two columns, each draw counting by its weight. */
+function correlation(one: Float64Array, other: Float64Array, weights: Float64Array): number {
+  let weight = 0;
+  let oneSum = 0;
+  let otherSum = 0;
+  for (let draw = 0; draw < weights.length; draw++) {
+    weight += weights[draw]!;
+    oneSum += weights[draw]! * one[draw]!;
+    otherSum += weights[draw]! * other[draw]!;
   }
-  return square > 0 ? both / square : 0;
+  const [oneMiddle, otherMiddle] = [oneSum / weight, otherSum / weight];
+  let both = 0;
+  let oneSquare = 0;
+  let otherSquare = 0;
+  for (let draw = 0; draw < weights.length; draw++) {
+    const [a, b] = [one[draw]! - oneMiddle, other[draw]! - otherMiddle];
+    both += weights[draw]! * a * b;
+    oneSquare += weights[draw]! * a * a;
+    otherSquare += weights[draw]! * b * b;
+  }
+  return oneSquare > 0 && otherSquare > 0 ? both / Math.sqrt(oneSquare * otherSquare) : 0;
 }
 
 const isDrawn = ({ low, typical, high }: Drawn): boolean => high > low && typical > 0;
 
-/** The three quantities whose draws go with an outcome most, strongest first. */
+/** A quantity's ranks in all blocks, one after the other; each block spans its whole range. */
+function ranksIn(blocks: readonly Draws[], name: string): Float64Array {
+  const [first, ...others] = blocks;
+  if (!first || others.length === 0) return first?.ranks(name) ?? new Float64Array(0);
+  const all = new Float64Array(blocks.length * first.count);
+  blocks.forEach((block, at) => all.set(block.ranks(name), at * first.count));
+  return all;
+}
+
+/**
+ * The three quantities whose draws go with an outcome most, strongest first.
+ *
+ * @param blocks the hypercubes the outcome was drawn in
+ * @param outcome of all draws, block after block
+ * @param weights of all draws: what no longer fits what was found counts no more
+ * @returns nothing where all draws come out alike
+ */
 export function mattersMost(
   spread: SeasonSpread,
-  draws: Draws,
+  blocks: readonly Draws[],
   outcome: Float64Array,
+  weights: Float64Array,
 ): readonly Influence[] {
+  if (outcome.every((value) => value === outcome[0])) return [];
   const quantities = [
     ...spread.coefficients,
     ...Object.values(spread.layers).flatMap(({ mass, nitrogen }) => [mass, nitrogen]),
@@ -44,7 +78,10 @@ export function mattersMost(
   ];
   const outcomeRanks = ranksOf(outcome);
   return [...new Set(quantities.filter(isDrawn).map(({ name }) => name))]
-    .map((name) => ({ name, correlation: correlation(draws.ranks(name), outcomeRanks) }))
+    .map((name) => ({
+      name,
+      correlation: correlation(ranksIn(blocks, name), outcomeRanks, weights),
+    }))
     .sort((one, other) => Math.abs(other.correlation) - Math.abs(one.correlation))
     .slice(0, 3);
 }
