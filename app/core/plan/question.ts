@@ -1,7 +1,7 @@
 import type { DayNumber } from '../days';
 import type { BedQuestion } from '../season/bedAnswer';
 import type { LayerFacts } from '../season/cautions/facts';
-import type { Condition, LayerInput } from '../season/input';
+import type { Condition, ExcessClass, LayerInput } from '../season/input';
 import type { Limits } from '../season/limits';
 import type { Caution } from '../season/verdict';
 
@@ -41,6 +41,8 @@ export interface PlanSource {
   readonly measure: PlanMeasure | null;
   /** soaked grass cannot be wilted or dried until it has dried off */
   readonly isSoaked: boolean;
+  /** what keeps it from all beds that are eaten from */
+  readonly heldBack: Caution | null;
 }
 
 export interface PlanBed {
@@ -92,6 +94,21 @@ export interface PlanWishes {
 
 export const usualWishes: PlanWishes = { pins: [], bedsADay: 3, heights: {} };
 
+/** How a bed's distance from what is wanted is weighed. Rows with standing: `app/tables/planning.ts`. */
+export interface PlanWeights {
+  /** supply under this share of the need is too little, over the other too much */
+  readonly lowShare: number;
+  readonly highShare: number;
+  /** what a gram too much counts against a gram too little */
+  readonly excess: Readonly<Record<ExcessClass, number>>;
+  readonly excessEmpty: number;
+  /** g N that a square metre of bare ground counts as */
+  readonly groundGrams: number;
+  readonly heapCarbonToNitrogen: number;
+  /** depth at which clippings are spread out to dry [mm] */
+  readonly spreadMillimetres: number;
+}
+
 /** Everything the weekly plan is made from. Plain data: it may cross to a worker. */
 export interface PlanQuestion {
   readonly today: DayNumber;
@@ -106,4 +123,5 @@ export interface PlanQuestion {
   readonly leafBagLitres: number | null;
   readonly wishes: PlanWishes;
   readonly limits: Limits;
+  readonly weights: PlanWeights;
 }

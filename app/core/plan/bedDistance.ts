@@ -1,0 +1,32 @@
+import { bareAfter, groundPieces } from './ground';
+import type { PlanWeights } from './question';
+import type { BedResponse } from './response';
+import { nitrogenDistance } from './standing';
+
+/** Supply of a bed by the programme's straight lines [g N/m2]; amounts in mm by place in `layers`. */
+export const supplyWith = (bed: BedResponse, millimetres: ReadonlyMap<number, number>): number => {
+  let supply = bed.supply;
+  for (const [at, depth] of millimetres) supply += bed.layers[at]!.supply * depth;
+  return supply;
+};
+
+/**
+ * A bed's distance as the programme reckons it, for amounts that are given [g N, area included].
+ * The same straight lines and pieces as `planProgramme`, without a solver.
+ */
+export function bedDistance(
+  bed: BedResponse,
+  millimetres: ReadonlyMap<number, number>,
+  days: number,
+  perKilogram: number,
+  weights: PlanWeights,
+): number {
+  let bare = 0;
+  for (let day = 0; day < bed.dry.length; day++) {
+    let more = 0;
+    for (const [at, depth] of millimetres) more += Math.max(0, bed.layers[at]!.dry[day]!) * depth;
+    bare += bareAfter(groundPieces(bed.dry[day]!, perKilogram), more);
+  }
+  const nitrogen = nitrogenDistance(supplyWith(bed, millimetres), bed.aim, weights);
+  return bed.areaM2 * (nitrogen + (weights.groundGrams * bare) / days);
+}

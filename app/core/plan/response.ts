@@ -1,0 +1,232 @@
+import type { DayNumber } from '../days';
+import type { BedAnswer } from '../season/bedAnswer';
+import type { CautionFacts } from '../season/cautions/facts';
+import type { LayerInput } from '../season/input';
+import type { Limits } from '../season/limits';
+import { at } from '../season/seasonAccount';
+import type { Caution } from '../season/verdict';
+import { BedTrack } from './bedTrack';
+import { blockedBy, depthLine } from './fixedRules';
+import type { PlanBed, PlanSource, PlanWeights } from './question';
+import { aimOf, type Aim } from './standing';
+
+/** What a millimetre of a source, laid on a bed on a day of the plan, does; all per m2 of bed. */
+export interface LayerResponse {
+  /** places in the question's `sources` and `days` */
+  readonly source: number;
+  readonly day: number;
+  /** what keeps it off however thin it is; the rest then says nothing */
+  readonly blocked: Caution | null;
+  /** deepest the layer may be under its caution line, with what was laid that day already [mm] */
+  readonly mostMillimetres: number;
+  /** g N of supply to clearing */
+  readonly supply: number;
+  /** g N that legumes fix less */
+  readonly fixedLess: number;
+  /** g N of the highest nitrate with nobody to take it */
+  readonly idlePeak: number;
+  /** g total N that counts against the room, and in the season's total */
+  readonly greensNitrogen: number;
+  readonly feedingNitrogen: number;
+  /** kg dry matter lying on the evening of each day of the plan; 0 before it is laid */
+  readonly dry: Float64Array;
+  /** depth lying of it on those days [mm], laid deep on its own day and settled after it */
+  readonly depth: Float64Array;
+  /** of the layer itself still lying on those days, and how full of water the cover is 0-1 */
+  readonly left: Float64Array;
+  readonly fill: Float64Array;
+}
+
+/** A bed as the programme takes it. */
+export interface BedResponse {
+  readonly bedId: string;
+  readonly areaM2: number;
+  readonly steps: number;
+  readonly aim: Aim;
+  readonly supply: number;
+  readonly fixed: number;
+  readonly idlePeak: number;
+  /** nothing stands: the ground may hold nitrogen with nobody to take it */
+  readonly isEmpty: boolean;
+  readonly room: number | null;
+  readonly laidThisSeason: number;
+  readonly hasLegumes: boolean;
+  /** without the plan, on the days of the plan */
+  readonly dry: Float64Array;
+  readonly coverDepth: Float64Array;
+  readonly layers: readonly LayerResponse[];
+}
+
+/** A layer of a source, so many millimetres deep as it is handled. */
+export const layerOf = (
+  source: PlanSource,
+  millimetres: number,
+  day: DayNumber,
+  id: string,
+): LayerInput => {
+  const one = source.oneMillimetre;
+  return {
+    ...one,
+    id,
+    day,
+    placement: 'laid',
+    freshKgPerM2: one.freshKgPerM2 * millimetres,
+    dryKgPerM2: one.dryKgPerM2 * millimetres,
+    nitrogen: one.nitrogen * millimetres,
+    carbon: one.carbon * millimetres,
+    laidDepth: one.laidDepth * millimetres,
+  };
+};
+
+/** A probe is half as deep as the thinnest layer that gets a note: no one lays thinner ones by hand. */
+const probeShare = 0.5;
+
+/** What is laid on that day already under the same line [mm]. */
+const laidThatDay = (answer: BedAnswer, layer: LayerInput): number =>
+  answer.input.layers
+    .filter(
+      (other) =>
+        other.day === layer.day &&
+        other.placement === 'laid' &&
+        other.materialClass === layer.materialClass &&
+        depthLine(other) === depthLine(layer),
+    )
+    .reduce((sum, other) => sum + other.laidDepth, 0);
+
+function respond(
+  track: BedTrack,
+  answer: BedAnswer,
+  facts: CautionFacts,
+  source: PlanSource,
+  at_: { readonly source: number; readonly day: number },
+  days: readonly DayNumber[],
+  limits: Limits,
+): LayerResponse {
+  const line = limits.lines[depthLine(source.oneMillimetre)];
+  const perMillimetre = source.oneMillimetre.laidDepth;
+  const probe = perMillimetre > 0 ? (probeShare * line.note) / perMillimetre : 1;
+  const day = days[at_.day]!;
+  const layer = layerOf(source, probe, day, `probe ${source.id}`);
+  const withFacts: CautionFacts = {
+    ...facts,
+    layers: { ...facts.layers, [layer.id]: source.facts },
+  };
+  const { verdict, input, season } = answer;
+  const blocked = blockedBy({ input, result: season, verdict }, layer, withFacts, limits);
+  const empty = new Float64Array(days.length);
+  const { oneMillimetre } = source;
+  const common = {
+    source: at_.source,
+    day: at_.day,
+    blocked,
+    mostMillimetres:
+      perMillimetre > 0
+        ? Math.max(0, line.caution - laidThatDay(answer, layer)) / perMillimetre
+        : 0,
+    greensNitrogen: oneMillimetre.isGreens ? oneMillimetre.nitrogen : 0,
+    feedingNitrogen:
+      oneMillimetre.materialClass === 'green'
+        ? oneMillimetre.nitrogen
+        : oneMillimetre.materialClass === 'slow'
+          ? oneMillimetre.nitrogen *
+            Math.min(1, oneMillimetre.mineralShare + oneMillimetre.slowShare)
+          : 0,
+  };
+  if (blocked !== null)
+    return {
+      ...common,
+      supply: 0,
+      fixedLess: 0,
+      idlePeak: 0,
+      dry: empty,
+      depth: empty,
+      left: empty,
+      fill: empty,
+    };
+  const after = track.with(layer);
+  const { base } = track;
+  const dry = after.dry.map((kilograms, index) =>
+    index < at_.day ? 0 : (kilograms - base.dry[index]!) / probe,
+  );
+  const settled = oneMillimetre.settledDensityKgPerM3;
+  return {
+    ...common,
+    supply: (after.supply - base.supply) / probe,
+    fixedLess: (base.fixed - after.fixed) / probe,
+    idlePeak: (after.idlePeak - base.idlePeak) / probe,
+    dry,
+    depth: dry.map((kilograms, index) =>
+      index === at_.day
+        ? perMillimetre
+        : Math.min(
+            perMillimetre,
+            (1000 * Math.max(0, kilograms)) /
+              Math.max(settled, (1000 * oneMillimetre.dryKgPerM2) / perMillimetre),
+          ),
+    ),
+    left: dry.map((kilograms) =>
+      oneMillimetre.dryKgPerM2 > 0 ? kilograms / oneMillimetre.dryKgPerM2 : 0,
+    ),
+    fill: after.fill,
+  };
+}
+
+/**
+ * What each source would do on a bed on each day of a plan: differences between runs of the engine
+ * with a thin layer and without, divided by its depth.
+ *
+ *     response = (run(probe) - run(nothing)) / probe        probe: half the depth that gets a note
+ *
+ * Nitrogen goes into the soil nearly in proportion to what is laid; what the crop gains does not,
+ * so supply is what is asked for. Where layers act on each other (browns hold greens back, deep
+ * layers lose more to the air) the straight line errs: the full model says by how much afterwards.
+ *
+ * @param answer the bed as it is, pinned layers included
+ * @param steps to the bed, where they are known
+ */
+export function bedResponse(
+  bed: PlanBed,
+  answer: BedAnswer,
+  steps: number,
+  sources: readonly PlanSource[],
+  days: readonly DayNumber[],
+  limits: Limits,
+  weights: PlanWeights,
+): BedResponse {
+  const within = days.filter((day) => day <= answer.input.lastDay);
+  const track = new BedTrack(answer.input, within);
+  const { verdict, season, input } = answer;
+  const layers = sources.flatMap((source, sourceAt) =>
+    within.flatMap((day, dayAt) =>
+      source.day === null || source.day === day
+        ? [
+            respond(
+              track,
+              answer,
+              bed.question.facts,
+              source,
+              { source: sourceAt, day: dayAt },
+              within,
+              limits,
+            ),
+          ]
+        : [],
+    ),
+  );
+  return {
+    bedId: bed.bedId,
+    areaM2: input.areaM2,
+    steps,
+    aim: aimOf(answer, limits, weights),
+    supply: track.base.supply,
+    fixed: track.base.fixed,
+    idlePeak: track.base.idlePeak,
+    isEmpty: track.judgedOn === null || track.judgedOn > input.today,
+    room: verdict.room,
+    laidThisSeason: verdict.laidThisSeason,
+    hasLegumes: input.plantings.some(({ crop }) => crop.legume !== null),
+    dry: track.base.dry,
+    coverDepth: Float64Array.from(within, (day) => at(season.coverDepth, season, day)),
+    layers,
+  };
+}

@@ -1,0 +1,286 @@
+import { dayOf, seasonEnd, textFromDay, type DayNumber } from '../core/days';
+import type { LayerFacts } from '../core/season/cautions/facts';
+import type { Condition } from '../core/season/input';
+import {
+  usualWishes,
+  type LayerOfOneMillimetre,
+  type PlanLawn,
+  type PlanMeasure,
+  type PlanQuestion,
+  type PlanSource,
+  type PlanSourceRef,
+  type PlanWishes,
+} from '../core/plan/question';
+import { grassHeightRows, planWeights } from '../tables/planning';
+import { limits } from '../tables/thresholds';
+import { mowingAccount, mowingMass, stockAccount } from './accounts';
+import { bedQuestion } from './bedQuestion';
+import { cautionFacts } from './cautionFacts';
+import { lawnHeldBack } from './lawnHeldBack';
+import { lawnOutlook, type LawnOutlook } from './lawnOutlook';
+import { materialById } from './materialValues';
+import type { Application, Bed, Garden, Lawn, Mowing } from './schema';
+import { layerInput } from './seasonInput';
+
+/** Weeks that a plan looks ahead, this one included. */
+export const usualPlanWeeks = 10;
+const daysOfWeek = 7;
+/** Clippings that nobody found a place for are there to be laid for so many days. */
+const clippingsKeepDays = 7;
+/** A lawn mown within so many days is not mown again this week. */
+const justMownDays = 4;
+/** Sizes of what counts as a bucket [L]. */
+const bucketLitres = { least: 5, most: 30 } as const;
+/** Step of amounts in a garden without a bucket [L]. */
+const stepWithoutBucket = 5;
+
+/** The gardener's bucket: the smallest container of a bucket's size; null where there is none. */
+function bucketOf(garden: Garden): PlanMeasure | null {
+  const [smallest] = garden.containers
+    .filter(({ litres }) => litres >= bucketLitres.least && litres <= bucketLitres.most)
+    .sort((one, other) => one.litres - other.litres || (one.name < other.name ? -1 : 1));
+  return smallest ? { containerId: smallest.id, litres: smallest.litres } : null;
+}
+
+/** A layer of a litre on a square metre, by the same sums as any layer that is written down. */
+function oneMillimetreOf(
+  garden: Garden,
+  bed: Bed,
+  from: Application['from'],
+  condition: Condition,
+  today: DayNumber,
+): { readonly layer: LayerOfOneMillimetre; readonly facts: LayerFacts } {
+  const application: Application = {
+    id: 'plan',
+    date: textFromDay(today),
+    bedId: bed.id,
+    from,
+    amount: { text: '', quantity: { kind: 'volume', litres: 1 }, certainty: 'plain' },
+    condition,
+    wetness: 'dry',
+    placement: 'laid',
+    mixtureId: null,
+    passedStops: [],
+  };
+  const { id, day, placement, ...layer } = layerInput(garden, { ...bed, areaM2: 1 }, application);
+  const facts = cautionFacts(garden, bed.id, today, [application]).layers[id];
+  if (!facts || day !== today || placement !== 'laid')
+    throw new Error('A layer that is only thought of got lost');
+  return { layer, facts };
+}
+
+/** What makes a source: everything that does not hang on how much of it there is. */
+interface Making {
+  readonly garden: Garden;
+  readonly bed: Bed;
+  readonly today: DayNumber;
+  readonly bucket: PlanMeasure | null;
+}
+
+function sourceOf(
+  { garden, bed, today, bucket }: Making,
+  ref: PlanSourceRef,
+  from: Application['from'],
+  rest: Pick<PlanSource, 'id' | 'role' | 'day' | 'lawnId' | 'condition' | 'isSoaked' | 'heldBack'>,
+  litres: (one: LayerOfOneMillimetre) => number,
+): PlanSource {
+  const { layer, facts } = oneMillimetreOf(garden, bed, from, rest.condition, today);
+  return {
+    ...rest,
+    ref,
+    litres: litres(layer),
+    oneMillimetre: layer,
+    facts,
+    stepLitres: bucket ? bucket.litres / 2 : stepWithoutBucket,
+    measure: bucket,
+  };
+}
+
+function waitingSources(making: Making): PlanSource[] {
+  const { garden, today } = making;
+  return garden.mowings.flatMap((mowing): PlanSource[] => {
+    const age = today - dayOf(mowing.date);
+    if (mowing.rest.to !== 'undecided' || age < 0 || age >= clippingsKeepDays) return [];
+    const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
+    const share = Math.max(0, mowingAccount(garden, mowing).leftShare);
+    const isSoaked = mowing.wetness === 'soaked';
+    return [
+      sourceOf(
+        making,
+        { source: 'mowing', mowingId: mowing.id },
+        { source: 'mowing', mowingId: mowing.id },
+        {
+          id: `mowing ${mowing.id}`,
+          role: 'greens',
+          day: today,
+          lawnId: mowing.lawnId,
+          condition: age === 0 || isSoaked ? 'just cut' : 'limp',
+          isSoaked,
+          heldBack: lawn ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null,
+        },
+        () => mowingMass(garden, mowing).litres * share,
+      ),
+    ];
+  });
+}
+
+function storeSources(making: Making): PlanSource[] {
+  const { garden } = making;
+  return garden.stock.flatMap((stock): PlanSource[] => {
+    const { row } = materialById(garden, stock.materialId);
+    if (stock.role !== 'store' || !(row.isGreens || row.isBrowns)) return [];
+    const left = stockAccount(garden, stock.id).leftDryKilograms;
+    return [
+      sourceOf(
+        making,
+        { source: 'stock', stockId: stock.id },
+        { source: 'stock', stockId: stock.id },
+        {
+          id: `stock ${stock.id}`,
+          role: row.isGreens ? 'greens' : 'browns',
+          day: null,
+          lawnId: null,
+          condition: 'crisp',
+          isSoaked: false,
+          heldBack: null,
+        },
+        ({ dryKgPerM2 }) => (dryKgPerM2 > 0 ? Math.max(0, left) / dryKgPerM2 : 0),
+      ),
+    ];
+  });
+}
+
+/** Grams of dry matter per m2 expected to grow on days of an outlook, both ends included. */
+function grownBetween({ weeks }: LawnOutlook, from: DayNumber, to: DayNumber): number {
+  return weeks.reduce((sum, week) => {
+    const first = Math.max(from, week.from);
+    const last = Math.min(to, week.from + daysOfWeek - 1);
+    return sum + (Math.max(0, last - first + 1) / daysOfWeek) * week.expected.typical;
+  }, 0);
+}
+
+/** A lawn's next mowing, and what it and the weekly ones after it are expected to bring. */
+function comingOf(
+  making: Making,
+  lawn: Lawn,
+  days: readonly DayNumber[],
+  wishes: PlanWishes,
+): { readonly lawn: PlanLawn; readonly sources: readonly PlanSource[] } {
+  const { garden, today } = making;
+  const last = garden.mowings
+    .filter(({ lawnId, date }) => lawnId === lawn.id && dayOf(date) <= today)
+    .reduce((latest, { date }) => Math.max(latest, dayOf(date)), -Infinity);
+  const firstAt = today - last < justMownDays ? 1 : 0;
+  const mowsOn = days[firstAt] ?? today + daysOfWeek;
+  const outlook = lawnOutlook(garden, lawn.id, mowsOn, today);
+  const factor = grassHeightRows[wishes.heights[lawn.id] ?? 'usual'].typical;
+  const sources = days.slice(firstAt).map((day, at): PlanSource => {
+    const mowing: Mowing = {
+      id: `coming ${lawn.id} ${day}`,
+      date: textFromDay(day),
+      lawnId: lawn.id,
+      amount: { text: '', quantity: { kind: 'volume', litres: 1 }, certainty: 'plain' },
+      wetness: 'dry',
+      kind: at === 0 ? outlook.kind : null,
+      rest: { to: 'undecided' },
+    };
+    const dry =
+      at === 0
+        ? outlook.dryKilograms.typical * factor
+        : (grownBetween(outlook, day - daysOfWeek + 1, day) * lawn.areaM2) / 1000;
+    return sourceOf(
+      { ...making, garden: { ...garden, mowings: [...garden.mowings, mowing] } },
+      { source: 'coming', lawnId: lawn.id, day },
+      { source: 'mowing', mowingId: mowing.id },
+      {
+        id: `coming ${lawn.id} ${day}`,
+        role: 'greens',
+        day,
+        lawnId: lawn.id,
+        condition: 'just cut',
+        isSoaked: false,
+        heldBack: lawnHeldBack(garden, lawn, day),
+      },
+      ({ dryKgPerM2 }) => dry / dryKgPerM2,
+    );
+  });
+  const [next] = sources;
+  const perDry = next ? 1 / next.oneMillimetre.dryKgPerM2 : 0;
+  const container = garden.containers.find(({ id }) => id === outlook.containers?.containerId);
+  return {
+    lawn: {
+      lawnId: lawn.id,
+      areaM2: lawn.areaM2,
+      mowsOn,
+      sourceId: next && next.litres > 0 ? next.id : null,
+      expectedLitres: {
+        low: outlook.dryKilograms.low * factor * perDry,
+        typical: outlook.dryKilograms.typical * factor * perDry,
+        high: outlook.dryKilograms.high * factor * perDry,
+      },
+      bag: container ? { containerId: container.id, litres: container.litres } : null,
+      heldBack: lawnHeldBack(garden, lawn, mowsOn),
+    },
+    sources: sources.filter(({ litres }) => litres > 0),
+  };
+}
+
+/** Bag that leaves are counted in: the one a store of browns was written down in. */
+function leafBagOf(garden: Garden): number | null {
+  for (const { amount, materialId } of garden.stock) {
+    if (amount?.quantity.kind !== 'containers') continue;
+    if (!materialById(garden, materialId).row.id.startsWith('leaves-')) continue;
+    const { containerId } = amount.quantity;
+    const container = garden.containers.find(({ id }) => id === containerId);
+    if (container) return container.litres;
+  }
+  return null;
+}
+
+/**
+ * What the weekly plan is made from: every bed as it is, what is cut and waiting, what stands in
+ * the stores, and what the lawns are expected to bring in the coming weeks.
+ *
+ * Greens can be laid on the day they are cut or, waiting, today; stores on any day of the plan.
+ * Compost, manure and meals are no mulch to be shared out and are left alone. Clippings a day old
+ * count as limp unless they were soaked. Days are a week apart and end with the season.
+ *
+ * @param wishes pins, how many beds to walk to, how high the grass stands
+ * @throws on a garden that `parseGarden` and the store let not in
+ */
+export function planQuestion(
+  garden: Garden,
+  today: DayNumber,
+  wishes: PlanWishes = usualWishes,
+  weeks: number = usualPlanWeeks,
+): PlanQuestion {
+  const lastDay = seasonEnd(today, garden.garden.seasonStartMonth);
+  const days = Array.from({ length: weeks }, (_unused, week) => today + week * daysOfWeek).filter(
+    (day) => day <= lastDay,
+  );
+  const [bed] = garden.beds;
+  const making: Making | null = bed ? { garden, bed, today, bucket: bucketOf(garden) } : null;
+  const coming = making ? garden.lawns.map((lawn) => comingOf(making, lawn, days, wishes)) : [];
+  return {
+    today,
+    days,
+    beds: garden.beds.map(({ id, steps }) => ({
+      bedId: id,
+      steps,
+      question: bedQuestion(garden, id, today),
+    })),
+    sources: making
+      ? [
+          ...waitingSources(making),
+          ...storeSources(making),
+          ...coming.flatMap(({ sources }) => sources),
+        ]
+      : [],
+    lawns: coming.map(({ lawn }) => lawn),
+    heapStockId: garden.stock.find(({ role }) => role === 'heap')?.id ?? null,
+    leafBagLitres: leafBagOf(garden),
+    wishes,
+    limits,
+    weights: planWeights,
+  };
+}

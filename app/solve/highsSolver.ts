@@ -1,0 +1,91 @@
+import loadHighs from 'highs';
+import type { LinearProgramme, Solver } from '../core/plan/linearProgramme';
+import { failure, success } from '../core/result';
+
+/** Longest a programme may take [s]. Those of a dozen beds and twenty weeks take a fraction of it. */
+export const longestSeconds = 10;
+
+export interface SolverOptions {
+  /** address of the solver's code, where it is not found beside its loader */
+  readonly locate?: (file: string) => string;
+  readonly seconds?: number;
+}
+
+/** No share of the objective is left unproved: the same garden gives the same plan everywhere. */
+const exactly = { mip_rel_gap: 0, mip_abs_gap: 1e-9 } as const;
+
+/**
+ * Loads the solver. Its solutions are the same for the same programme: one thread, a fixed seed.
+ *
+ * @returns a solver that never throws; rejects only where the solver itself cannot be had
+ */
+export async function highsSolver({ locate, seconds }: SolverOptions = {}): Promise<Solver> {
+  const highs = await loadHighs(locate ? { locateFile: locate } : {});
+  const { modelStatus } = highs.constants;
+  const limit = seconds ?? longestSeconds;
+  return (programme) => {
+    let model: ReturnType<typeof highs.createModel> | null = null;
+    try {
+      model = highs.createModel(modelOf(programme));
+      const isMixed = programme.isWhole.some((whole) => whole === 1);
+      model.options.set({
+        output_flag: false,
+        random_seed: 1,
+        threads: 1,
+        time_limit: limit,
+        ...(isMixed ? exactly : {}),
+      });
+      model.run();
+      switch (model.getModelStatus()) {
+        case modelStatus.optimal:
+          return success({
+            objective: model.getObjectiveValue(),
+            values: Float64Array.from(model.getSolution().colValue),
+          });
+        case modelStatus.infeasible:
+        case modelStatus.unbounded:
+        case modelStatus.unboundedOrInfeasible:
+          return failure({ kind: 'no solution' });
+        case modelStatus.timeLimit:
+          return failure({ kind: 'took too long', seconds: limit });
+        default:
+          return failure({
+            kind: 'solver failed',
+            reason: `status ${String(model.getModelStatus())}`,
+          });
+      }
+    } catch (error) {
+      return failure({
+        kind: 'solver failed',
+        reason: error instanceof Error ? error.message : String(error),
+      });
+    } finally {
+      model?.dispose();
+    }
+  };
+}
+
+function modelOf(programme: LinearProgramme) {
+  const { rows, cost, rowLower } = programme;
+  return {
+    numCols: cost.length,
+    numRows: rowLower.length,
+    offset: programme.constant,
+    colCost: cost,
+    colLower: programme.columnLower,
+    colUpper: programme.columnUpper,
+    rowLower,
+    rowUpper: programme.rowUpper,
+    matrix: {
+      format: 'csr' as const,
+      numRows: rowLower.length,
+      numCols: cost.length,
+      starts: rows.starts,
+      indices: rows.columns,
+      values: rows.values,
+    },
+    ...(programme.isWhole.some((whole) => whole === 1)
+      ? { integrality: Int32Array.from(programme.isWhole) }
+      : {}),
+  };
+}

@@ -1,0 +1,72 @@
+import type { GrassHeight, PlanWeights } from '../core/plan/question';
+import { row, single } from './row';
+import type { Row } from './shapes';
+
+const ours = (value: number, unit: string, place: string) =>
+  single(value, unit, 'Assumed', place, 'assumed');
+
+/** What the weekly plan weighs, all of it our own judgement. */
+export const planningRows = {
+  lowShare: ours(0.9, 'of need', 'a bed under nine tenths of its need is short'),
+  highShare: ours(1.1, 'of need', 'a tenth over the need is enough'),
+  excessUsual: ours(1, 'weight', 'a gram too much counts as a gram too little'),
+  excessSensitive: ours(
+    2,
+    'weight',
+    'flower, fruit and storage crops run to leaf on what others only waste',
+  ),
+  excessLegume: ours(3, 'weight', 'what legumes are given they do not fix'),
+  groundGrams: ours(2, 'g N per m2 of bare ground', 'ground to be covered against nitrogen'),
+  heapCarbonToNitrogen: row(
+    25,
+    27,
+    30,
+    'C:N',
+    'CommonPractice',
+    'a heap that warms and does not smell',
+    'memory',
+  ),
+  spreadMillimetres: row(
+    10,
+    20,
+    30,
+    'mm',
+    'CommonPractice',
+    'clippings spread out to dry, turned once or twice',
+    'memory',
+  ),
+} as const;
+
+const usual = planningRows.excessUsual.typical;
+const sensitive = planningRows.excessSensitive.typical;
+
+/** The bare numbers, as core takes them. */
+export const planWeights: PlanWeights = {
+  lowShare: planningRows.lowShare.typical,
+  highShare: planningRows.highShare.typical,
+  excess: {
+    legume: planningRows.excessLegume.typical,
+    'tender storage': sensitive,
+    storage: sensitive,
+    fruit: sensitive,
+    flower: sensitive,
+    leaf: usual,
+    head: usual,
+    perennial: usual,
+    cover: usual,
+  },
+  excessEmpty: usual,
+  groundGrams: planningRows.groundGrams.typical,
+  heapCarbonToNitrogen: planningRows.heapCarbonToNitrogen.typical,
+  spreadMillimetres: planningRows.spreadMillimetres.typical,
+};
+
+const glance = (low: number, typical: number, high: number, place: string) =>
+  row(low, typical, high, 'of the expected yield', 'Assumed', place, 'assumed');
+
+/** What a glance at the grass before mowing says of the yield that was expected. */
+export const grassHeightRows: Readonly<Record<GrassHeight, Row>> = {
+  'hardly grown': glance(0.2, 0.4, 0.6, 'no higher than it was cut'),
+  usual: glance(1, 1, 1, 'as expected'),
+  ankle: glance(1.3, 1.6, 2.2, 'twice the height it is cut at'),
+};
