@@ -32,13 +32,24 @@ export const seasonPanelWords = {
   rain: 'Rain and watering',
   imagined: 'imagined from here',
   today: 'today',
-  enough: 'enough for the crop',
   test: 'soil test',
 } as const;
 
 /** "Nitrogen ready in the top 30 cm of soil" */
 export const nitrateTitle = (units: Pick<ChartUnits, 'topSoil'>): string =>
   `Nitrogen ready in the top ${units.topSoil} of soil`;
+
+/** The two lines of what is enough for the crop, at their ends. */
+export const enoughWords: Readonly<Record<'from' | 'past', (mgPerKg: number) => string>> = {
+  from: (mgPerKg) => `enough from ${mgPerKg} mg/kg`,
+  past: (mgPerKg) => `ample from ${mgPerKg} mg/kg`,
+};
+
+/** The band about the line of what is ready. */
+export const likelyWords = '8 seasons of 10';
+
+/** What it is called as a column and in the reading of a day. */
+export const likelyHead = 'of it in 8 seasons of 10';
 
 /** A laboratory's number beside its mark. */
 export const testWords = (mgPerKg: number): string =>
@@ -81,6 +92,12 @@ export interface SeasonFindingFacts {
   /** to the end of the season */
   readonly couldUseToEnd: number;
   readonly gotToEnd: number;
+  /** where what is ready in the top layer lies in 8 imagined seasons of 10 on the last evening */
+  readonly likelyAtEnd?: {
+    readonly day: DayNumber;
+    readonly low: number;
+    readonly high: number;
+  } | null;
   /** g/m2 by source up to today, without what was there at the start */
   readonly bySource: Readonly<Record<SupplySource, number>>;
 }
@@ -110,6 +127,10 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
     .map(
       ([source, value]) =>
         `${source === 'air' ? 'the air' : seasonLineWords[source]} (${grams(value)})`,
+    );
+  if (facts.likelyAtEnd)
+    sentences.push(
+      `On ${dayWord(facts.likelyAtEnd.day, units)} the top ${units.topSoil} will hold ${amountWithUnit(facts.likelyAtEnd.low, units.nitrogen)} to ${amountWithUnit(facts.likelyAtEnd.high, units.nitrogen)} in 8 imagined seasons of 10.`,
     );
   if (given.length > 0) sentences.push(`Most of what the bed got came from ${listed(given)}.`);
   return sentences.join(' ');

@@ -334,7 +334,7 @@ describe('nitrogen ready in the top 30 cm', () => {
     const result = quiet();
     const series = seasonSeries(result, span, 1.3);
     const geometry = nitrateGeometry(series, layout, chart(result));
-    expect(geometry.enough?.bottom).toBeCloseTo(geometry.y(7.8), 9);
+    expect(geometry.enough[0]?.y).toBeCloseTo(geometry.y(7.8), 9);
     const lab = geometry.labTicks.find((tick) => tick.value === 20);
     expect(lab?.y).toBeCloseTo(geometry.y(7.8), 9);
     expect(

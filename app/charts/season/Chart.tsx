@@ -9,6 +9,7 @@ import {
 } from 'react';
 import type { DayNumber } from '../../core/days';
 import { supplySources } from '../../core/season/ledger';
+import { gramsPerM2FromMgPerKg } from '../../core/units';
 import { dayWord } from '../../words/chartFormat';
 import { howToRead, seasonFinding } from '../../words/seasonChart';
 import { useWidth } from '../useWidth';
@@ -20,6 +21,7 @@ import { type DaySpan, type SeasonChartData, spanOf, type Zoom, zooms } from './
 import { imaginedStretches, nitrateGeometry, supplyGeometry } from './geometry';
 import { seasonLayout } from './layout';
 import { Legend } from './Legend';
+import { likelyWithin } from './likely';
 import { NitratePanel } from './NitratePanel';
 import { Reading } from './Reading';
 import { readDay, spokenReading, weeklyReadings } from './reading';
@@ -44,6 +46,17 @@ const daysOfKey: Readonly<Record<string, number>> = {
   PageDown: -7,
   PageUp: 7,
 };
+
+/** What most imagined seasons leave in the top layer on the last evening known, if that is to come. */
+function likelyAtEnd(
+  { likely, result, bulkDensityKgPerL }: SeasonChartData,
+  whole: DaySpan,
+): { readonly day: DayNumber; readonly low: number; readonly high: number } | null {
+  const last = likelyWithin(likely ?? [], whole).at(-1);
+  if (!last || last.day <= result.today) return null;
+  const grams = (mgPerKg: number) => gramsPerM2FromMgPerKg(mgPerKg, bulkDensityKgPerL, 30);
+  return { day: last.day, low: grams(last.low), high: grams(last.high) };
+}
 
 const within = (day: DayNumber, span: DaySpan): DayNumber =>
   Math.max(span.from, Math.min(span.to, day));
@@ -124,6 +137,7 @@ export function SeasonChart(props: SeasonChartProps) {
       got: season.got[untilToday] ?? 0,
       couldUseToEnd: season.demand.at(-1) ?? 0,
       gotToEnd: season.got.at(-1) ?? 0,
+      likelyAtEnd: likelyAtEnd(props, whole),
       bySource: Object.fromEntries(
         supplySources.map((source) => [
           source,
@@ -274,7 +288,7 @@ export function SeasonChart(props: SeasonChartProps) {
               unit={units.nitrogen}
               since={since}
             />
-            <NitratePanel geometry={nitrate} layout={layout} units={units} band={props.cropBand} />
+            <NitratePanel geometry={nitrate} layout={layout} units={units} weaves={id} />
             <TodayLine
               layout={layout}
               today={result.today >= from && result.today <= to ? result.today : null}
@@ -297,13 +311,7 @@ export function SeasonChart(props: SeasonChartProps) {
         </div>
       </div>
       {layout.isNarrow && (
-        <Legend
-          labels={supply.labels}
-          weaves={id}
-          units={units}
-          tests={nitrate.tests}
-          band={props.cropBand}
-        />
+        <Legend labels={supply.labels} weaves={id} units={units} nitrate={nitrate} />
       )}
       <p className="chart-how small soft">{howToRead(since)}</p>
       {tableShown && (

@@ -1,7 +1,8 @@
 import { amount } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { seasonLineWords, seasonPanelWords, testWords } from '../../words/seasonChart';
+import { seasonLineWords, testWords } from '../../words/seasonChart';
 import type { EndLabel, NitrateGeometry } from './geometry';
+import { NitrateKey, nitrateLabelWords } from './NitratePanel';
 import { LabelKey } from './SupplyPanel';
 
 /** The words that stand at the ends of bands and lines, below the drawing where it is too narrow for them. */
@@ -9,8 +10,7 @@ export function Legend(props: {
   readonly labels: readonly EndLabel[];
   readonly weaves: string;
   readonly units: ChartUnits;
-  readonly tests: NitrateGeometry['tests'];
-  readonly band: { readonly lowMgPerKg: number; readonly highMgPerKg: number } | null;
+  readonly nitrate: NitrateGeometry;
 }) {
   return (
     <ul className="plain-list chart-legend">
@@ -29,8 +29,8 @@ export function Legend(props: {
           {seasonLineWords[label.name]} {amount(label.grams, props.units.nitrogen)}
         </li>
       ))}
-      {props.band && (
-        <li>
+      {props.nitrate.labels.map((label) => (
+        <li key={label.name}>
           <svg
             className="chart-legend-key"
             viewBox="0 0 18 14"
@@ -39,13 +39,12 @@ export function Legend(props: {
             aria-hidden="true"
             focusable="false"
           >
-            <rect className="chart-enough" x="1" y="1" width="16" height="12" />
-            <path className="chart-enough-edge" d="M1 1 H17 M1 13 H17" />
+            <NitrateKey name={label.name} x={1} y={7} weaves={props.weaves} />
           </svg>
-          {seasonPanelWords.enough}, {props.band.lowMgPerKg}–{props.band.highMgPerKg} mg/kg
+          {nitrateLabelWords(label, props.nitrate)}
         </li>
-      )}
-      {props.tests.map((test) => (
+      ))}
+      {props.nitrate.tests.map((test) => (
         <li key={test.x}>
           <svg
             className="chart-legend-key"

@@ -1,21 +1,56 @@
 import type { ChartUnits } from '../../words/chartUnits';
-import { nitrateTitle, seasonPanelWords, testWords } from '../../words/seasonChart';
-import type { NitrateGeometry } from './geometry';
+import { enoughWords, likelyWords, nitrateTitle, testWords } from '../../words/seasonChart';
+import type { NitrateGeometry, NitrateLabel } from './geometry';
 import type { SeasonLayout } from './layout';
 import { PanelTitle, ValueAxis } from './PanelParts';
 
-const middle = (stretch: { readonly top: number; readonly bottom: number }): number =>
-  (stretch.top + stretch.bottom) / 2;
+/** What stands at the right end of a line or band of this panel. */
+export function nitrateLabelWords(
+  { name }: Pick<NitrateLabel, 'name'>,
+  { enough }: Pick<NitrateGeometry, 'enough'>,
+): string {
+  if (name === 'likely') return likelyWords;
+  const line = enough.find((one) => one.name === name);
+  return enoughWords[name](line?.mgPerKg ?? 0);
+}
 
-/** What is ready in the top 30 cm, with the band that is enough for the crop and the laboratory's unit small at the right. */
+/** How a line or band looks beside its words. */
+export function NitrateKey(props: {
+  readonly name: NitrateLabel['name'];
+  readonly x: number;
+  readonly y: number;
+  readonly weaves: string;
+}) {
+  const { name, x, y } = props;
+  if (name === 'likely')
+    return (
+      <g>
+        <rect
+          className="chart-likely"
+          x={x}
+          y={y - 5}
+          width="16"
+          height="10"
+          fill={`url(#${props.weaves}-likely)`}
+        />
+        <path className="chart-likely-edge" d={`M${x} ${y - 5} h16 M${x} ${y + 5} h16`} />
+      </g>
+    );
+  return <path className={`chart-enough chart-enough-${name}`} d={`M${x} ${y} h16`} />;
+}
+
+/**
+ * What is ready in the top 30 cm: the likely course as a line, where most imagined seasons lie as a
+ * band about it, two broken lines from which on it is enough, the laboratory's unit at the right.
+ */
 export function NitratePanel(props: {
   readonly geometry: NitrateGeometry;
   readonly layout: SeasonLayout;
   readonly units: ChartUnits;
-  readonly band: { readonly lowMgPerKg: number; readonly highMgPerKg: number } | null;
+  readonly weaves: string;
 }) {
-  const { geometry, layout } = props;
-  const { enough } = geometry;
+  const { geometry, layout, weaves } = props;
+  const labelX = layout.right + 36;
   return (
     <g className="chart-panel">
       <PanelTitle
@@ -24,30 +59,20 @@ export function NitratePanel(props: {
         words={nitrateTitle(props.units)}
         small={`${props.units.nitrogen.short}; at the right mg/kg`}
       />
-      {enough && (
+      {geometry.likely && (
         <g>
-          <rect
-            className="chart-enough"
-            x={layout.left}
-            y={enough.top}
-            width={layout.right - layout.left}
-            height={Math.max(1, enough.bottom - enough.top)}
-          />
-          <path
-            className="chart-enough-edge"
-            d={`M${layout.left} ${enough.top} H${layout.right} M${layout.left} ${enough.bottom} H${layout.right}`}
-          />
-          {!layout.isNarrow && (
-            <text className="chart-title-small" x={layout.right + 34} y={middle(enough) - 3}>
-              {seasonPanelWords.enough},
-              <tspan x={layout.right + 34} dy="14">
-                {props.band?.lowMgPerKg}–{props.band?.highMgPerKg} mg/kg
-              </tspan>
-            </text>
-          )}
+          <path className="chart-likely" d={geometry.likely.path} fill={`url(#${weaves}-likely)`} />
+          <path className="chart-likely-edge" d={geometry.likely.edges} />
         </g>
       )}
       <ValueAxis layout={layout} panel={geometry.panel} ticks={geometry.ticks} />
+      {geometry.enough.map((line) => (
+        <path
+          key={line.name}
+          className={`chart-enough chart-enough-${line.name}`}
+          d={`M${layout.left} ${line.y} H${layout.right}`}
+        />
+      ))}
       {geometry.labTicks.map((tick) => (
         <text
           key={tick.value}
@@ -58,6 +83,14 @@ export function NitratePanel(props: {
         >
           {tick.value}
         </text>
+      ))}
+      {(layout.isNarrow ? [] : geometry.labels).map((label) => (
+        <g key={label.name}>
+          <NitrateKey name={label.name} x={labelX} y={label.y} weaves={weaves} />
+          <text className="chart-label" x={labelX + 21} y={label.y} dy="0.35em">
+            {nitrateLabelWords(label, geometry)}
+          </text>
+        </g>
       ))}
       <path className="chart-casing" d={geometry.path} />
       <path className="chart-line chart-line-nitrate" d={geometry.path} />

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { amount, amountWithUnit, dayFull } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { dayKindWords, seasonLineWords } from '../../words/seasonChart';
+import { dayKindWords, likelyHead, seasonLineWords } from '../../words/seasonChart';
 import type { DayReading } from './reading';
 
 function Value({ words, children }: { readonly words: string; readonly children: ReactNode }) {
@@ -32,6 +32,11 @@ export function Reading(props: { readonly reading: DayReading; readonly units: C
         <Value words={`ready in the top ${units.topSoil}`}>
           {grams(reading.readyTop)} <small>({Math.round(reading.nitrateMgPerKg)} mg/kg)</small>
         </Value>
+        {reading.likely && (
+          <Value words={likelyHead}>
+            {grams(reading.likely.low)}–{grams(reading.likely.high)}
+          </Value>
+        )}
         <Value words="rain that day">{amountWithUnit(reading.rain, units.rain)}</Value>
         {reading.watered > 0 && (
           <Value words="watered">{amountWithUnit(reading.watered, units.rain)}</Value>

@@ -4,7 +4,8 @@ import { seasonPanelWords } from '../../words/seasonChart';
 import type { SeasonLayout } from './layout';
 import { PanelTitle } from './PanelParts';
 import { labelRoom } from './strips';
-import type { LayerMark, PlantingBar, RainBar, StateSegment } from './strips';
+
+import type { LayerMark, PlantingBar, RainBar, Stage, StateSegment } from './strips';
 
 /** The state over past weeks: a run of one state is a bar that begins with its mark and word. */
 export function StateStrip(props: {
@@ -46,7 +47,32 @@ export function StateStrip(props: {
   );
 }
 
-/** What is in the ground, one row a planting: its days as a line, its name at the start, its stages as posts with words. */
+/** how far above a row's lower edge its stem runs [px] */
+const stemLift = 8;
+
+/** Outlines about (0, 0) on the stem: a seed, a flower, a fruit, a cut. */
+const stageShapes: Readonly<Record<Stage, { readonly d: string; readonly isSolid: boolean }>> = {
+  start: { d: 'M0 -4 C3.5 -4 3.5 4 0 4 C-3.5 4 -3.5 -4 0 -4 Z', isSolid: true },
+  flower: {
+    d: 'M0 -6 L1.8 -1.8 L6 0 L1.8 1.8 L0 6 L-1.8 1.8 L-6 0 L-1.8 -1.8 Z',
+    isSolid: false,
+  },
+  pick: {
+    d: 'M-4.5 -1 A4.5 4.5 0 1 0 4.5 -1 C3 -3 1 -2 0 -1 C-1 -2 -3 -3 -4.5 -1 Z',
+    isSolid: true,
+  },
+  cleared: { d: 'M-2.5 5 L2.5 -5 M1.5 5 L6.5 -5', isSolid: false },
+};
+
+const leafPath = (length: number, isUp: boolean): string => {
+  const lift = (isUp ? -1 : 1) * length * 0.8;
+  return `M0 0 C${length * 0.1} ${lift} ${length * 0.6} ${lift * 1.1} ${length} ${lift * 0.9} C${length * 0.9} ${lift * 0.3} ${length * 0.5} 0 0 0 Z`;
+};
+
+/**
+ * What is in the ground, one row a planting: its days as a stem with leaves that grow, its name at
+ * the start, a seed, a flower, a fruit and a cut where these fall, with words where there is room.
+ */
 export function PlantingRows(props: {
   readonly bars: readonly PlantingBar[];
   readonly layout: SeasonLayout;
@@ -69,9 +95,17 @@ export function PlantingRows(props: {
       {props.bars.map((bar) => (
         <g key={bar.id}>
           <path
-            className="chart-planting"
-            d={`M${bar.x} ${bar.bottom - 4} H${bar.x + bar.width}`}
+            className="chart-stem"
+            d={`M${bar.x} ${bar.bottom - stemLift} H${bar.x + bar.width}`}
           />
+          {bar.leaves.map((leaf) => (
+            <path
+              key={leaf.x}
+              className="chart-leaf"
+              d={leafPath(leaf.length, leaf.isUp)}
+              transform={`translate(${leaf.x} ${bar.bottom - stemLift})`}
+            />
+          ))}
           <text
             className="chart-label chart-label-strong chart-on-plot"
             x={bar.nameX}
@@ -83,8 +117,9 @@ export function PlantingRows(props: {
           {bar.marks.map((mark) => (
             <g key={mark.stage}>
               <path
-                className="chart-stage-post"
-                d={`M${mark.x} ${mark.word === null && mark.stage !== 'start' ? bar.bottom - 10 : bar.top} V${bar.bottom}`}
+                className={`chart-stage ${stageShapes[mark.stage].isSolid ? 'chart-stage-solid' : ''}`}
+                d={stageShapes[mark.stage].d}
+                transform={`translate(${mark.x} ${bar.bottom - stemLift})`}
               />
               {mark.word !== null && (
                 <text

@@ -1,6 +1,6 @@
 import { amount, dayShort } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { seasonLineWords } from '../../words/seasonChart';
+import { likelyHead, seasonLineWords } from '../../words/seasonChart';
 import { Scroller } from '../Scroller';
 import type { DayReading } from './reading';
 
@@ -14,6 +14,7 @@ export function WeeksTable(props: {
   const { readings, units } = props;
   const last = readings.at(-1);
   const bands = (last?.bands ?? []).filter((band) => band.grams >= 0.05);
+  const hasLikely = readings.some(({ likely }) => likely !== null);
   const grams = (value: number) => amount(value, units.nitrogen);
   const caption = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.`;
   return (
@@ -34,6 +35,7 @@ export function WeeksTable(props: {
             <th scope="col">{seasonLineWords.gone}</th>
             <th scope="col">ready in the top {units.topSoil}</th>
             <th scope="col">mg/kg</th>
+            {hasLikely && <th scope="col">{likelyHead}</th>}
             <th scope="col">rain and watering</th>
             <th scope="col">weather</th>
             <th scope="col">state</th>
@@ -55,6 +57,13 @@ export function WeeksTable(props: {
               <td>{grams(reading.gone)}</td>
               <td>{grams(reading.readyTop)}</td>
               <td>{Math.round(reading.nitrateMgPerKg)}</td>
+              {hasLikely && (
+                <td>
+                  {reading.likely
+                    ? `${grams(reading.likely.low)}–${grams(reading.likely.high)}`
+                    : '–'}
+                </td>
+              )}
               <td>{amount(reading.rain + reading.watered, units.rain)}</td>
               <td className="chart-table-words">{reading.kind}</td>
               <td className="chart-table-words">{reading.state ?? '–'}</td>

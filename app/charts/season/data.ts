@@ -29,6 +29,13 @@ export interface LayerOnChart {
   readonly stuff?: Stuff;
 }
 
+/** The ends between which 8 imagined seasons of 10 lie on one evening [mg/kg]. */
+export interface LikelyNitrate {
+  readonly day: DayNumber;
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Everything the season chart shows of one bed: plain data, no store. */
 export interface SeasonChartData {
   readonly result: SeasonResult;
@@ -41,6 +48,8 @@ export interface SeasonChartData {
     readonly highMgPerKg: number;
   } | null;
   readonly bulkDensityKgPerL: number;
+  /** where nitrate-N of 0-30 cm lies in 8 imagined seasons of 10, evening by evening, rising days */
+  readonly likely?: readonly LikelyNitrate[];
   /** laboratory tests of 0-30 cm */
   readonly tests?: readonly { readonly day: DayNumber; readonly mgPerKg: number }[];
   readonly plantings: readonly PlantingOnChart[];

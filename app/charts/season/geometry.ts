@@ -7,7 +7,8 @@ import type { ChartUnit } from '../../words/chartUnits';
 import { testWords } from '../../words/seasonChart';
 import { spread } from '../spread';
 import { textWidth } from '../textWidth';
-import type { SeasonChartData } from './data';
+import type { LikelyNitrate, SeasonChartData } from './data';
+import { likelyWithin } from './likely';
 import type { Panel, SeasonLayout } from './layout';
 import type { BandName, SeasonSeries } from './series';
 
@@ -52,6 +53,19 @@ export interface SupplyGeometry {
   readonly labels: readonly EndLabel[];
 }
 
+export interface EnoughLine {
+  readonly name: 'from' | 'past';
+  readonly mgPerKg: number;
+  readonly y: number;
+}
+
+/** What stands in words at the right end of the middle panel. */
+export interface NitrateLabel {
+  readonly name: EnoughLine['name'] | 'likely';
+  readonly at: number;
+  readonly y: number;
+}
+
 export interface NitrateGeometry {
   readonly panel: Panel;
   readonly y: (grams: number) => number;
@@ -60,7 +74,16 @@ export interface NitrateGeometry {
   /** in mg/kg on the right */
   readonly labTicks: readonly AxisTick[];
   readonly path: string;
-  readonly enough: { readonly top: number; readonly bottom: number } | null;
+  /** where 8 imagined seasons of 10 lie: closed outline, and its two edges; null: not known */
+  readonly likely: {
+    readonly path: string;
+    readonly edges: string;
+    /** the middle of its right end, where its words stand */
+    readonly at: number;
+  } | null;
+  /** from where on there is enough, and more than enough; with room for words at the right end */
+  readonly enough: readonly EnoughLine[];
+  readonly labels: readonly NitrateLabel[];
   readonly tests: readonly {
     readonly x: number;
     readonly y: number;
@@ -170,11 +193,14 @@ export function supplyGeometry(
   };
 }
 
-/** The middle panel: what is ready in the top 30 cm, the band that is enough, and laboratory tests. */
+/**
+ * The middle panel: what is ready in the top 30 cm, where it lies in most imagined seasons, from
+ * where on it is enough, and laboratory tests.
+ */
 export function nitrateGeometry(
   series: SeasonSeries,
   layout: SeasonLayout,
-  data: Pick<SeasonChartData, 'cropBand' | 'tests' | 'bulkDensityKgPerL' | 'units'> & {
+  data: Pick<SeasonChartData, 'cropBand' | 'tests' | 'likely' | 'bulkDensityKgPerL' | 'units'> & {
     readonly result: Pick<SeasonResult, 'today'>;
   },
 ): NitrateGeometry {
@@ -183,9 +209,11 @@ export function nitrateGeometry(
   const shownTests = (data.tests ?? []).filter(
     ({ day }) => day >= series.span.from && day <= series.span.to,
   );
+  const likely = likelyWithin(data.likely ?? [], series.span);
   const most = Math.max(
     1,
     topOf(series.readyTop),
+    ...likely.map(({ high }) => grams(high)),
     data.cropBand ? grams(data.cropBand.highMgPerKg) : 0,
     ...shownTests.map((test) => grams(test.mgPerKg)),
   );
@@ -195,6 +223,32 @@ export function nitrateGeometry(
     .ticks(3)
     .map((value) => ({ value, y: y(grams(value)) }));
   const edges = Array.from(series.readyTop);
+  const { cropBand } = data;
+  const enough: EnoughLine[] = cropBand
+    ? [
+        { name: 'from', mgPerKg: cropBand.lowMgPerKg, y: y(grams(cropBand.lowMgPerKg)) },
+        ...(cropBand.highMgPerKg > cropBand.lowMgPerKg
+          ? [
+              {
+                name: 'past' as const,
+                mgPerKg: cropBand.highMgPerKg,
+                y: y(grams(cropBand.highMgPerKg)),
+              },
+            ]
+          : []),
+      ]
+    : [];
+  const band = likelyShape(likely, layout, (mgPerKg) => y(grams(mgPerKg)));
+  const wanted = [
+    ...enough.map(({ name, y: at }) => ({ name, at })),
+    ...(band ? [{ name: 'likely' as const, at: band.at }] : []),
+  ].sort((one, other) => one.at - other.at);
+  const places = spread(
+    wanted.map(({ at }) => at),
+    labelGap,
+    panel.top,
+    panel.bottom,
+  );
   return {
     panel,
     y,
@@ -202,12 +256,9 @@ export function nitrateGeometry(
     labTicks,
     path:
       lineOver(layout, series.span.from, (index) => y(series.readyTop[index] ?? 0))(edges) ?? '',
-    enough: data.cropBand
-      ? {
-          top: y(grams(data.cropBand.highMgPerKg)),
-          bottom: y(grams(data.cropBand.lowMgPerKg)),
-        }
-      : null,
+    likely: band,
+    enough,
+    labels: wanted.map((label, index) => ({ ...label, y: places[index] ?? label.at })),
     tests: shownTests.map(({ day, mgPerKg }) => {
       const x = layout.x(day + 0.5);
       const wide = textWidth(testWords(mgPerKg)) + 14;
@@ -217,6 +268,29 @@ export function nitrateGeometry(
       const side = isFree(x, x + wide) ? 'after' : isFree(x - wide, x) ? 'before' : null;
       return { x, y: y(grams(mgPerKg)), mgPerKg, side };
     }),
+  };
+}
+
+function likelyShape(
+  likely: readonly LikelyNitrate[],
+  layout: SeasonLayout,
+  y: (mgPerKg: number) => number,
+): NitrateGeometry['likely'] {
+  const last = likely.at(-1);
+  if (!last || likely.length < 2) return null;
+  const x = ({ day }: LikelyNitrate): number => layout.x(day + 1);
+  const edge = (end: 'low' | 'high'): string =>
+    line<LikelyNitrate>()
+      .x(x)
+      .y((one) => y(one[end]))(likely) ?? '';
+  return {
+    path:
+      area<LikelyNitrate>()
+        .x(x)
+        .y0((one) => y(one.low))
+        .y1((one) => y(one.high))(likely) ?? '',
+    edges: `${edge('low')} ${edge('high')}`,
+    at: (y(last.low) + y(last.high)) / 2,
   };
 }
 

@@ -51,7 +51,7 @@ const heights = {
   nitrate: 104,
   state: 24,
   layers: 58,
-  planting: 26,
+  planting: 36,
   rain: 52,
   axis: 30,
 } as const;

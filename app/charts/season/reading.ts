@@ -1,5 +1,6 @@
 import type { DayNumber } from '../../core/days';
 import { dayKinds } from '../../core/season/input';
+import { gramsPerM2FromMgPerKg } from '../../core/units';
 import type { NitrogenState } from '../../core/season/verdict';
 import { amount, amountSpoken, amountWithUnit, dayFull } from '../../words/chartFormat';
 import {
@@ -9,6 +10,7 @@ import {
   stageSentences,
 } from '../../words/seasonChart';
 import type { SeasonChartData } from './data';
+import { likelyOn } from './likely';
 import type { BandName, SeasonSeries } from './series';
 
 /** Everything the chart knows of one evening; grams in g/m2, added up since the first day shown. */
@@ -22,6 +24,8 @@ export interface DayReading {
   readonly gone: number;
   readonly readyTop: number;
   readonly nitrateMgPerKg: number;
+  /** the ends between which readyTop lies in 8 imagined seasons of 10; null: not known */
+  readonly likely: { readonly low: number; readonly high: number } | null;
   /** null: not known then, or still to come */
   readonly state: NitrogenState | null;
   readonly rain: number;
@@ -75,6 +79,9 @@ export function readDay(
   const edge = day - series.span.from + 1;
   const inRun = (on: DayNumber) => on - data.result.firstDay;
   const at = (values: Float64Array) => values[edge] ?? 0;
+  const likely = likelyOn(data.likely ?? [], day);
+  const gramsOf = (mgPerKg: number): number =>
+    gramsPerM2FromMgPerKg(mgPerKg, data.bulkDensityKgPerL, 30);
   const gathered = (values: Float64Array): number =>
     values.subarray(inRun(since), inRun(day) + 1).reduce((sum, value) => sum + value, 0);
   return {
@@ -87,6 +94,7 @@ export function readDay(
     gone: at(series.gone),
     readyTop: at(series.readyTop),
     nitrateMgPerKg: at(series.nitrateMgPerKg),
+    likely: likely && { low: gramsOf(likely.low), high: gramsOf(likely.high) },
     state: stateOn(data, day),
     rain: gathered(data.result.rain),
     watered: gathered(data.result.watered),
@@ -111,6 +119,10 @@ export function spokenReading(data: SeasonChartData, reading: DayReading): strin
   parts.push(
     `ready in the soil, top ${data.units.topSoil}: ${amount(reading.readyTop, nitrogen)}, ${Math.round(reading.nitrateMgPerKg)} milligrams per kilogram`,
   );
+  if (reading.likely)
+    parts.push(
+      `in 8 imagined seasons of 10 from ${amount(reading.likely.low, nitrogen)} to ${amount(reading.likely.high, nitrogen)}`,
+    );
   if (reading.rain > 0) parts.push(`rain ${amountSpoken(reading.rain, rain)}`);
   if (reading.watered > 0) parts.push(`watered ${amountSpoken(reading.watered, rain)}`);
   return `${[...parts, ...reading.happened].join('; ')}.`;

@@ -124,6 +124,13 @@ export interface StageMark {
   readonly word: string | null;
 }
 
+/** A leaf on a stem: where it springs from, how long it is, and on which side. */
+export interface Leaf {
+  readonly x: number;
+  readonly length: number;
+  readonly isUp: boolean;
+}
+
 export interface PlantingBar {
   readonly id: string;
   readonly name: string;
@@ -134,6 +141,7 @@ export interface PlantingBar {
   readonly top: number;
   readonly bottom: number;
   readonly marks: readonly StageMark[];
+  readonly leaves: readonly Leaf[];
 }
 
 const stageWords: Readonly<Record<Stage, string>> = {
@@ -187,7 +195,38 @@ export function plantingBars(
       if (fits) free = x + textWidth(word) + 8;
       return [{ stage, day, x, word: fits ? word : null }];
     });
-    return [{ id: planting.id, name: planting.name, nameX, ...bar, ...row, marks }];
+    const taken = marks.map((mark) => mark.x);
+    const leaves = leavesAlong(run, end, layout).filter(
+      (leaf) =>
+        leaf.x > bar.x &&
+        leaf.x < bar.x + bar.width - leafLengths.full &&
+        taken.every((x) => Math.abs(x - leaf.x - leaf.length / 2) > leafLengths.full),
+    );
+    return [{ id: planting.id, name: planting.name, nameX, ...bar, ...row, marks, leaves }];
+  });
+}
+
+/** between two leaves, and how long the first and the last are [px] */
+const leafGap = 15;
+const leafLengths = { first: 3, full: 8 } as const;
+
+/** Leaves from start to end, in turn above and below, longer as the crop gets on. */
+function leavesAlong(
+  { startDay }: Pick<PlantingResult, 'startDay'>,
+  end: DayNumber,
+  layout: SeasonLayout,
+): readonly Leaf[] {
+  const from = layout.x(startDay);
+  const to = layout.x(end);
+  const count = Math.max(0, Math.floor((to - from) / leafGap));
+  return Array.from({ length: count }, (_value, index): Leaf => {
+    const along = (index + 0.5) / count;
+    return {
+      x: from + along * (to - from),
+      // the latter half of a season is spent full-grown
+      length: leafLengths.first + Math.min(1, 2 * along) * (leafLengths.full - leafLengths.first),
+      isUp: index % 2 === 0,
+    };
   });
 }
 

@@ -57,6 +57,9 @@ export function Weaves({ prefix }: { readonly prefix: string }) {
       <pattern id={`${prefix}-gone`} width="6" height="6" patternUnits="userSpaceOnUse">
         <path className="weave-gone" d="M-1 1 L1 -1 M0 6 L6 0 M5 7 L7 5" />
       </pattern>
+      <pattern id={`${prefix}-likely`} width="7" height="7" patternUnits="userSpaceOnUse">
+        <path className="weave-likely" d="M1.75 0.5 V3 M5.25 4 V6.5" />
+      </pattern>
       <pattern id={`${prefix}-imagined`} width="9" height="9" patternUnits="userSpaceOnUse">
         <path className="weave-imagined" d="M-1 1 L1 -1 M0 9 L9 0 M8 10 L10 8" />
       </pattern>
