@@ -138,7 +138,7 @@ typedef struct {
   double transpiration, evaporation, canopy, reach, depletionShare;
   int isPlanted;
   double soilDays, surfaceDays;
-  double throughfall, drainageTop, drainageLower, dryness, fill;
+  double throughfall, coverMean, drainageTop, drainageLower, dryness, fill;
   double foundTop, foundLower, shareScale;
 } State;
 
@@ -671,7 +671,10 @@ static void waterDay(const Bed *bed, State *s) {
   double caught = least(most(0, s->capacity - cover), s->rain + watered);
   cover += caught;
   double throughfall = s->rain + watered - caught;
-  double coverEvaporation = least(cover, s->et0 * s->hidden * (1 - s->canopy));
+  double coverDrying = s->et0 * s->hidden * (1 - s->canopy);
+  double coverEvaporation = least(cover, coverDrying);
+  s->coverMean =
+    coverDrying > cover ? (cover * cover) / (2 * coverDrying) : cover - coverDrying / 2;
   cover -= coverEvaporation;
   double spilled = most(0, cover - s->capacity);
   cover -= spilled;
@@ -850,7 +853,7 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   s->hidden = s->dry > 0 ? -expm1(-c->coverFractionPerKilogram * s->dry) : 0;
   s->capacity = coverWaterCapacity(s->dry, c);
   waterDay(bed, s);
-  s->fill = s->capacity > 0 ? least(1, s->waterCover / s->capacity) : 0;
+  s->fill = s->capacity > 0 ? least(1, s->coverMean / s->capacity) : 0;
   double cooling = c->coverCooling * s->hidden * held(0, 1, (s->mean - 8) / 8);
   s->soilCelsius += c->soilWarmingRate * (1 - c->coverDamping * s->hidden) *
     (s->mean - cooling - s->soilCelsius);

@@ -54,17 +54,17 @@ const at20 = temperatureFactor(20);
  * A day of the two stores: 0.18 of the unripe ripens, 0.16 of the ripe leaves the store, and of
  * that the wetter and warmer the cover is the more goes to the air:
  *
- *     min(1, (0.1 + 1.8 x fill) x min(1.5, fT(air)/fT(20)))
+ *     min(1, (0.1 + 1.8 x wetness) x min(1.5, fT(air)/fT(20)))
  *
  * Only the product is held at 1: a soaked cover makes up for cool air.
  *
- * @param coverFill 0-1, how full of water the cover is
+ * @param coverWetness 0-1, how full of water the cover is over the day
  * @param airFactor fT of the air, where it is known already
  * @returns the day's demand on the cover's free nitrogen [g/m2]; the caller limits it
  */
 export function ammoniaDay(
   stores: AmmoniaStores,
-  coverFill: number,
+  coverWetness: number,
   airCelsius: number,
   c: Coefficients,
   airFactor: number = temperatureFactor(airCelsius),
@@ -73,7 +73,7 @@ export function ammoniaDay(
   const leaving = c.ammoniaLeaving * stores.ripe;
   stores.unripe -= ripening;
   stores.ripe += ripening - leaving;
-  const wet = c.ammoniaDryShare + c.ammoniaWetSlope * coverFill;
+  const wet = c.ammoniaDryShare + c.ammoniaWetSlope * coverWetness;
   const warm = Math.min(1.5, airFactor / at20);
   return leaving * Math.min(1, wet * warm);
 }

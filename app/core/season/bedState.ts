@@ -126,7 +126,9 @@ export interface BedState {
 
 /** What of a day is worth remembering besides flows and pools. */
 export interface DayReport extends WaterDay {
+  /** how full of water the cover is in the evening, and over the day, 0-1 */
   coverFill: number;
+  coverWetness: number;
   soilNormalisedDay: number;
 }
 
@@ -281,10 +283,12 @@ export function startingState(
     report: {
       watered: 0,
       throughfall: 0,
+      coverMean: 0,
       drainageTop: 0,
       drainageLower: 0,
       dryness: 0,
       coverFill: 0,
+      coverWetness: 0,
       soilNormalisedDay: 0,
     },
   };

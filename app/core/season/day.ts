@@ -1,5 +1,5 @@
 import { ammoniaDay } from '../cover/ammonia';
-import { coverFraction, coverWaterCapacity, wetnessFactor } from '../cover/wetness';
+import { coverFraction, coverWaterCapacity, fillOf, wetnessFactor } from '../cover/wetness';
 import { leachedShare } from '../soil/leaching';
 import { moistureFactor } from '../soil/organicMatter';
 import { runoffMillimetres } from '../soil/runoff';
@@ -85,13 +85,13 @@ function soakAndWarm(input: BedSeason, state: BedState, c: Coefficients): void {
   day.coverFraction = dry > 0 ? coverFraction(dry, c) : 0;
   day.coverCapacity = coverWaterCapacity(dry, c);
   waterDay(water, sizes, input.soil, canopy, day, input.keptMoist, c, report);
-  const fill = day.coverCapacity > 0 ? Math.min(1, water.cover / day.coverCapacity) : 0;
+  report.coverFill = fillOf(water.cover, day.coverCapacity);
+  report.coverWetness = fillOf(report.coverMean, day.coverCapacity);
 
   state.soilCelsius = soilTemperatureAfter(state.soilCelsius, day.mean, day.coverFraction, c);
   day.soilFactor = temperatureFactor(state.soilCelsius);
   clocks.soil = day.soilFactor * moistureFactor(availableShare(water, sizes));
-  clocks.surface = day.airFactor * wetnessFactor(fill, c);
-  report.coverFill = fill;
+  clocks.surface = day.airFactor * wetnessFactor(report.coverWetness, c);
   report.soilNormalisedDay = clocks.soil;
 }
 
@@ -134,7 +134,7 @@ function leaveCover(state: BedState, flows: Float64Array, c: Coefficients): void
     if (day.rain < 1) layer.settled = Math.min(1, layer.settled + 0.5);
   }
 
-  const demand = ammoniaDay(state.ammonia, report.coverFill, day.mean, c, day.airFactor);
+  const demand = ammoniaDay(state.ammonia, report.coverWetness, day.mean, c, day.airFactor);
   const most = c.ammoniaFreeShare * Math.max(0, n[coverFree]!);
   move(state, flows, flow.ammonia, Math.min(demand, most));
   const through = report.throughfall;

@@ -44,6 +44,8 @@ export interface WaterAsked {
 export interface WaterDay {
   watered: number;
   throughfall: number;
+  /** water in the cover, mean over the day [mm] */
+  coverMean: number;
   drainageTop: number;
   drainageLower: number;
   /** root-zone depletion / readily available water, after the day */
@@ -53,6 +55,7 @@ export interface WaterDay {
 const newWaterDay = (): WaterDay => ({
   watered: 0,
   throughfall: 0,
+  coverMean: 0,
   drainageTop: 0,
   drainageLower: 0,
   dryness: 0,
@@ -77,6 +80,19 @@ export function waterSizes(soil: SoilProperties, lowerDepth: number): WaterSizes
 /** Plant-available water of the top layer as a share of the most it holds, 0-1. */
 export const availableShare = (water: WaterStore, sizes: WaterSizes): number =>
   Math.min(1, Math.max(0, (water.top - sizes.topWilt) / (sizes.topFull - sizes.topWilt)));
+
+/**
+ * Mean over a day of a bucket that is soaked in the morning and dries evenly, to its end or until it
+ * is empty: most covers are dry in the evening of a summer's day, and were not all day.
+ *
+ *     e <= w: w - e/2       e > w: w^2 / (2 e)
+ *
+ * @param water w, with the day's rain and watering [mm]
+ * @param drying e, what the air asks of it in the day [mm]
+ * @source ours (derived): the integral of max(0, w - e t) over t from 0 to 1
+ */
+export const meanOfDrying = (water: number, drying: number): number =>
+  drying > water ? (water * water) / (2 * drying) : water - drying / 2;
 
 /**
  * One day of water. Rain and watering fill the cover before the soil; evaporation and
@@ -121,10 +137,9 @@ export function waterDay(
   const caught = Math.min(Math.max(0, coverCapacity - cover), rain + watered);
   cover += caught;
   const throughfall = rain + watered - caught;
-  const coverEvaporation = Math.min(
-    cover,
-    evapotranspiration * coverFraction * (1 - plants.canopy),
-  );
+  const coverDrying = evapotranspiration * coverFraction * (1 - plants.canopy);
+  const coverEvaporation = Math.min(cover, coverDrying);
+  into.coverMean = meanOfDrying(cover, coverDrying);
   cover -= coverEvaporation;
   // A cover that shrank holds less than it did: what is over runs into the soil.
   const spilled = Math.max(0, cover - coverCapacity);

@@ -21,7 +21,15 @@ export const coverCoefficients = {
     'assumed',
   ),
   coverWaterLimit: single(8, 'mm', 'Assumed', 'most water a cover holds', 'assumed'),
-  coverDryWetness: row(0.05, 0.15, 0.3, 'share', 'Assumed', 'wetness of a dry cover', 'assumed'),
+  coverDryWetness: row(
+    0.05,
+    0.1,
+    0.3,
+    'share',
+    'Assumed',
+    'what dew and the soil below leave of decay in a cover that stays dry all day',
+    'assumed',
+  ),
   coverFractionPerKilogram: single(
     5,
     'm2 per kg dry matter',

@@ -142,11 +142,11 @@ export const decompositionCoefficients = {
   ),
   surfaceRateGreen: row(
     0.1,
-    0.3,
+    0.25,
     0.7,
     'factor on decay',
     'Douglas1992',
-    'water factor of residue on the surface, recalled as 0.2-0.3; others up to 0.7',
+    'middle of 0.2-0.3, recalled, for residue on the surface against buried; others up to 0.7',
     'memory',
     { drawnPer: 'garden' },
   ),

@@ -252,7 +252,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     const leaves = plant?.standing ? leavesOf(plant, lowerDepth, c) : null;
     const et0 = referenceDemand(low, high, input.latitudeDegrees, dayOfYear(day));
     const d = drain(water, soil, lowerDepth, rain + watered, et0, holds(), hidden, leaves, c);
-    const fill = holds() > 0 ? Math.min(1, water.cover / holds()) : 0;
+    const fill = holds() > 0 ? Math.min(1, d.damp / holds()) : 0;
     const cooler = c.coverCooling * hidden * Math.min(1, Math.max(0, (mean - 8) / 8));
     ts += c.soilWarmingRate * (1 - c.coverDamping * hidden) * (mean - cooler - ts);
     const available =

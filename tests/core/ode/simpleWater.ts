@@ -51,6 +51,8 @@ export interface Drained {
   readonly top: number;
   readonly lower: number;
   readonly through: number;
+  /** water in the cover over the day */
+  readonly damp: number;
 }
 
 /** One day of the three buckets [mm], rain and evaporation before drainage; never watered. */
@@ -76,7 +78,11 @@ export function drain(
 
   const caught = Math.min(rain, Math.max(0, holds - w.cover));
   w.cover += caught;
-  const fromCover = Math.min(w.cover, et0 * hidden * (1 - canopy));
+  const airAsks = et0 * hidden * (1 - canopy);
+  const fromCover = Math.min(w.cover, airAsks);
+  // falls in a straight line until the day is over or nothing is left: the area of that trapeze
+  const dryFrom = airAsks > 0 ? Math.min(1, w.cover / airAsks) : 1;
+  const damp = (dryFrom * (w.cover + (w.cover - airAsks * dryFrom))) / 2;
   w.cover -= fromCover;
   const spilled = Math.max(0, w.cover - holds);
   w.cover -= spilled;
@@ -109,5 +115,5 @@ export function drain(
   w.lower += top;
   const lower = Math.max(0, w.lower - full.lower);
   w.lower -= lower;
-  return { top, lower, through };
+  return { top, lower, through, damp };
 }
