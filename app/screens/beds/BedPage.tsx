@@ -10,6 +10,7 @@ import { coverSentence, stateSentence } from '../../words/states';
 import { CautionList } from '../CautionList';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
+import { ImaginedLine, StateOdds } from '../Imagined';
 import { useShown } from '../shown';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
@@ -20,6 +21,7 @@ import { BedLog } from './BedLog';
 import { BedPlantings } from './BedPlantings';
 import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
+import { HowSure } from './HowSure';
 import { StateWhy } from './StateWhy';
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
@@ -29,6 +31,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   const today = useToday();
   const results = useMowings((state) => state.bedResults[bedId]);
   const history = useMowings((state) => state.history);
+  const draws = useMowings((state) => state.draws[bedId]);
   const openBed = useMowings((state) => state.openBed);
   const wantHistory = useMowings((state) => state.wantHistory);
   useEffect(() => {
@@ -43,11 +46,11 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
     return {
       from,
       to,
-      season: seasonChartData(garden, results, history, shown.chart),
+      season: seasonChartData(garden, results, history, shown.chart, draws?.answer),
       cover: coverChartData(garden, results, shown.chart),
       ledger: bedLedger(results.season, from, results.season.today),
     };
-  }, [garden, results, history, shown.chart]);
+  }, [garden, results, history, draws, shown.chart]);
 
   if (!bed)
     return (
@@ -75,6 +78,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
         </div>
       </div>
       <WorkTrouble />
+      <ImaginedLine />
       {!results || !charts ? (
         <p className="soft">Reckoning the season…</p>
       ) : (
@@ -97,8 +101,11 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                         finished: finishedCrop(results),
                       })}
                     </p>
+                    {results.verdict.ratio !== null && finishedCrop(results) === null && (
+                      <StateOdds draws={draws} />
+                    )}
                     <RoomLine bed={bed} results={results} />
-                    <StateWhy results={results} />
+                    <StateWhy results={results} draws={draws} />
                   </dd>
                 </div>
                 <div>
@@ -127,6 +134,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </h2>
             <SeasonChart {...charts.season} bedName={bed.name} from={charts.from} to={charts.to} />
           </section>
+          {draws && <HowSure bed={bed} results={results} draws={draws} />}
           <section className="section" aria-labelledby="bed-cover">
             <h2 id="bed-cover" className="section-head">
               Its cover

@@ -9,6 +9,7 @@ import { coverSentence, stateSentence } from '../../words/states';
 import { flowerWeather } from '../../core/season/flowerWeather';
 import { limits } from '../../tables/thresholds';
 import type { Bed } from '../../document/schema';
+import { ImaginedLine, StateOdds } from '../Imagined';
 import { WorkTrouble } from '../WorkTrouble';
 import { BedStrip } from './BedStrip';
 import { gramsPerDot } from './bedStripGeometry';
@@ -35,6 +36,7 @@ export function Beds() {
         </button>
       </div>
       <WorkTrouble />
+      <ImaginedLine />
       {beds.length === 0 && <p>There is no bed yet. Add the first one under Garden.</p>}
       <ul className="plain-list bed-list">
         {beds.map((bed) => (
@@ -52,6 +54,7 @@ function BedEntry({ bed }: { readonly bed: Bed }) {
   const shown = useShown();
   const today = useToday();
   const results = useMowings((state) => state.bedResults[bed.id]);
+  const draws = useMowings((state) => state.draws[bed.id]);
   const work = useMowings((state) => state.work);
   const openBed = useMowings((state) => state.openBed);
   const strongest = results?.cautions[0];
@@ -88,6 +91,9 @@ function BedEntry({ bed }: { readonly bed: Bed }) {
                     finished: finishedCrop(results),
                   })}
                 </p>
+                {results.verdict.ratio !== null && finishedCrop(results) === null && (
+                  <StateOdds draws={draws} />
+                )}
               </dd>
             </div>
             <div>

@@ -34,9 +34,9 @@ export function SoilTestFields(props: {
         />
       </div>
       <p className="small soft">
-        Organic matter goes into the sums. Nitrate stands in the season chart as it was measured,
-        beside what the sums make of that day; it moves them only where it was taken in the weeks
-        before they begin.
+        Organic matter goes into the sums. Nitrate weighs the imagined seasons: those that came near
+        it count most in the odds and ranges. The likely course begins with it where it was taken in
+        the weeks before the sums do.
       </p>
     </>
   );

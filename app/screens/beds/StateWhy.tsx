@@ -1,12 +1,18 @@
 import { Disclosure } from '../../controls/Disclosure';
-import type { BedResults } from '../../store/contract';
+import type { BedDraws, BedResults } from '../../store/contract';
 import { percent } from '../../words/chartFormat';
 import { estimateWithUnit, twoFigures } from '../../words/figures';
+import { likelyTimes } from '../../words/imaginedWords';
+import { rangeOdds } from '../../words/ranges';
 import { needMet } from '../needMet';
 import { useShown } from '../shown';
 
 /** The sum behind a nitrogen state, line by line, per m² of bed. */
-export function StateWhy({ results }: { readonly results: BedResults }) {
+export function StateWhy(props: {
+  readonly results: BedResults;
+  readonly draws: BedDraws | undefined;
+}) {
+  const { results, draws } = props;
   const { units, dayWord, chart } = useShown();
   const { verdict } = results;
   if (verdict.ratio === null) return null;
@@ -19,6 +25,9 @@ export function StateWhy({ results }: { readonly results: BedResults }) {
     ['Expected to be held back by browns', `− ${nitrogen(verdict.expectedTieUp)}`],
     ['All it can use from first day to last', nitrogen(verdict.need)],
     ['Ratio of the first four to that', twoFigures(verdict.ratio)],
+    ...(draws?.answer.ratio
+      ? [[`The same, ${rangeOdds}`, likelyTimes(draws.answer.ratio)] as const]
+      : []),
   ];
   return (
     <Disclosure summary="Why" quiet>

@@ -1,6 +1,7 @@
 import type { CoverChartData, Stuff } from '../../charts/cover/data';
 import type { LayerOnChart, SeasonChartData } from '../../charts/season/data';
 import { dayOf, seasonStart, type DayNumber } from '../../core/days';
+import type { DrawsAnswer } from '../../core/season/draws/runDraws';
 import type { PlantingInput } from '../../core/season/input';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Garden } from '../../document/schema';
@@ -66,6 +67,7 @@ export function seasonChartData(
   results: BedResults,
   history: StateHistory | null,
   units: ChartUnits,
+  draws?: DrawsAnswer,
 ): SeasonChartData {
   const { input, season, verdict } = results;
   const standing = input.plantings.filter(
@@ -90,6 +92,14 @@ export function seasonChartData(
           }
         : null,
     bulkDensityKgPerL: input.soil.bulkDensityKgPerL,
+    ...(draws
+      ? {
+          likely: draws.nitrateDays.flatMap((day, week) => {
+            const band = draws.nitrate[week];
+            return band ? [{ day, low: band.low, high: band.high }] : [];
+          }),
+        }
+      : {}),
     tests: garden.events.flatMap((event) =>
       event.kind === 'soil test' && event.bedId === results.bedId && event.nitrateMgPerKg !== null
         ? [{ day: dayOf(event.date), mgPerKg: event.nitrateMgPerKg }]

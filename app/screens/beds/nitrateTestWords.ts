@@ -3,8 +3,9 @@ import { mgPerKgFromGramsPerM2 } from '../../core/units';
 import type { BedResults } from '../../store/contract';
 
 /**
- * What a laboratory's nitrate does to the sums, and what they had on its day: the typical run is
- * not bent to it, and the distance between the two says how far to trust either.
+ * What a laboratory's nitrate does to the sums, and what they had on its day: the likely course is
+ * not bent to it, its odds and ranges are weighed by it, and the distance between the two says how
+ * far to trust either.
  */
 export function nitrateTestWords({ season, input }: BedResults, day: DayNumber): string {
   if (day <= season.firstDay)
@@ -14,5 +15,5 @@ export function nitrateTestWords({ season, input }: BedResults, day: DayNumber):
   const ready = season.pools.mineralTop[day - season.firstDay];
   if (ready === undefined) return '';
   const reckoned = mgPerKgFromGramsPerM2(ready, input.soil.bulkDensityKgPerL, 30);
-  return `The sums had ${Math.round(reckoned)} mg/kg that evening. The test stands beside them in the chart and does not move them.`;
+  return `The sums had ${Math.round(reckoned)} mg/kg that evening. The test does not bend that course; it weighs the odds and ranges.`;
 }

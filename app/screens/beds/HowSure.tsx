@@ -1,0 +1,173 @@
+import { useState } from 'react';
+import type { Band } from '../../core/season/draws/bands';
+import type { Headline } from '../../core/season/draws/runDraws';
+import type { Bed } from '../../document/schema';
+import type { BedDraws, BedResults } from '../../store/contract';
+import { remedyWords, type Remedy } from '../../words/drawnWords';
+import {
+  behindWords,
+  hangsOn,
+  likelyPercent,
+  likelyTimes,
+  restingWords,
+} from '../../words/imaginedWords';
+import { rangeWords } from '../../words/ranges';
+import { useGoToPart } from '../garden/wantedPart';
+import { useShown } from '../shown';
+import { useGarden } from '../store';
+import { drawnName } from './drawnName';
+import { EventDialog } from './EventDialog';
+
+/** weaker than this a quantity hardly moves a number: rank correlation, our own choice */
+const leastCorrelation = 0.15;
+/** less than this is told as nothing [g/m2] */
+const leastGrams = 0.05;
+
+interface Told {
+  readonly name: Headline;
+  readonly words: string;
+  readonly range: string;
+}
+
+/**
+ * The bed's headline numbers with the ends between which 8 imagined seasons of 10 lie, what each
+ * hangs on most, and what would be worth measuring.
+ */
+export function HowSure(props: {
+  readonly bed: Bed;
+  readonly results: BedResults;
+  readonly draws: BedDraws;
+}) {
+  const { bed, results, draws } = props;
+  const { answer } = draws;
+  const garden = useGarden();
+  const shown = useShown();
+  const goToPart = useGoToPart();
+  const [testing, setTesting] = useState(false);
+  const { firstDay, days } = results.season;
+  const isLegume = results.verdict.excessClass === 'legume';
+  const grams = ({ low, middle, high }: Band): string => {
+    const { likely, between } = rangeWords(
+      { low, typical: middle, high },
+      shown.units.nitrogenPerArea,
+    );
+    return high < leastGrams ? 'next to nothing' : (between ?? likely);
+  };
+  const told: readonly Told[] = [
+    ...(answer.ratio
+      ? [
+          {
+            name: 'ratio' as const,
+            words: isLegume
+              ? 'In hand and to come, over what it asks of the soil'
+              : 'In hand and to come, over all it can use',
+            range: likelyTimes(answer.ratio),
+          },
+          {
+            name: 'needMet' as const,
+            words: 'Share of what it can use that it gets, to the end',
+            range: likelyPercent(answer.needMet),
+          },
+        ]
+      : []),
+    ...(answer.fixed.high >= leastGrams
+      ? [
+          {
+            name: 'fixed' as const,
+            words: 'Gathered from the air by its roots, to the end',
+            range: grams(answer.fixed),
+          },
+        ]
+      : []),
+    {
+      name: 'leached',
+      words: 'Washed out below the roots, to the end',
+      range: grams(answer.leached),
+    },
+  ];
+  const causes = (name: Told['name']) =>
+    answer.mattersMost[name]
+      .filter(({ correlation }) => Math.abs(correlation) >= leastCorrelation)
+      .flatMap((influence) => drawnName(garden, influence.name, shown.dayWord) ?? []);
+  const remedies = [
+    ...new Set(told.flatMap(({ name }) => causes(name).map(({ remedy }) => remedy))),
+  ].filter((remedy) => remedy !== 'picks' || answer.ratio !== null);
+  const resting = restingWords(answer);
+
+  return (
+    <section className="section how-sure" aria-labelledby="bed-sure">
+      <h2 id="bed-sure" className="section-head">
+        How sure that is
+      </h2>
+      <p className="small soft">
+        From {shown.dayWord(firstDay)} to {shown.dayWord(firstDay + days - 1)}, in 8 imagined
+        seasons of 10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other weather to come,
+        and other true values of all that nobody measured. {resting}
+      </p>
+      <dl className="sure-list">
+        {told.map(({ name, words, range }) => (
+          <div key={name}>
+            <dt>{words}</dt>
+            <dd>
+              <strong>{range}</strong>
+              {causes(name).length > 0 && (
+                <p className="small">{hangsOn(causes(name).map((cause) => cause.words))}</p>
+              )}
+            </dd>
+          </div>
+        ))}
+      </dl>
+      {remedies.length > 0 && (
+        <div className="sure-measure">
+          <h3>Worth measuring</h3>
+          <ul className="plain-list">
+            {remedies.map((remedy) => (
+              <li key={remedy}>
+                <span>{remedyWords[remedy](shown.chart.topSoil)}</span>
+                <RemedyButton
+                  remedy={remedy}
+                  onWeigh={() => goToPart('garden-containers')}
+                  onTest={() => setTesting(true)}
+                />
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {testing && (
+        <EventDialog bed={bed} kind="soil test" event={null} onClose={() => setTesting(false)} />
+      )}
+    </section>
+  );
+}
+
+/** Where the window can take down what was measured. */
+function RemedyButton(props: {
+  readonly remedy: Remedy;
+  readonly onWeigh: () => void;
+  readonly onTest: () => void;
+}) {
+  const { remedy } = props;
+  if (remedy === 'weigh')
+    return (
+      <button type="button" className="button-small" onClick={props.onWeigh}>
+        To the bags and buckets
+      </button>
+    );
+  if (remedy === 'nitrate test' || remedy === 'humus test')
+    return (
+      <button
+        type="button"
+        className="button-small"
+        aria-label={
+          remedy === 'nitrate test'
+            ? 'Write down a nitrate test'
+            : 'Write down an organic matter test'
+        }
+        onClick={props.onTest}
+      >
+        Write down a test…
+      </button>
+    );
+  return null;
+}

@@ -1,0 +1,71 @@
+import { materialById, materialFrom } from '../../document/materialValues';
+import type { Garden } from '../../document/schema';
+import { cropOf } from '../../tables/crops';
+import { coefficientWords, type Remedy } from '../../words/drawnWords';
+import { stuffName } from './chartData';
+
+/** Something that is not known for sure, as a gardener asks about it, and what would settle it. */
+export interface DrawnName {
+  readonly words: string;
+  readonly remedy: Remedy;
+}
+
+const after = (name: string, start: string): string | null =>
+  name.startsWith(start) ? name.slice(start.length) : null;
+
+const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
+
+function massOfLot(garden: Garden, id: string, day: (date: string) => string): string | null {
+  const mowing = garden.mowings.find((one) => one.id === id);
+  if (mowing) return `how much was in the mowing of ${day(mowing.date)}`;
+  const layer = garden.applications.find((one) => one.id === id);
+  if (!layer) return null;
+  const stuff = lower(stuffName(materialFrom(garden, layer.from)));
+  return `how much ${stuff} was laid on ${day(layer.date)}`;
+}
+
+/**
+ * The words for a quantity that the draws of a garden vary, by the name it is drawn under; null for
+ * one that belongs to something no longer in the garden.
+ *
+ * @param day how this person reads dates
+ */
+export function drawnName(
+  garden: Garden,
+  name: string,
+  day: (date: string) => string,
+): DrawnName | null {
+  const lot = after(name, 'mass of ');
+  if (lot !== null) {
+    const words = massOfLot(garden, lot, day);
+    return words === null ? null : { words, remedy: 'weigh' };
+  }
+  const measured = after(name, 'nitrogen of lot ');
+  if (measured !== null) {
+    const layer = garden.applications.find(({ id }) => id === measured);
+    return (
+      (layer && {
+        words: `how true the measured nitrogen of ${day(layer.date)} is`,
+        remedy: 'analysis',
+      }) ??
+      null
+    );
+  }
+  const material = after(name, 'nitrogen of ');
+  if (material !== null)
+    return {
+      words: `how much nitrogen is in ${lower(materialById(garden, material).name)}`,
+      remedy: 'analysis',
+    };
+  const crop = after(name, 'need of ');
+  if (crop !== null)
+    return {
+      words: `how much ${lower(cropOf(crop)?.name ?? crop)} takes up`,
+      remedy: 'picks',
+    };
+  if (after(name, 'organic matter of ') !== null)
+    return { words: 'how true the measured organic matter is', remedy: 'nitrate test' };
+  if (after(name, 'organic matter ') !== null)
+    return { words: 'how much organic matter the soil holds', remedy: 'humus test' };
+  return (coefficientWords as Readonly<Record<string, DrawnName>>)[name] ?? null;
+}

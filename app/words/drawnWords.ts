@@ -1,0 +1,41 @@
+import type { Coefficients } from '../core/season/coefficients';
+
+/** What can be done in a garden about something that is not known. */
+export type Remedy = 'weigh' | 'nitrate test' | 'humus test' | 'analysis' | 'picks';
+
+interface DrawnWords {
+  readonly words: string;
+  readonly remedy: Remedy;
+}
+
+const byNitrate = (words: string): DrawnWords => ({ words, remedy: 'nitrate test' });
+
+/**
+ * What is drawn once for a garden, as a gardener would ask about it. None of it can be measured
+ * with a spade; a laboratory's nitrate narrows all of it at once.
+ */
+export const coefficientWords: Readonly<Partial<Record<keyof Coefficients, DrawnWords>>> = {
+  ammoniaFactor: byNitrate('how much of a fresh layer goes to the air'),
+  luxuryShare: byNitrate('how much more than it needs the crop takes'),
+  greenMicrobeFactor: byNitrate('how soon rotting greens let go of their nitrogen'),
+  greenHumusFactor: byNitrate('how much of the greens stays behind as humus'),
+  hoedRate: byNitrate('how fast what is hoed in rots'),
+  surfaceRateGreen: byNitrate('how fast a layer rots on top of the soil'),
+  youngHumusRate: byNitrate('how much the layers of earlier years still give'),
+  soilCarbonToNitrogen: byNitrate('how rich in nitrogen the soil’s humus is'),
+  soilReleaseRate: byNitrate('how fast the soil’s humus gives nitrogen'),
+  startingMineralTop: byNitrate('what was ready in the soil at the start'),
+  startingMineralPer30: byNitrate('what was ready deeper down at the start'),
+};
+
+/** How to narrow it, each in one or two sentences. */
+export const remedyWords: Readonly<Record<Remedy, (topSoil: string) => string>> = {
+  weigh: () => 'Weigh one full bag: it settles every amount that was counted in bags.',
+  'nitrate test': (topSoil) =>
+    `Have a laboratory measure nitrate in the top ${topSoil}: a mix of 10 to 15 cores, cooled or dried the same day. ` +
+    'Take it two or three weeks after the last layer, and not right after rain. Colour kits only give a hint.',
+  'humus test': () => 'Have a laboratory measure organic matter, once in a few years.',
+  analysis: () =>
+    'A laboratory can measure the nitrogen of a bagful. Saying what kind of lawn it is helps already.',
+  picks: () => 'Write down what is picked, and give the usual pick in the planting.',
+};

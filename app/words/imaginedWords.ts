@@ -1,0 +1,97 @@
+import type { NitrogenState } from '../core/season/verdict';
+import { listed, percent } from './chartFormat';
+import { twoFigures } from './figures';
+
+/** How often something happens, counted on ten fingers: "in 7 of 10 imagined seasons". */
+export function oddsWords(share: number): string {
+  const tenths = Math.round(share * 10);
+  if (share > 0.995) return 'in all imagined seasons';
+  if (share < 0.005) return 'in no imagined season';
+  if (tenths === 10) return 'in nearly all imagined seasons';
+  if (tenths === 0) return 'in hardly any imagined season';
+  return `in ${String(tenths)} of 10 imagined seasons`;
+}
+
+/** rarer than this a state is not worth a word beside the others */
+const leastTold = 0.05;
+
+/**
+ * The states a bed has over its imagined seasons, commonest first:
+ * "Over-fed in 7 of 10 imagined seasons, enough to the end in 2".
+ */
+export function stateOddsWords(states: Readonly<Record<NitrogenState, number>>): string {
+  const told = (Object.entries(states) as [NitrogenState, number][])
+    .filter(([, share]) => share >= leastTold)
+    .toSorted(([, one], [, other]) => other - one);
+  const [first, ...others] = told;
+  if (!first) return '';
+  const [state, share] = first;
+  const more = others
+    .filter(([, odds]) => Math.round(odds * 10) > 0)
+    .map(([other, odds]) => `${other} in ${String(Math.round(odds * 10))}`);
+  const words = [`${state} ${oddsWords(share)}`, ...more];
+  const line = words.join(', ');
+  return line.charAt(0).toUpperCase() + line.slice(1);
+}
+
+/** Ends of what 8 imagined seasons of 10 bring. */
+export interface LikelyEnds {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** "1.2 to 1.9 times", or "1.2 times" where both ends read alike. */
+export function likelyTimes({ low, high }: LikelyEnds): string {
+  const [from, to] = [twoFigures(low), twoFigures(high)];
+  return from === to ? `${from} times` : `${from} to ${to} times`;
+}
+
+/** "62 to 84 %" */
+export function likelyPercent({ low, high }: LikelyEnds): string {
+  const [from, to] = [percent(low), percent(high)];
+  return from === to ? from : `${from.replace(' %', '')} to ${to}`;
+}
+
+/** What the draws rest on. */
+export interface DrawsWorth {
+  readonly count: number;
+  readonly effectiveCount: number;
+}
+
+const thousands = (count: number): string =>
+  String(Math.round(count)).replace(/\B(?=(\d{3})+$)/g, ',');
+
+/** fewer than this say where the middle is, not where the ends are */
+const leastWorth = 50;
+
+/**
+ * What a test or a look at the bed has left of the imagined seasons; empty while all still count
+ * alike.
+ */
+export function restingWords({ count, effectiveCount }: DrawsWorth): string {
+  if (effectiveCount >= 0.95 * count) return '';
+  if (effectiveCount <= 0)
+    return 'None came near what was measured, so the test is left out of these ranges. Look at its number and its day again.';
+  const worth = Math.max(1, Number(effectiveCount.toPrecision(2)));
+  const line = `Weighed by what was measured and seen: they rest on about ${thousands(worth)} of ${thousands(count)}.`;
+  return effectiveCount < leastWorth ? `${line} Take the ends as rough.` : line;
+}
+
+/** How far the work on the imagined seasons has got, for the line at the head of a page. */
+export function imaginedProgress(done: number, of: number): string {
+  return `Imagining seasons: ${thousands(done)} of ${thousands(of)}`;
+}
+
+/** What stands where nothing is under way. */
+export function imaginedReady(counts: readonly number[]): string {
+  if (counts.length === 0) return 'No season has been imagined yet.';
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  const many = least === most ? thousands(most) : `${thousands(least)} to ${thousands(most)}`;
+  return `Odds and ranges come from ${many} imagined seasons of each bed.`;
+}
+
+/** Said of figures that were reckoned before the last change. */
+export const behindWords = 'from before the last change';
+
+/** A list in a sentence, for what a number hangs on. */
+export const hangsOn = (things: readonly string[]): string => `Hangs most on ${listed(things)}.`;
