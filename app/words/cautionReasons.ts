@@ -7,6 +7,8 @@ const reasons: Readonly<Record<CautionKind, string>> = {
   'all cover': 'Everything lying on the bed is counted, old layers too.',
   'too soon': 'A new layer over a wet one shuts it off from the air.',
   room: 'What the crop has taken up, what lies ready, what the cover and the soil will still give to the end: all of it together, against all the crop can use.',
+  'over-feeding':
+    'Nobody knows the weather to come, or quite what a bag holds and a crop takes. So the season is imagined many times, each a little otherwise, and those that go wrong are counted.',
   'season total': 'So much in one season is beyond what any crop of a garden takes up.',
   enough: 'The crop’s need is met as it is. More only goes where it does harm.',
   legume: 'Beans and peas take what is ready in the soil first, and make the less for themselves.',

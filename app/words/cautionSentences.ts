@@ -5,6 +5,7 @@ import type { Caution, CautionKind } from '../core/season/verdict';
 import { dayWord, percent } from './chartFormat';
 import { dayStyle } from './dates';
 import { estimate, estimateWithUnit, twoFigures } from './figures';
+import { overFeedingSentence } from './overFeedingWords';
 import { excessHarm, otherCauses } from './states';
 
 /** A caution with its figures in words: what the sentences below are put together from. */
@@ -125,9 +126,14 @@ function washingOut({ caution, number, threshold, nitrogen, day, rain, value }: 
   return `${nitrogen(number)} lies ready and nothing grows there; over ${nitrogen(threshold)} goes to the rain.`;
 }
 
-function seedlings({ caution, crop, byCrop, day }: Figures): string {
-  if (caution.row === 'cover over seedlings')
-    return `${large(crop)} ${byCrop('is', 'are')} not a hand high yet: a cover smothers ${byCrop('it', 'them')}.${day === '' ? '' : ` Look again about ${day}.`}`;
+function seedlings({ caution, crop, byCrop, day, dayOf, value }: Figures): string {
+  if (caution.row === 'cover over seedlings') {
+    const small =
+      value('up') > 0
+        ? `${byCrop('comes', 'come')} up about ${dayOf(value('up'))}`
+        : `${byCrop('is', 'are')} not a hand high yet`;
+    return `${large(crop)} ${small}: a cover smothers ${byCrop('it', 'them')}.${day === '' ? '' : ` Look again about ${day}.`}`;
+  }
   return day === ''
     ? `${large(crop)} ${byCrop('is', 'are')} still small: a cover on the stems rots them.`
     : `Seed of ${crop} goes in on ${day}: a cover would lie on it.`;
@@ -189,6 +195,12 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
   'too soon': ({ number, value, dayOf }) =>
     `The layer of ${dayOf(value('laidOn'))} is still wet and ${percent(number)} of it still there: greens on it turn sour.`,
   room,
+  'over-feeding': ({ caution, crop, byCrop, day, units }) =>
+    overFeedingSentence(
+      caution,
+      { crop: large(crop), it: byCrop('it fills', 'they fill'), day },
+      units,
+    ),
   'season total': ({ nitrogen, number, threshold }) =>
     `${nitrogen(number)} of greens’ nitrogen laid this season; past ${nitrogen(threshold)} a bed takes no more.`,
   enough,

@@ -53,6 +53,7 @@ export function insteadWords(
   const litres = Number(caution.detail['mendLitres'] ?? 0);
   if (caution.kind === 'short' && litres > 0)
     return `Hoe in about ${mendingAmount(caution, litres, units)} of ${String(caution.detail['mendWith'])}, thin; laid on it works more slowly. Look again in a week.`;
+  if (caution.kind === 'over-feeding' && caution.layerId !== null) return sentences['other bed'];
   // The same lines hold for a layer in the hand and for a bed that has had it.
   if (caution.layerId === null && (caution.kind === 'room' || caution.kind === 'season total'))
     return sentences[

@@ -68,6 +68,7 @@ const rowsOf: Readonly<Record<CautionKind, readonly RowId[]>> = {
     'room perennial',
     'greens on an empty bed',
   ],
+  'over-feeding': ['over-feeding odds', 'over-feeding all but sure'],
   'season total': ['season total'],
   enough: ['greens on enough for now', 'greens on enough to the end', 'greens past enough'],
   legume: ['legume loss'],
@@ -236,6 +237,36 @@ describe('sentences', () => {
     expect(says({ ...fruit, detail: { excessClass: 'fruit' } })).not.toMatch(/heat/);
   });
 
+  test('odds are seasons out of ten, with the weather beside them where it did the like', () => {
+    const odds = (changes: Partial<Caution> = {}): Caution =>
+      made('over-feeding', 'over-feeding odds', 'caution', {
+        number: 6.2,
+        threshold: 5,
+        unit: 'in 10',
+        layerId: null,
+        detail: { crop: 'Tomatoes', excessClass: 'fruit' },
+        ...changes,
+      });
+    expect(says(odds())).toBe(
+      'Tomatoes over-fed at first flower, about 4 July, in 6 of 10 imagined seasons: leaf first, fruit late.',
+    );
+    const hot = { ...odds().detail, hotDays: 5, hotAbove: 32 };
+    expect(says(odds({ detail: hot }))).toMatch(
+      / The fortnight’s heat over 32 °C can keep fruit from setting too\.$/,
+    );
+    expect(says(odds({ layerId: 'layer', detail: { ...odds().detail, without: 3.6 } }))).toMatch(
+      /in 6 of 10 imagined seasons \(4 without it\): leaf first/,
+    );
+    expect(says(odds({ number: 9.97, row: 'over-feeding all but sure' }))).toBe(
+      'Tomatoes all but surely over-fed at first flower, about 4 July, in nearly all imagined seasons: leaf first, fruit late.',
+    );
+    // the trials on flowers speak against the lore, so no harm is named
+    expect(says(odds({ detail: { crop: 'Zinnia', excessClass: 'flower' } }))).toMatch(/seasons\.$/);
+    expect(says(odds({ detail: { crop: 'Onions', excessClass: 'storage' } }))).toMatch(
+      /^Onions over-fed while they fill, from about 4 July, .* tops, and poor keeping\.$/,
+    );
+  });
+
   test('a first thin layer under beans is welcome', () => {
     const first = made('legume', 'legume loss', 'note', {
       number: 0.12,
@@ -271,6 +302,15 @@ describe('sentences', () => {
       /^Sweet corn is not a hand high yet: a cover smothers it\./,
     );
     expect(small('Asparagus')).toMatch(/^Asparagus is/);
+  });
+
+  test('seed that is not up yet', () => {
+    const seed = (crop: string): string =>
+      says(made('seedlings', 'cover over seedlings', 'caution', { detail: { crop, up: day - 7 } }));
+    expect(seed('Carrots')).toBe(
+      'Carrots come up about 27 June: a cover smothers them. Look again about 4 July.',
+    );
+    expect(seed('Sweet corn')).toMatch(/^Sweet corn comes up about 27 June: a cover smothers it/);
   });
 
   test('a treated lawn', () => {

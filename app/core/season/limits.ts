@@ -48,6 +48,8 @@ export const numberIds = [
   'flower window after',
   'bulking from',
   'over-feeding all but sure',
+  'over-feeding least rise',
+  'over-feeding rise',
   'short look-ahead',
   'short share',
   'short least need',

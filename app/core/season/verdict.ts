@@ -59,6 +59,7 @@ export const cautionKinds = [
   'all cover',
   'too soon',
   'room',
+  'over-feeding',
   'season total',
   'enough',
   'legume',

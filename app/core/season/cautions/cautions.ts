@@ -1,3 +1,4 @@
+import type { DrawsAnswer } from '../draws/runDraws';
 import type { LayerInput } from '../input';
 import type { Limits } from '../limits';
 import { at, seasonFirstDay } from '../seasonAccount';
@@ -8,6 +9,7 @@ import { allCoverCaution, depthCautions, tooSoonCautions, validityCautions } fro
 import { legumeCautions } from './legumeCautions';
 import { strongestFirst } from './makeCaution';
 import { compostCautions, plantingCautions, rawManureCautions } from './manureCautions';
+import { oddsOfBed, oddsOfLayers } from './oddsCautions';
 import { standingHeights } from './plantSize';
 import { roomCautions, roomOfBed } from './roomCautions';
 import { coldSoilCautions, seedFlyCautions } from './soilCautions';
@@ -41,7 +43,7 @@ const named = (cautions: readonly Caution[], facts: CautionFacts): readonly Caut
  * @param after the same bed with them, verdict included
  * @param layerIds ids of the layers in `after.input.layers`; laid together they are judged together
  * @returns at most one caution per rule, except for source rules, which hold per layer
- * @validity all rules that need no draws
+ * @validity all rules that need no draws; `withOddsOfLayers` adds those that do
  */
 export function layerCautions(
   before: Run,
@@ -141,4 +143,36 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
     ...validityCautions(ofSeason, limits),
   ]);
   return named(found, facts);
+}
+
+/** Cautions without those of the odds, whose imagined seasons may be of before. */
+const withoutOdds = (cautions: readonly Caution[]): readonly Caution[] =>
+  cautions.filter(({ kind }) => kind !== 'over-feeding');
+
+/**
+ * A bed's cautions with those that need the imagined seasons among them.
+ *
+ * @param cautions of `bedCautions`; odds that are among them already are replaced
+ */
+export const withOddsOfBed = (
+  cautions: readonly Caution[],
+  run: Run,
+  draws: DrawsAnswer,
+  facts: CautionFacts,
+  limits: Limits,
+): readonly Caution[] =>
+  strongestFirst([...withoutOdds(cautions), ...named(oddsOfBed(run, draws, limits), facts)]);
+
+/** The same of `layerCautions`. */
+export function withOddsOfLayers(
+  cautions: readonly Caution[],
+  after: Run,
+  layerIds: readonly string[],
+  draws: { readonly before: DrawsAnswer; readonly after: DrawsAnswer },
+  facts: CautionFacts,
+  limits: Limits,
+): readonly Caution[] {
+  const layers = after.input.layers.filter(({ id }) => layerIds.includes(id));
+  const odds = named(oddsOfLayers(after, layers, draws, limits), facts);
+  return strongestFirst([...withoutOdds(cautions), ...odds]);
 }

@@ -1,0 +1,39 @@
+import type { UnitSet } from '../amounts/unitSystem';
+import type { Caution } from '../core/season/verdict';
+import { otherCauses } from './states';
+
+/** Odds as seasons out of ten; neither none nor all of them is ever said. */
+const ofTen = (inTen: number): string => {
+  const seasons = Math.round(inTen);
+  return seasons >= 10 ? 'nearly all imagined seasons' : `${seasons} of 10 imagined seasons`;
+};
+
+const without = (inTen: number): string => {
+  const seasons = Math.round(inTen);
+  if (seasons >= 10) return 'nearly all without it';
+  return `${seasons < 1 ? 'hardly any' : seasons} without it`;
+};
+
+/** What it does, in few words; of flowers too little is known to say any. */
+const harms: Readonly<Record<string, string>> = {
+  fruit: ': leaf first, fruit late',
+  storage: ': tops, and poor keeping',
+  'tender storage': ': tops in place of roots',
+};
+
+/**
+ * The odds of too much before a crop flowers, sets fruit or fills, in one line; a second one where
+ * the weather may be to blame as well.
+ */
+export function overFeedingSentence(
+  { number, detail, row, layerId }: Caution,
+  { crop, it, day }: { readonly crop: string; readonly it: string; readonly day: string },
+  units: UnitSet,
+): string {
+  const excessClass = String(detail['excessClass']);
+  const sets = excessClass === 'flower' || excessClass === 'fruit';
+  const when = sets ? `at first flower, about ${day}` : `while ${it}, from about ${day}`;
+  const sure = row === 'over-feeding all but sure' ? 'all but surely ' : '';
+  const layer = layerId === null ? '' : ` (${without(Number(detail['without'] ?? 0))})`;
+  return `${crop} ${sure}over-fed ${when}, in ${ofTen(number ?? 0)}${layer}${harms[excessClass] ?? ''}.${otherCauses(detail, units)}`;
+}
