@@ -3,7 +3,10 @@ import { answerBed, answerProposal } from '../core/season/bedAnswer';
 import { runSeason } from '../core/season/season';
 import { bedVerdict } from '../core/season/state';
 import type { NitrogenState } from '../core/season/verdict';
-import type { Answers, Question, QuestionKind, QuestionOf } from './protocol';
+import type { Answers, Question, QuestionOf, SlicedKind } from './protocol';
+
+/** A question that is answered on the spot. */
+export type ShortQuestion = Exclude<Question, { readonly kind: SlicedKind }>;
 
 function history({ weeks, limits }: QuestionOf<'history'>): Answers['history'] {
   let previous: NitrogenState | null = null;
@@ -15,7 +18,7 @@ function history({ weeks, limits }: QuestionOf<'history'>): Answers['history'] {
 }
 
 /** Answers a question, in whatever thread. Throws on a broken promise of ours. */
-export function answer(question: Question): Answers[QuestionKind] {
+export function answer(question: ShortQuestion): Answers[ShortQuestion['kind']] {
   switch (question.kind) {
     case 'beds':
       return question.beds.map((bed) => answerBed(bed, question.limits));

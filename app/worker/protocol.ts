@@ -5,6 +5,7 @@ import type {
   ProposalAnswer,
   ProposalQuestion,
 } from '../core/season/bedAnswer';
+import type { DrawsAnswer, DrawsQuestion } from '../core/season/draws/runDraws';
 import type { BedSeason } from '../core/season/input';
 import type { Limits } from '../core/season/limits';
 import type { NitrogenState } from '../core/season/verdict';
@@ -19,9 +20,33 @@ export type Question =
       readonly limits: Limits;
     }
   /** the bed as it was known on each of its weeks, earliest first; `today` of each is its day */
-  | { readonly kind: 'history'; readonly weeks: readonly BedSeason[]; readonly limits: Limits };
+  | { readonly kind: 'history'; readonly weeks: readonly BedSeason[]; readonly limits: Limits }
+  /** the imagined seasons of beds, one bed after the other */
+  | { readonly kind: 'draws'; readonly beds: readonly DrawsQuestion[]; readonly limits: Limits }
+  /** beds without and with layers that are only proposed, in the same imagined seasons */
+  | {
+      readonly kind: 'proposal draws';
+      readonly beds: readonly ProposalDrawsQuestion[];
+      readonly limits: Limits;
+    };
 
 export type QuestionKind = Question['kind'];
+
+/** Long questions: answered in slices, so that they can be called off and told of while they run. */
+export type SlicedKind = 'draws' | 'proposal draws';
+export const isSliced = (kind: QuestionKind): kind is SlicedKind =>
+  kind === 'draws' || kind === 'proposal draws';
+
+export interface ProposalDrawsQuestion {
+  readonly before: DrawsQuestion;
+  readonly after: DrawsQuestion;
+}
+
+export interface ProposalDrawsAnswer {
+  readonly bedId: string;
+  readonly before: DrawsAnswer;
+  readonly after: DrawsAnswer;
+}
 
 export interface WeekState {
   readonly day: DayNumber;
@@ -34,14 +59,26 @@ export interface Answers {
   readonly proposal: readonly ProposalAnswer[];
   readonly check: readonly ProposalAnswer[];
   readonly history: readonly WeekState[];
+  readonly draws: readonly DrawsAnswer[];
+  readonly 'proposal draws': readonly ProposalDrawsAnswer[];
+}
+
+/** How far a long question is. */
+export interface Progress {
+  /** imagined seasons run, of all its beds, and how many it will be; the second may grow */
+  readonly done: number;
+  readonly of: number;
+  /** a bed that has just been finished */
+  readonly bed?: DrawsAnswer;
 }
 
 /** Over the wire to the worker, and back. An error goes as its text, since not every engine clones one. */
-export interface Asked {
-  readonly id: number;
-  readonly question: Question;
-}
+export type Asked =
+  | { readonly id: number; readonly question: Question }
+  /** a sliced question is of no use any more; no reply comes to it */
+  | { readonly id: number; readonly stop: true };
 export type Replied =
+  | { readonly id: number; readonly progress: Progress }
   | { readonly id: number; readonly ok: true; readonly answer: Answers[QuestionKind] }
   | { readonly id: number; readonly ok: false; readonly reason: string };
 
@@ -53,10 +90,20 @@ export type Settled<Answer> =
 
 export type QuestionOf<Kind extends QuestionKind> = Question & { readonly kind: Kind };
 
+export interface AskOptions {
+  /** told now and then of a sliced question, never after it has settled */
+  readonly onProgress?: (progress: Progress) => void;
+  /** aborted, it settles as superseded at once; a sliced question then ends within a slice */
+  readonly signal?: AbortSignal;
+}
+
 /** Where questions go: a worker, or this very thread. */
 export interface Engine {
   /** never rejects */
-  ask<Kind extends QuestionKind>(question: QuestionOf<Kind>): Promise<Settled<Answers[Kind]>>;
+  ask<Kind extends QuestionKind>(
+    question: QuestionOf<Kind>,
+    options?: AskOptions,
+  ): Promise<Settled<Answers[Kind]>>;
   /** settles what is open as superseded and lets the worker go */
   stop(): void;
 }

@@ -1,13 +1,7 @@
-import { answer, reasonOf } from './answer';
-import type { Asked, Replied } from './protocol';
+import { desk } from './desk';
+import type { Asked } from './protocol';
+import { lookUpByClock } from './slices';
 
-self.addEventListener('message', ({ data }: MessageEvent<Asked>) => {
-  const { id, question } = data;
-  let reply: Replied;
-  try {
-    reply = { id, ok: true, answer: answer(question) };
-  } catch (error) {
-    reply = { id, ok: false, reason: reasonOf(error) };
-  }
-  self.postMessage(reply);
-});
+const take = desk((reply) => self.postMessage(reply), lookUpByClock);
+
+self.addEventListener('message', ({ data }: MessageEvent<Asked>) => take(data));

@@ -1,0 +1,60 @@
+import { answer, reasonOf } from './answer';
+import { isSliced, type Asked, type Question, type QuestionOf, type Replied } from './protocol';
+import type { SlicedKind } from './protocol';
+import { sharedKept } from './sharedKept';
+import { answerInSlices, type LookUp } from './slices';
+
+const isSlicedQuestion = (question: Question): question is QuestionOf<SlicedKind> =>
+  isSliced(question.kind);
+
+/**
+ * What a worker does with what it is sent. Short questions are answered on the spot; long ones run
+ * side by side, a slice of each in turn, and end without a word when they are called off.
+ *
+ * @param makeLookUp one for each long question
+ */
+export function desk(
+  post: (reply: Replied) => void,
+  makeLookUp: () => LookUp,
+): (message: Asked) => void {
+  const shared = sharedKept();
+  const running = new Set<number>();
+
+  const slice = async (id: number, question: QuestionOf<SlicedKind>): Promise<void> => {
+    running.add(id);
+    const isStopped = (): boolean => !running.has(id);
+    try {
+      const whole = await answerInSlices(question, {
+        limits: question.limits,
+        shared,
+        lookUp: makeLookUp(),
+        isStopped,
+        tell: (progress) => post({ id, progress }),
+      });
+      if (whole !== null && !isStopped()) post({ id, ok: true, answer: whole });
+    } catch (error) {
+      if (!isStopped()) post({ id, ok: false, reason: reasonOf(error) });
+    }
+    running.delete(id);
+  };
+
+  return (message) => {
+    const { id } = message;
+    if ('stop' in message) {
+      running.delete(id);
+      return;
+    }
+    const { question } = message;
+    if (isSlicedQuestion(question)) {
+      void slice(id, question);
+      return;
+    }
+    let reply: Replied;
+    try {
+      reply = { id, ok: true, answer: answer(question) };
+    } catch (error) {
+      reply = { id, ok: false, reason: reasonOf(error) };
+    }
+    post(reply);
+  };
+}

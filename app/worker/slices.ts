@@ -1,0 +1,113 @@
+import { assertNever } from '../core/result';
+import {
+  startDraws,
+  type DrawsAnswer,
+  type DrawsQuestion,
+  type DrawsRun,
+} from '../core/season/draws/runDraws';
+import type { Limits } from '../core/season/limits';
+import type { Answers, Progress, ProposalDrawsAnswer, QuestionOf, SlicedKind } from './protocol';
+import type { SharedKept } from './sharedKept';
+
+/** Asked after every draw: null to go on, or a promise to wait for while others have their turn. */
+export type LookUp = () => Promise<void> | null;
+
+/** Longest time [ms] without looking up. A draw of ten years' log takes a few of them. */
+const sliceMilliseconds = 40;
+
+/** Lets everything that waits in this thread have its turn, without a timer's least delay. */
+const everyoneElse = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
+
+/** Looks up by the clock. */
+export function lookUpByClock(): LookUp {
+  let started = performance.now();
+  return () => {
+    if (performance.now() - started < sliceMilliseconds) return null;
+    return everyoneElse().then(() => {
+      started = performance.now();
+    });
+  };
+}
+
+/** Looks up after so many draws, for where the same must happen every time. */
+export function lookUpEvery(draws: number): LookUp {
+  let asked = 0;
+  return () => (++asked % draws === 0 ? Promise.resolve() : null);
+}
+
+interface Slicer {
+  readonly limits: Limits;
+  readonly shared: SharedKept;
+  readonly lookUp: LookUp;
+  readonly isStopped: () => boolean;
+  readonly tell: (progress: Progress) => void;
+}
+
+/** Runs beds one after the other; null when it was stopped: there are no half answers. */
+async function runBeds(
+  beds: readonly DrawsQuestion[],
+  { limits, shared, lookUp, isStopped, tell }: Slicer,
+  isTold: boolean,
+): Promise<DrawsAnswer[] | null> {
+  const answers: DrawsAnswer[] = [];
+  let doneBefore = 0;
+  let planned = beds.reduce((sum, { count }) => sum + count, 0);
+  const progress = (run: DrawsRun): Progress => ({
+    done: doneBefore + run.done,
+    of: planned,
+  });
+  for (const question of beds) {
+    const run = startDraws(question, limits, shared(question));
+    let asked = run.of;
+    while (!run.isDone) {
+      run.next();
+      planned += run.of - asked;
+      asked = run.of;
+      const others = lookUp();
+      if (others === null) continue;
+      tell(progress(run));
+      await others;
+      if (isStopped()) return null;
+    }
+    const bed = run.answer();
+    answers.push(bed);
+    tell(isTold ? { ...progress(run), bed } : progress(run));
+    doneBefore += run.done;
+  }
+  return answers;
+}
+
+/**
+ * Answers a long question in slices of at most some forty milliseconds.
+ *
+ * @returns null when it was stopped. Of 'draws', whole beds that were told of before stay right
+ * @throws on a broken promise of ours only
+ */
+export async function answerInSlices(
+  question: QuestionOf<SlicedKind>,
+  slicer: Slicer,
+): Promise<Answers[SlicedKind] | null> {
+  switch (question.kind) {
+    case 'draws':
+      return runBeds(question.beds, slicer, true);
+    case 'proposal draws': {
+      const pairs = question.beds.flatMap(({ before, after }) => [before, after]);
+      const answers = await runBeds(pairs, slicer, false);
+      if (answers === null) return null;
+      return question.beds.map((_, at): ProposalDrawsAnswer => {
+        const [before, after] = [answers[2 * at]!, answers[2 * at + 1]!];
+        return { bedId: before.bedId, before, after };
+      });
+    }
+    default:
+      return assertNever(question);
+  }
+}
