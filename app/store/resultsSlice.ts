@@ -5,8 +5,10 @@ import type { Garden } from '../document/schema';
 import { bedSeason } from '../document/seasonInput';
 import { limits } from '../tables/thresholds';
 import type { BedResults, LayingDraft, ResultsSlice } from './contract';
+import { drawsDoor } from './drawsDoor';
 import type { Read, Write } from './gardenSlice';
-import { proposalOf, withPassedStops } from './proposal';
+import { proposalOf, withPassedStops, type Proposal } from './proposal';
+import { proposalDrawsOf, withDraws } from './proposalDraws';
 import {
   proposalPauseMilliseconds,
   resultsPauseMilliseconds,
@@ -24,11 +26,9 @@ const messageOf = (error: unknown): string =>
   error instanceof Error ? error.message : String(error);
 
 /** What the worker makes of the garden. The last good answers stay until better ones come. */
-export function resultsDoor(
-  read: Read,
-  write: Write,
-  { engine, later, computerToday }: Surroundings,
-): ResultsDoor {
+export function resultsDoor(read: Read, write: Write, surroundings: Surroundings): ResultsDoor {
+  const { engine, later, computerToday } = surroundings;
+  const draws = drawsDoor(read, write, surroundings);
   const today = (): number => todayDayOf(read(), computerToday);
   const todayText = (): string => todayTextOf(read(), computerToday);
 
@@ -37,22 +37,59 @@ export function resultsDoor(
     const { garden } = read();
     if (!garden) return;
     const askedFor = todayText();
+    const fail = (workReason: string): void => {
+      write({ work: 'failed', workReason });
+      draws.failed(workReason);
+    };
     try {
       const beds = garden.beds.map(({ id }) => bedQuestion(garden, id, today()));
       const settled = await engine.ask<'beds'>({ kind: 'beds', beds, limits });
       if (settled.state === 'superseded' || read().garden !== garden) return;
       if (settled.state === 'failed') {
-        write({ work: 'failed', workReason: settled.reason });
+        fail(settled.reason);
       } else if (todayText() === askedFor) {
-        const entries = settled.answer.map((bed): [string, BedResults] => [bed.bedId, bed]);
+        const entries = settled.answer.map((bed): [string, BedResults] => [
+          bed.bedId,
+          draws.withOdds(garden, bed),
+        ]);
         write({ work: 'ready', workReason: null, bedResults: Object.fromEntries(entries) });
+        draws.bedsReckoned();
       }
     } catch (error) {
-      write({ work: 'failed', workReason: messageOf(error) });
+      fail(messageOf(error));
     }
   };
 
   let callOffProposal: (() => void) | null = null;
+  let proposalDraws: AbortController | null = null;
+  /** The same proposal in imagined seasons, once its sums are shown. */
+  const askProposalDraws = async (
+    garden: Garden,
+    { applications }: Proposal,
+    drafts: readonly LayingDraft[],
+  ): Promise<void> => {
+    if (read().drawsWork.isStopped) return;
+    const controller = new AbortController();
+    proposalDraws = controller;
+    const { signal } = controller;
+    const day = today();
+    try {
+      const question = proposalDrawsOf(garden, applications, day);
+      const settled = await engine.ask<'proposal draws'>(question, { signal });
+      const { preview } = read();
+      if (signal.aborted || !preview || preview.drafts !== drafts) return;
+      if (settled.state === 'failed') draws.failed(settled.reason);
+      if (settled.state !== 'answered') return;
+      const beds = preview.beds.map((bed) =>
+        withDraws(garden, applications, day, bed, settled.answer),
+      );
+      write({ preview: { ...preview, beds } });
+    } catch (error) {
+      // the sums themselves stand
+      if (!signal.aborted) draws.failed(messageOf(error));
+    }
+  };
+
   const askProposal = async (drafts: readonly LayingDraft[]): Promise<void> => {
     const { garden } = read();
     if (!garden) return;
@@ -72,6 +109,7 @@ export function resultsDoor(
         cautions: withPassedStops(garden, proposal.applications, bed.cautions),
       }));
       write({ preview: { drafts, state: 'ready', reason: null, beds } });
+      await askProposalDraws(garden, proposal, drafts);
     } catch (error) {
       fail(messageOf(error));
     }
@@ -116,6 +154,7 @@ export function resultsDoor(
   const propose = (drafts: readonly LayingDraft[]): void => {
     callOffProposal?.();
     callOffProposal = null;
+    proposalDraws?.abort();
     if (drafts.length === 0 || !read().garden) {
       write({ preview: null });
       return;
@@ -132,21 +171,20 @@ export function resultsDoor(
     bedResults: {},
     preview: null,
     history: null,
-    draws: {},
-    drawsWork: { state: 'idle', isStopped: false, done: 0, of: 0, reason: null },
+    ...draws.slice,
     propose,
     wantHistory,
-    stopDraws: () => write({ drawsWork: { ...read().drawsWork, isStopped: true } }),
-    resumeDraws: () => write({ drawsWork: { ...read().drawsWork, isStopped: false } }),
   };
 
   return {
     slice,
     changed: () => {
       callOffBeds?.();
+      draws.changed();
       const { garden, preview, openBedId } = read();
       if (!garden || dayFromText(todayText()) === null) {
         callOffProposal?.();
+        proposalDraws?.abort();
         historyOf = null;
         write({ work: 'idle', workReason: null, bedResults: {}, preview: null, history: null });
         return;

@@ -19,5 +19,9 @@ export const draftLatestMilliseconds = 4_000;
 /** Pause in typing before the beds, and a proposal, are reckoned again. */
 export const resultsPauseMilliseconds = 40;
 export const proposalPauseMilliseconds = 200;
+/** Imagined seasons of a bed while things change, and once nothing has for so long. */
+export const quickDraws = 100;
+export const wholeDraws = 1_000;
+export const wholeDrawsPauseMilliseconds = 1_500;
 /** How often the host is asked whether the day has turned. */
 export const todayEveryMilliseconds = 5 * 60_000;
