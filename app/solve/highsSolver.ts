@@ -31,7 +31,6 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
       model.options.set({
         output_flag: false,
         random_seed: 1,
-        threads: 1,
         time_limit: limit,
         ...(isMixed ? exactly : {}),
       });

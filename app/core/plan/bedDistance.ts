@@ -1,7 +1,6 @@
 import { bareAfter, groundPieces } from './ground';
 import type { PlanWeights } from './question';
 import type { BedResponse } from './response';
-import { nitrogenDistance } from './standing';
 
 /** Supply of a bed by the programme's straight lines [g N/m2]; amounts in mm by place in `layers`. */
 export const supplyWith = (bed: BedResponse, millimetres: ReadonlyMap<number, number>): number => {
@@ -27,6 +26,15 @@ export function bedDistance(
     for (const [at, depth] of millimetres) more += Math.max(0, bed.layers[at]!.dry[day]!) * depth;
     bare += bareAfter(groundPieces(bed.dry[day]!, perKilogram), more);
   }
-  const nitrogen = nitrogenDistance(supplyWith(bed, millimetres), bed.aim, weights);
+  let least = bed.supply;
+  let added = bed.supply;
+  for (const [at, depth] of millimetres) {
+    least += bed.layers[at]!.supply * depth;
+    added += Math.max(0, bed.layers[at]!.supply) * depth;
+  }
+  const { need, excess } = bed.aim;
+  const nitrogen =
+    Math.max(0, weights.lowShare * need - least) +
+    excess * Math.max(0, added - weights.highShare * need);
   return bed.areaM2 * (nitrogen + (weights.groundGrams * bare) / days);
 }

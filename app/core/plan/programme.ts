@@ -116,7 +116,10 @@ function offersOf(
   });
 }
 
-/** Too little and too much nitrogen. */
+/**
+ * Too little and too much nitrogen. What browns hold back is a loss to a hungry bed and no gain to an
+ * over-fed one: how much it is, is assumed, and a plan does not heap browns up in the hope of it.
+ */
 function addNitrogen(
   writer: ProgrammeWriter,
   bed: BedResponse,
@@ -130,7 +133,8 @@ function addNitrogen(
   const short = writer.column(bed.areaM2, Infinity);
   writer.row([{ column: short, value: 1 }, ...supply], low, Infinity);
   const over = writer.column(bed.areaM2 * excess, Infinity);
-  writer.row([{ column: over, value: -1 }, ...supply], -Infinity, high);
+  const added = terms(offers, ({ response }) => Math.max(0, response.supply));
+  writer.row([{ column: over, value: -1 }, ...added], -Infinity, high);
 }
 
 /** Ground hidden on each day, by pieces; returns what lies bare without the plan. */

@@ -7,8 +7,8 @@ import { at } from '../season/seasonAccount';
 import type { Caution } from '../season/verdict';
 import { BedTrack } from './bedTrack';
 import { blockedBy, depthLine } from './fixedRules';
-import type { PlanBed, PlanSource, PlanWeights } from './question';
-import { aimOf, type Aim } from './standing';
+import type { PlanBed, PlanSource } from './question';
+import type { Aim } from './standing';
 
 /** What a millimetre of a source, laid on a bed on a day of the plan, does; all per m2 of bed. */
 export interface LayerResponse {
@@ -182,16 +182,17 @@ function respond(
  * layers lose more to the air) the straight line errs: the full model says by how much afterwards.
  *
  * @param answer the bed as it is, pinned layers included
- * @param steps to the bed, where they are known
+ * @param aim of the bed without what is pinned
+ * @param steps to the bed
  */
 export function bedResponse(
   bed: PlanBed,
   answer: BedAnswer,
+  aim: Aim,
   steps: number,
   sources: readonly PlanSource[],
   days: readonly DayNumber[],
   limits: Limits,
-  weights: PlanWeights,
 ): BedResponse {
   const within = days.filter((day) => day <= answer.input.lastDay);
   const track = new BedTrack(answer.input, within);
@@ -217,7 +218,7 @@ export function bedResponse(
     bedId: bed.bedId,
     areaM2: input.areaM2,
     steps,
-    aim: aimOf(answer, limits, weights),
+    aim,
     supply: track.base.supply,
     fixed: track.base.fixed,
     idlePeak: track.base.idlePeak,

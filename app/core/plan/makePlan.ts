@@ -1,0 +1,197 @@
+import { success, type Result } from '../result';
+import type { BedAnswer } from '../season/bedAnswer';
+import type { PlanAnswer, PlanTrouble } from './answer';
+import { answerWithAmounts, checkedBed, type CheckedBed } from './checked';
+import { bedDistance } from './bedDistance';
+import { depthLine } from './fixedRules';
+import type { Solver } from './linearProgramme';
+import { mendMoves } from './mends';
+import { mowAdvice } from './mowAdvice';
+import { planEffects } from './planEffects';
+import { linesOf } from './planLines';
+import type { PlanQuestion } from './question';
+import { ready as readyFor, type Ready } from './ready';
+import { limitsOf, noCaps, rounded, solved, type Amounts, type Found } from './settle';
+import { simpleAmounts } from './simpleRule';
+import { sourceAccounts } from './sourceAccounts';
+
+/** A plan before it is told: this week checked, the coming weeks expected. */
+export interface MadePlan {
+  readonly ready: Ready;
+  readonly checked: readonly CheckedBed[];
+  /** this week's amounts [mm] */
+  readonly today: Amounts;
+  /** coming weeks' amounts in whole steps [mm] */
+  readonly coming: Amounts;
+  /** objective before rounding, and of what was settled; null where no solver answered */
+  readonly objective: number | null;
+  readonly settledObjective: number;
+  readonly trouble: PlanTrouble | null;
+}
+
+/** Times that the programme is asked again because the full model held a layer back. */
+const mostRounds = 6;
+
+const withoutCrumbs = (ready: Ready, amounts: Amounts): Amounts =>
+  amounts.map(
+    (own, bed) =>
+      new Map(
+        [...own].filter(([layer, millimetres]) => millimetres >= thinnest(ready, bed, layer)),
+      ),
+  );
+
+interface Week {
+  readonly objective: number | null;
+  readonly today: Amounts;
+  readonly checked: readonly CheckedBed[];
+  readonly trouble: PlanTrouble | null;
+}
+
+/** Layers thinner than this share of the line that gets a note are not worth the walk. */
+const thinnestShare = 1 / 8;
+
+/** Depth under which a layer is not laid at all [mm as handled]. */
+function thinnest({ beds, sources, question }: Ready, bed: number, layer: number): number {
+  const one = sources[beds[bed]!.response.layers[layer]!.source]!.oneMillimetre;
+  return (thinnestShare * question.limits.lines[depthLine(one)].note) / one.laidDepth;
+}
+
+/** Solves, rounds and checks until the full model has nothing against this week's layers. */
+function thisWeek(ready: Ready, solve: Solver): Week {
+  const caps = noCaps(ready.beds.length);
+  const limits = limitsOf(ready);
+  let objective: number | null = null;
+  for (let round = 1; ; round++) {
+    const found = solved(ready, solve, null, caps);
+    const wanted = withoutCrumbs(
+      ready,
+      found.ok ? rounded(ready, found.value, caps, limits) : simpleAmounts(ready, caps, limits),
+    );
+    if (found.ok) objective ??= found.value.objective;
+    const checked = wanted.map((own, bed) => checkedBed(ready, bed, own));
+    let isHeldBack = false;
+    checked.forEach(({ amounts }, bed) => {
+      for (const [layer, millimetres] of wanted[bed]!) {
+        const kept = amounts.get(layer) ?? 0;
+        if (kept >= millimetres - 1e-9) continue;
+        isHeldBack = true;
+        caps[bed]!.set(layer, kept);
+      }
+      for (const [layer, millimetres] of found.ok ? found.value.amounts[bed]! : []) {
+        const isToday = ready.beds[bed]!.response.layers[layer]!.day === 0;
+        const laid = wanted[bed]!.get(layer) ?? 0;
+        if (!isToday || laid >= thinnest(ready, bed, layer) || !(millimetres > 0)) continue;
+        isHeldBack = true;
+        caps[bed]!.set(layer, 0);
+      }
+    });
+    if (!isHeldBack || round === mostRounds)
+      return {
+        objective: found.ok ? objective : null,
+        today: checked.map(({ amounts }) => amounts),
+        checked,
+        trouble: found.ok ? null : found.error,
+      };
+  }
+}
+
+/** The coming weeks' part of an answer in whole steps, never more of a source than there will be. */
+function comingWeeks(ready: Ready, found: Found): Amounts {
+  const { beds, sources } = ready;
+  const left = [...ready.litres];
+  beds.forEach(({ response }, bed) => {
+    for (const [at, millimetres] of found.amounts[bed]!) {
+      const { day, source } = response.layers[at]!;
+      if (day === 0) left[source]! -= millimetres * response.areaM2;
+    }
+  });
+  return beds.map(({ response }, bed) => {
+    const own = new Map<number, number>();
+    for (const [at, millimetres] of found.amounts[bed]!) {
+      const { day, source } = response.layers[at]!;
+      if (day === 0) continue;
+      const step = sources[source]!.stepLitres;
+      const wanted = Math.round((millimetres * response.areaM2) / step);
+      const litres = Math.min(wanted, Math.floor(left[source]! / step + 1e-6)) * step;
+      if (!(litres / response.areaM2 >= thinnest(ready, bed, at))) continue;
+      left[source]! -= litres;
+      own.set(at, litres / response.areaM2);
+    }
+    return own;
+  });
+}
+
+const distanceOf = ({ beds, question }: Ready, amounts: Amounts): number =>
+  beds.reduce(
+    (sum, { response, perKilogram }, bed) =>
+      sum +
+      bedDistance(response, amounts[bed]!, question.days.length, perKilogram, question.weights),
+    0,
+  );
+
+/** Makes the plan, without the words about it: what `makePlan` tells, and what a bench compares. */
+export function planOf(question: PlanQuestion, solve: Solver): Result<MadePlan, PlanTrouble> {
+  const prepared = readyFor(question);
+  if (!prepared.ok) return prepared;
+  const ready = prepared.value;
+  const week = thisWeek(ready, solve);
+  const rest = solved(ready, solve, week.today, noCaps(ready.beds.length));
+  const coming = rest.ok
+    ? comingWeeks(ready, rest.value)
+    : ready.beds.map((): ReadonlyMap<number, number> => new Map());
+  return success({
+    ready,
+    checked: week.checked,
+    today: week.today,
+    coming,
+    objective: week.objective,
+    settledObjective: rest.ok ? rest.value.objective : distanceOf(ready, week.today),
+    trouble: week.trouble,
+  });
+}
+
+/** Beds with this week's and the coming weeks' layers, by the full model. */
+export const answersToEnd = ({ ready, today, coming }: MadePlan): readonly BedAnswer[] =>
+  ready.beds.map((_bed, at) =>
+    answerWithAmounts(ready, at, new Map([...today[at]!, ...coming[at]!])),
+  );
+
+/**
+ * The weekly plan: what goes where this week, what may follow, where the rest goes, what to collect
+ * next, and what each of it does, by the programme and by the full model.
+ *
+ * @param solve a solver of linear programmes with whole columns; where it fails, `simpleAmounts`
+ *   stands in for it and the answer says so
+ * @returns fails on what only the gardener can settle: no bed, pins for what is not there
+ */
+export function makePlan(question: PlanQuestion, solve: Solver): Result<PlanAnswer, PlanTrouble> {
+  const made = planOf(question, solve);
+  if (!made.ok) return made;
+  const plan = made.value;
+  const { ready } = plan;
+  const toEnd = answersToEnd(plan);
+  const { lines, leftOut, coming } = linesOf(plan, toEnd);
+  const laid = ready.sources.map((source) =>
+    lines
+      .flatMap(({ layers }) => layers)
+      .filter(({ sourceId }) => sourceId === source.id)
+      .reduce((sum, { amount }) => sum + amount.litres, 0),
+  );
+  return success({
+    today: question.today,
+    lines,
+    leftOut,
+    coming,
+    sources: sourceAccounts(question, ready.sources, laid),
+    effects: planEffects(plan, toEnd),
+    mends: mendMoves(plan),
+    mow: mowAdvice(plan, solve),
+    how:
+      plan.trouble === null && plan.objective !== null
+        ? { kind: 'solved', objective: plan.objective, rounded: plan.settledObjective }
+        : {
+            kind: 'simple rule',
+            because: plan.trouble ?? { kind: 'solver failed', reason: 'no answer' },
+          },
+  });
+}
