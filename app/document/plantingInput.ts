@@ -9,6 +9,7 @@ import type {
 } from '../core/season/input';
 import { gramsPerM2FromMgPerKg } from '../core/units';
 import { cropOf } from '../tables/crops';
+import { sowingTrialsOf } from '../tables/emergence';
 import { nurseryDays } from '../tables/nursery';
 import type { CropRow } from '../tables/shapes';
 import { needAboveGoodYield, rootShares, wantedShares } from '../tables/wanted';
@@ -70,6 +71,7 @@ export function cropInput(
   const shift = clockShift(row, planting.how);
   const later = (days: number): number => Math.max(1, Math.round(days + shift));
   const stages = row.stageShares;
+  const trials = planting.how === 'sown' ? sowingTrialsOf(row.id) : undefined;
   return {
     id: row.id,
     excessClass: row.excessClass,
@@ -102,6 +104,7 @@ export function cropInput(
     eatenFromSoil: row.eatenFromSoil,
     seedFlyRisk: row.seedFlyRisk,
     frostTender: row.frostTender,
+    ...(trials && { emergence: trials }),
   };
 }
 

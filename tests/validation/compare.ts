@@ -1,6 +1,7 @@
 import { likelyRange } from '../../app/core/drawRow';
 import { ammoniaCases } from './cases/ammonia';
 import { cropCases } from './cases/crops';
+import { emergenceCases } from './cases/emergence';
 import { jars } from './cases/jars';
 import { litterCases } from './cases/litter';
 import type { Cases, Ours } from './cases/shape';
@@ -62,7 +63,14 @@ export interface Score {
   readonly meanWidth: number;
 }
 
-const ours: Cases = { ...jars, ...tilled, ...litterCases, ...ammoniaCases, ...cropCases };
+const ours: Cases = {
+  ...jars,
+  ...tilled,
+  ...litterCases,
+  ...ammoniaCases,
+  ...cropCases,
+  ...emergenceCases,
+};
 export const casesWithoutFacts = (): string[] => {
   const known = new Set([...measuredFacts, ...signFacts].map(({ id }) => id));
   return [...Object.keys(ours), ...Object.keys(signCases)].filter((id) => !known.has(id));

@@ -6,6 +6,7 @@ import { percent } from '../../words/chartFormat';
 import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
+import { emergenceLine } from './emergenceLine';
 import { PlantingDialog } from './PlantingDialog';
 
 /** What stands, stood and will stand on a bed. */
@@ -28,6 +29,7 @@ export function BedPlantings(props: {
   const line = (planting: Planting): string => {
     const parts = [
       `${planting.how} ${shown.day(planting.started)}`,
+      results ? emergenceLine(planting, results.season, shown.style) : '',
       planting.share < 1 ? `on ${percent(planting.share)} of the bed` : '',
       planting.firstHarvest ? `first pick ${shown.dayWord(planting.firstHarvest)}` : '',
       planting.cleared ? `cleared ${shown.day(planting.cleared)}, tops ${planting.tops}` : '',

@@ -105,6 +105,12 @@ export const plantSources = {
     'Vegetable seed germination by soil temperature',
     'University of California; table read in copies',
   ),
+  SeedCompanyTable: source(
+    'Victory Seed Company',
+    null,
+    'Days to emergence by soil temperature',
+    'its web page; whose trials is not said; read',
+  ),
   SeedPages: source(
     'Seed firms and growing guides',
     null,

@@ -77,14 +77,14 @@ export const bedRows: readonly ThresholdRow[] = [
   fact('stems', 'Cover near stems', 'note', practice('a hand’s breadth clear'), 'keep off stems'),
   number(
     'hand high sown',
-    'A sown plant is a hand high at this share of its time',
+    'A sown plant is a hand high at this share of its time once it is up',
     0.12,
     'share',
     ours(hand),
   ),
   number(
     'hand high sown slow',
-    'A sown root or leaf crop is a hand high at this share',
+    'A sown root or leaf crop is a hand high at this share once it is up',
     0.3,
     'share',
     ours(hand),

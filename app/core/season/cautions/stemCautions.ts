@@ -3,7 +3,7 @@ import type { Limits } from '../limits';
 import type { Caution } from '../verdict';
 import type { Run } from './facts';
 import { factCaution } from './makeCaution';
-import { handsHigh, standingHeights } from './plantSize';
+import { emergenceIn, handsHigh, standingHeights } from './plantSize';
 
 /**
  * Cover and young plants: over seed or seedlings less than a hand high it smothers them; on plants a
@@ -20,13 +20,15 @@ export function stemCautions(after: Run, layers: readonly LayerInput[], limits: 
     const last = Math.min(layer.day + 90, after.result.firstDay + after.result.days - 1);
     for (let day = layer.day; day <= last && ready === null; day += 1)
       if (handsHigh(after, smallest.planting, day, limits) >= 1) ready = day;
+    const emergence = emergenceIn(after, smallest.planting);
+    const isUnder = emergence?.kind === 'up' && emergence.day > layer.day;
     return [
       factCaution('seedlings', 'cover over seedlings', limits, {
         number: smallest.hands,
         threshold: 1,
         unit: 'hands',
         date: ready,
-        detail: { plantingId: smallest.planting.id },
+        detail: { plantingId: smallest.planting.id, ...(isUnder && { up: emergence.day }) },
         layerId: layer.id,
       }),
     ];
