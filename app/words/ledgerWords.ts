@@ -18,6 +18,7 @@ export const cameInWords: Readonly<Record<CameIn, string>> = {
   'compost and manure': 'compost and the like',
   rain: 'rain',
   'fixed from the air': 'fixed from the air',
+  'reached by deeper roots': 'in deeper soil that this season’s roots reach',
 };
 
 export const wentOutWords: Readonly<Record<WentOut, string>> = {
@@ -27,6 +28,7 @@ export const wentOutWords: Readonly<Record<WentOut, string>> = {
   'lost to the air': 'lost to the air from the cover',
   'washed out': 'washed out below the roots',
   'lost from wet soil': 'lost to the air from wet soil',
+  'left below shallower roots': 'in deeper soil that this season’s roots do not reach',
 };
 
 export const movedWords: Readonly<Record<Moved, string>> = {

@@ -46,7 +46,8 @@ enum { LAID, LAID_READY, DUG, DUG_READY, SLOW_LAID, SLOW_DUG, RAIN, FIXED, COVER
   DUG_RELEASED, DUG_HELD, DIG_RESIDUE, DIG_MICROBES, DIG_HUMUS, DIG_FREE, RAKE_RESIDUE,
   RAKE_MICROBES, RAKE_HUMUS, RAKE_FREE, RAKE_SLOW, SLOW_COVER, SLOW_SOIL, DIG_SLOW, HUMUS_COVER,
   HUMUS_DUG, SOIL, YOUNG, DOWN, LEACHED, DENITRIFIED, TOP_TAKEN, LOWER_TAKEN, TOP_LUXURY,
-  LOWER_LUXURY, PICKED, CLEARED_AWAY, TOPS_LEFT, TOPS_DUG, ROOTS_LEFT, FLOWS };
+  LOWER_LUXURY, PICKED, CLEARED_AWAY, TOPS_LEFT, TOPS_DUG, ROOTS_LEFT,
+  DEEPER, LESS_DEEP, FLOWS };
 
 enum { GREEN, MATURE, SLOW_MATERIAL, INERT };
 enum { ON_TOP, HOED_IN, DUG_IN };
@@ -108,6 +109,8 @@ typedef struct {
   Layer *layer;
   Event *event;
   int *seasonStart;
+  /* depth, field capacity and wilting point of the lower layer from each season's start on */
+  double (*lowerLayer)[3];
   unsigned char *isBusy;
 } Bed;
 
@@ -134,6 +137,7 @@ typedef struct {
   int classCount;
   double topActive, topInert, dugActive, slowLyingDry, slowLyingFactor;
   double unripe, ripe, waterTop, waterLower, waterCover, soilCelsius;
+  double lowerDepth, lowerFull, lowerWilt;
   double rain, logged, et0, capacity, hidden, mean, airFactor, soilFactor, dry;
   double transpiration, evaporation, canopy, reach, depletionShare;
   int isPlanted;
@@ -413,9 +417,30 @@ static void turnSeason(const Bed *bed, State *s, double *flows) {
   s->topInert = 0;
 }
 
+static inline double reachShare(double root, double lowerDepth) {
+  return held(0, 1, (root - topDepth) / lowerDepth);
+}
+
+static void turnLowerLayer(const Bed *bed, State *s, double *flows, const double *layer) {
+  double grows = layer[0] / s->lowerDepth - 1;
+  if (grows == 0) return;
+  double held = most(0, s->nitrogen[MINERAL_LOWER]);
+  if (grows > 0) move(bed, s, flows, DEEPER, held * grows);
+  else move(bed, s, flows, LESS_DEEP, held * -grows);
+  s->waterLower = (s->waterLower / s->lowerFull) * layer[1];
+  s->lowerDepth = layer[0];
+  s->lowerFull = layer[1];
+  s->lowerWilt = layer[2];
+  for (int at = 0; at < bed->plantings; at++)
+    s->plants[at].fullReach = reachShare(bed->planting[at].fullRootDepth, s->lowerDepth);
+}
+
 static void beginBusyDay(const Bed *bed, State *s, double *flows, int index) {
   for (int at = 0; at < bed->seasonStarts; at++)
-    if (bed->seasonStart[at] == index) turnSeason(bed, s, flows);
+    if (bed->seasonStart[at] == index) {
+      turnSeason(bed, s, flows);
+      turnLowerLayer(bed, s, flows, bed->lowerLayer[at]);
+    }
   for (int at = 0; at < bed->events; at++) {
     const Event *event = &bed->event[at];
     if (event->index != index) continue;
@@ -430,10 +455,6 @@ static void beginBusyDay(const Bed *bed, State *s, double *flows, int index) {
 
 static inline double logistic(double steepness, double middle, double at) {
   return 1 / (1 + exp(-steepness * (at - middle)));
-}
-
-static inline double reachShare(double root, double lowerDepth) {
-  return held(0, 1, (root - topDepth) / lowerDepth);
 }
 
 static double cropCoefficient(const Planting *p, double progress) {
@@ -506,7 +527,7 @@ static void advancePlants(const Bed *bed, State *s, double day) {
     s->evaporation += share * wet;
     s->transpiration += share * most(0, kc - wet);
     s->canopy += share * shaded;
-    s->reach = most(s->reach, reachShare(plant->rootDepth, bed->lowerDepth));
+    s->reach = most(s->reach, reachShare(plant->rootDepth, s->lowerDepth));
     s->depletionShare += (p->depletionShare * p->share) / planted;
   }
 }
@@ -534,7 +555,7 @@ static void takeUp(const Bed *bed, State *s, double *flows, const Planting *p, P
   const Coefficients *c = &bed->c;
   double top = s->foundTop, lower = s->foundLower;
   double share = p->share * s->shareScale;
-  double reach = reachShare(plant->rootDepth, bed->lowerDepth);
+  double reach = reachShare(plant->rootDepth, s->lowerDepth);
   double limitTop = uptakeLimit(top, share, c);
   double limitLower = uptakeLimit(lower, share * reach, c);
   double limit = limitTop + limitLower;
@@ -658,7 +679,7 @@ static void waterDay(const Bed *bed, State *s) {
   const Coefficients *c = &bed->c;
   double top = s->waterTop, lower = s->waterLower, cover = s->waterCover;
   double topFull = bed->topFull, topWilt = bed->topWilt, reach = s->reach;
-  double lowerFull = bed->lowerFull, lowerWilt = bed->lowerWilt;
+  double lowerFull = s->lowerFull, lowerWilt = s->lowerWilt;
   double demand = s->transpiration * s->et0;
   double share =
     held(0.1, 0.8, s->depletionShare + 0.04 * (5 - (demand + s->evaporation * s->et0)));
@@ -865,7 +886,7 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
 
   AT(losses);
   if (s->drainageLower > 0)
-    move(bed, s, flows, LEACHED, n[MINERAL_LOWER] * leachedShare(s->drainageLower, bed->lowerFull));
+    move(bed, s, flows, LEACHED, n[MINERAL_LOWER] * leachedShare(s->drainageLower, s->lowerFull));
   if (s->drainageTop > c->denitrificationDrainage)
     move(bed, s, flows, DENITRIFIED, n[MINERAL_TOP] * least(1, c->denitrifiedShare * s->soilFactor));
   if (s->drainageTop > 0)
@@ -918,9 +939,12 @@ static void startState(const Bed *bed, State *s) {
   s->nitrogen[SOIL_ORGANIC] = ((bed->organicMatter / 100) * soilGrams) /
     c->organicMatterPerCarbon / c->soilCarbonToNitrogen;
   s->nitrogen[MINERAL_TOP] = isnan(bed->startingTop) ? c->startingMineralTop : bed->startingTop;
-  s->nitrogen[MINERAL_LOWER] = (c->startingMineralPer30 * bed->lowerDepth) / topDepth;
+  s->lowerDepth = bed->lowerDepth;
+  s->lowerFull = bed->lowerFull;
+  s->lowerWilt = bed->lowerWilt;
+  s->nitrogen[MINERAL_LOWER] = (c->startingMineralPer30 * s->lowerDepth) / topDepth;
   s->waterTop = bed->topFull;
-  s->waterLower = bed->lowerFull;
+  s->waterLower = s->lowerFull;
   s->waterCover = 0;
   int days = bed->days < 11 ? bed->days : 11;
   s->soilCelsius = 0;
@@ -930,7 +954,7 @@ static void startState(const Bed *bed, State *s) {
     Plant *plant = &s->plants[at];
     plant->curveStart = logistic(p->curveSteepness, p->curveMiddle, 0);
     plant->curveRise = logistic(p->curveSteepness, p->curveMiddle, 1) - plant->curveStart;
-    plant->fullReach = reachShare(p->fullRootDepth, bed->lowerDepth);
+    plant->fullReach = reachShare(p->fullRootDepth, s->lowerDepth);
   }
 }
 
@@ -1138,8 +1162,10 @@ static void readBed(Bed *bed) {
   section("seasonStarts");
   bed->seasonStarts = whole();
   bed->seasonStart = room((size_t)bed->seasonStarts, sizeof(int));
+  bed->lowerLayer = room((size_t)bed->seasonStarts, sizeof *bed->lowerLayer);
   for (int at = 0; at < bed->seasonStarts; at++) {
     bed->seasonStart[at] = whole();
+    for (int part = 0; part < 3; part++) bed->lowerLayer[at][part] = number();
     bed->isBusy[bed->seasonStart[at]] = 1;
   }
   section("end");

@@ -80,7 +80,11 @@ export function kernelInput(input: BedSeason): string {
     write(index, eventKinds.indexOf(event.kind), planting, sizeOf(event));
   }
   const starts = [...plan.seasonStarts].filter((index) => index >= 0 && index < days);
-  write('seasonStarts', starts.length, ...starts);
+  write('seasonStarts', starts.length);
+  for (const index of starts) {
+    const layer = plan.lowerLayers.get(index)!;
+    write(index, layer.depth, layer.sizes.lowerFull, layer.sizes.lowerWilt);
+  }
   write('end');
   return `${lines.map((words) => words.join(' ')).join('\n')}\n`;
 }

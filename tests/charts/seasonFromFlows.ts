@@ -57,7 +57,7 @@ export function seasonFromFlows(
     coverDryKg: zeros(),
     rootReach: zeros(),
     soilNormalisedDay: zeros(),
-    lowerDepth: 300,
+    lowerDepth: zeros().fill(300),
     plantings: [],
     layers: [],
     ...rest,

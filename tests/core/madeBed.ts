@@ -227,7 +227,7 @@ export function makeResult(parts: ResultParts = {}): SeasonResult {
     coverDryKg: filled(0),
     rootReach: filled(1),
     soilNormalisedDay: filled(1),
-    lowerDepth: 300,
+    lowerDepth: filled(300),
     plantings: [],
     layers: [],
     ...rest,

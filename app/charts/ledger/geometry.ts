@@ -74,6 +74,7 @@ const cameInKind: Readonly<Record<CameIn, RibbonKind>> = {
   'compost and manure': 'compost',
   rain: 'rain',
   'fixed from the air': 'air',
+  'reached by deeper roots': 'soil',
 };
 
 const wentOutKind: Readonly<Record<WentOut, RibbonKind>> = {
@@ -83,6 +84,7 @@ const wentOutKind: Readonly<Record<WentOut, RibbonKind>> = {
   'lost to the air': 'gas',
   'washed out': 'water',
   'lost from wet soil': 'gas',
+  'left below shallower roots': 'water',
 };
 
 /** The two sides of a ledger as things that are more than nothing; the soil stands where its change belongs. */

@@ -13,12 +13,14 @@ import {
   type CanopyDay,
   type WaterAsked,
   type WaterDay,
+  type WaterSizes,
   type WaterStore,
 } from '../soil/water';
 import { ownCoefficients, type Coefficients } from './coefficients';
 import { flowIndex, flowKinds, pools, type FlowIndex, type Place, type Pool } from './flows';
-import type { BedSeason, CropInput, PlantingInput } from './input';
-import { runPlan, type RunPlan } from './runPlan';
+import type { BedSeason, CropInput, GrowthClock, GrowthSeason, PlantingInput } from './input';
+import type { PlantingSeason } from './result';
+import { runPlan, seasonName, type RunPlan } from './runPlan';
 
 export { lowerDepthFor } from './runPlan';
 
@@ -43,10 +45,16 @@ export interface GrowingPlanting {
   readonly crop: CropInput;
   readonly share: number;
   readonly curve: NeedCurve;
+  /** the season it grows by now; of most plants the only one */
+  clock: GrowthClock;
+  /** place of `clock` among the planting's seasons, 0 where it has none */
+  season: number;
+  /** need of that season [g per m2 of planted ground]: without roots where the crown is there already */
+  need: number;
   /** share of the lower layer that its roots will reach 0-1 */
-  readonly fullReach: number;
+  fullReach: number;
   /** logged picks replace the spread ones up to today */
-  readonly logsHarvest: boolean;
+  logsHarvest: boolean;
   standing: boolean;
   done: boolean;
   degreeDays: number;
@@ -56,6 +64,8 @@ export interface GrowingPlanting {
   rootDepth: number;
   /** g N per m2 of bed in the plants */
   nitrogen: number;
+  /** of it in the crown that outlasts the season; only of plants that stay for years */
+  crown: number;
   needSoFar: number;
   metSoFar: number;
   harvested: number;
@@ -65,6 +75,8 @@ export interface GrowingPlanting {
   uptake: number;
   luxury: number;
   clearedOn: number | null;
+  /** what the seasons before this one came to; empty where a run keeps no layers */
+  readonly earlier: PlantingSeason[];
   readonly arrears: Arrears;
   needToday: number;
   uptakeToday: number;
@@ -105,6 +117,9 @@ export interface DayNumbers extends WaterAsked {
 /** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */
 export interface BedState {
   readonly plan: RunPlan;
+  /** the lower layer of this season [mm], and what the layers hold */
+  lowerDepth: number;
+  sizes: WaterSizes;
   readonly coefficients: Coefficients;
   /** g N/m2 by index of `pools`, moved by flows alone; the last place is no pool */
   readonly nitrogen: Float64Array;
@@ -194,6 +209,60 @@ function runsBackwards(flow: number, gramsPerM2: number): never {
   throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
 }
 
+/** What a planting wants in a season [g per m2 of planted ground]. */
+export const needOfSeason = (crop: CropInput, season: GrowthSeason | undefined): number =>
+  season?.isRegrowth === true ? crop.need * (1 - crop.rootShare) : crop.need;
+
+/** Stood before the season that the run begins in: with roots and a crown. */
+const isEstablished = (planting: PlantingInput): boolean =>
+  planting.seasons?.[0]?.isRegrowth === true;
+
+/** A planting on the morning of the run's first day; one of earlier years holds its crown's nitrogen. */
+function startingPlanting(
+  planting: PlantingInput,
+  plan: RunPlan,
+  lowerDepth: number,
+): GrowingPlanting {
+  const { crop, share, seasons } = planting;
+  const first = seasons?.[0];
+  const crown = isEstablished(planting) ? crop.rootShare * crop.need * share : 0;
+  return {
+    input: planting,
+    crop,
+    share,
+    curve: needCurve(crop),
+    clock: first ?? planting,
+    season: 0,
+    need: needOfSeason(crop, first),
+    fullReach: reachShare(crop.fullRootDepth, topDepth, lowerDepth),
+    logsHarvest: seasons
+      ? plan.pickedSeasons.has(seasonName(planting.id, 0))
+      : plan.pickedPlantings.has(planting.id),
+    standing: false,
+    done: false,
+    degreeDays: 0,
+    progress: 0,
+    wanted: 0,
+    rootDepth: isEstablished(planting) ? crop.fullRootDepth : 0,
+    nitrogen: crown,
+    crown,
+    needSoFar: 0,
+    metSoFar: 0,
+    harvested: 0,
+    removed: 0,
+    left: 0,
+    fixed: 0,
+    uptake: 0,
+    luxury: 0,
+    clearedOn: null,
+    earlier: [],
+    arrears: [],
+    needToday: 0,
+    uptakeToday: 0,
+    fixedToday: 0,
+  };
+}
+
 /**
  * The bed on the morning of its first day: field capacity, usual or tested nitrate (model 6).
  *
@@ -218,8 +287,12 @@ export function startingState(
   const days = Math.min(11, plan.mean.length);
   let warmth = 0;
   for (let day = 0; day < days; day++) warmth += plan.mean[day]! / days;
+  const plantings = input.plantings.map((planting) => startingPlanting(planting, plan, lowerDepth));
+  for (const plant of plantings) nitrogen[poolIndex.crop]! += plant.nitrogen;
   return {
     plan,
+    lowerDepth,
+    sizes,
     coefficients: c,
     nitrogen,
     classes: [],
@@ -228,34 +301,7 @@ export function startingState(
     water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
     layers: [],
     keepsLayers,
-    plantings: input.plantings.map((planting) => ({
-      input: planting,
-      crop: planting.crop,
-      share: planting.share,
-      curve: needCurve(planting.crop),
-      fullReach: reachShare(planting.crop.fullRootDepth, topDepth, lowerDepth),
-      logsHarvest: plan.pickedPlantings.has(planting.id),
-      standing: false,
-      done: false,
-      degreeDays: 0,
-      progress: 0,
-      wanted: 0,
-      rootDepth: 0,
-      nitrogen: 0,
-      needSoFar: 0,
-      metSoFar: 0,
-      harvested: 0,
-      removed: 0,
-      left: 0,
-      fixed: 0,
-      uptake: 0,
-      luxury: 0,
-      clearedOn: null,
-      arrears: [],
-      needToday: 0,
-      uptakeToday: 0,
-      fixedToday: 0,
-    })),
+    plantings,
     soilCelsius: warmth,
     day: {
       rain: 0,

@@ -9,7 +9,9 @@ import { move, poolIndex, type BedState, type DayReport, wayOf } from './bedStat
 import { decayDay } from './dayDecay';
 import { digCoverIn, layLayers, rakeOff, turnSeason } from './dayEvents';
 import { advancePlants, feedPlants, harvestPlants } from './dayPlants';
+import { growAgain, turnLowerLayer } from './seasonTurn';
 import type { Coefficients } from './coefficients';
+import type { DayNumber } from '../days';
 import type { BedEvent, BedSeason } from './input';
 
 const { coverFree, mineralLower, mineralTop, soilOrganic, youngHumus } = poolIndex;
@@ -62,7 +64,7 @@ export function stepDay(
   let events = none;
   if (plan.isBusy[index] === 1) {
     events = plan.events.get(index) ?? none;
-    day.logged = beginBusyDay(state, flows, index, events);
+    day.logged = beginBusyDay(state, flows, index, date, events);
   }
 
   advancePlants(state, date, c);
@@ -78,7 +80,7 @@ export function stepDay(
 /** Water, then temperature and the clocks of decay (steps 3 and 4). */
 function soakAndWarm(input: BedSeason, state: BedState, c: Coefficients): void {
   const { day, report, clocks, water, canopy, classes } = state;
-  const { sizes } = state.plan;
+  const { sizes } = state;
   let dry = state.slow.lyingDry;
   for (let at = 0; at < classes.length; at++) dry += classes[at]!.lyingDry;
   day.dry = dry;
@@ -98,7 +100,8 @@ function soakAndWarm(input: BedSeason, state: BedState, c: Coefficients): void {
 /** What the morning's nitrate loses, the lower layer first; then what rain and soil bring (5, 6). */
 function loseAndRelease(state: BedState, flows: Float64Array, c: Coefficients): void {
   const { drainageTop, drainageLower } = state.report;
-  const { rainOfYear, sizes } = state.plan;
+  const { rainOfYear } = state.plan;
+  const { sizes } = state;
   const { soil } = state.clocks;
   const n = state.nitrogen;
   if (drainageLower > 0) {
@@ -148,10 +151,15 @@ function beginBusyDay(
   state: BedState,
   flows: Float64Array,
   index: number,
+  date: DayNumber,
   events: readonly BedEvent[],
 ): number {
   const { plan } = state;
-  if (plan.seasonStarts.has(index)) turnSeason(state, flows);
+  if (plan.seasonStarts.has(index)) {
+    turnSeason(state, flows);
+    turnLowerLayer(state, flows, plan.lowerLayers.get(index)!);
+    growAgain(state, flows, date);
+  }
   let logged = 0;
   for (const event of events) {
     if (event.kind === 'rake off') rakeOff(state, flows, event.share);

@@ -11,6 +11,7 @@ import {
   type GrowingPlanting,
   wayOf,
 } from './bedState';
+import { crownOf } from './crown';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';
 import type { BedEvent, BedSeason } from './input';
@@ -52,7 +53,7 @@ const shareScale = (planted: number): number => (planted > 1 ? 1 / planted : 1);
  */
 export function advancePlants(state: BedState, day: DayNumber, c: Coefficients): void {
   const { plantings, canopy: sum } = state;
-  const { lowerDepth } = state.plan;
+  const { lowerDepth } = state;
   for (let at = 0; at < plantings.length; at++) advance(plantings[at]!, state, day);
 
   const planted = plantedShare(state);
@@ -84,20 +85,22 @@ function advance(plant: GrowingPlanting, state: BedState, day: DayNumber): void 
   plant.needToday = 0;
   plant.uptakeToday = 0;
   plant.fixedToday = 0;
-  const { startDay, clearingDay } = plant.input;
+  const { clearingDay } = plant.input;
   const isGone = plant.done || (clearingDay !== null && clearingDay < day);
+  const startDay = plant.input.standsSince ?? plant.input.startDay;
   if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
-  if (!plant.standing) return;
-  const { crop } = plant;
+  const { crop, clock } = plant;
+  if (!plant.standing || day < clock.startDay) return;
   plant.degreeDays += degreeDays(state.day.mean, crop.baseCelsius);
-  const { normalDegreeDays } = plant.input;
+  const { normalDegreeDays } = clock;
   const progress = normalDegreeDays > 0 ? Math.min(1, plant.degreeDays / normalDegreeDays) : 1;
   if (progress === plant.progress) return;
   plant.progress = progress;
-  plant.rootDepth = rootDepthAt(crop, progress);
+  // a crown that grows again has its roots
+  plant.rootDepth = Math.max(plant.rootDepth, rootDepthAt(crop, progress));
   const before = plant.wanted;
   plant.wanted = wantedOn(plant.curve, progress);
-  plant.needToday = crop.need * plant.share * (plant.wanted - before);
+  plant.needToday = plant.need * plant.share * (plant.wanted - before);
 }
 
 /** Need of the last days that is still unmet, g N/m2. */
@@ -117,7 +120,7 @@ function takeUp(
   const { crop } = plant;
   const { top, lower } = state.day;
   const share = plant.share * state.day.shareScale;
-  const reach = reachShare(plant.rootDepth, topDepth, state.plan.lowerDepth);
+  const reach = reachShare(plant.rootDepth, topDepth, state.lowerDepth);
   const limitTop = uptakeLimit(top, share, c);
   const limitLower = uptakeLimit(lower, share * reach, c);
   const limit = limitTop + limitLower;
@@ -125,7 +128,7 @@ function takeUp(
 
   const legume = plant.input.nodulesSeen === false ? null : crop.legume;
   const stage = legume
-    ? fixationStage(legume, crop, day - plant.input.startDay, plant.progress)
+    ? fixationStage(legume, crop, day - plant.clock.startDay, plant.progress)
     : 0;
   const usual =
     legume && stage > 0
@@ -192,13 +195,17 @@ function pick(
   day: DayNumber,
   c: Coefficients,
 ): void {
-  const { crop, share, firstHarvestDay, clearingDay, usualEndDay } = plant.input;
+  const { crop, share, clearingDay } = plant.input;
+  const { firstHarvestDay, usualEndDay } = plant.clock;
   let wanted = 0;
   for (const event of events)
     if (event.kind === 'harvest' && event.plantingId === plant.input.id)
       wanted += event.kilogramsPerM2 * crop.harvestGramsPerKilogram;
   const spreads = !plant.logsHarvest || day > input.today;
-  const last = clearingDay ?? usualEndDay;
+  // a plant that stays for years is picked to its season's end, whenever it is cleared
+  const last = plant.input.seasons
+    ? Math.min(usualEndDay, clearingDay ?? usualEndDay)
+    : (clearingDay ?? usualEndDay);
   if (spreads && day >= firstHarvestDay && day <= last) {
     const days = Math.max(1, last - firstHarvestDay + 1);
     wanted += (crop.harvestNitrogen * share * demandMetOf(plant)) / days;
@@ -211,17 +218,19 @@ function pick(
   plant.harvested += picked;
 }
 
-function layTops(
+/** Tops that lie where they stood, for the cover's mass and for drawing; `name` sets them apart. */
+export function layTops(
   state: BedState,
   plant: GrowingPlanting,
   item: ResidueClass,
   nitrogen: number,
+  name: string,
 ): void {
   const dryKgPerM2 = (nitrogen * plant.input.crop.residueCarbonToNitrogen) / carbonOfTops / 1000;
   item.lyingDry += dryKgPerM2;
   if (state.keepsLayers)
     state.layers.push({
-      id: `tops of ${plant.input.id}`,
+      id: `tops of ${name}`,
       item,
       dryKgPerM2,
       laidDensity: settledDensityOfTops,
@@ -240,7 +249,7 @@ function clear(
   c: Coefficients,
 ): void {
   const { crop, topsFate } = plant.input;
-  const roots = Math.min(plant.nitrogen, crop.rootShare * (plant.nitrogen + plant.harvested));
+  const roots = crownOf(plant);
   const tops = plant.nitrogen - roots;
   const kind = crop.residueIsGreen ? 'green' : 'mature';
   if (topsFate === 'pulled with roots') {
@@ -260,7 +269,7 @@ function clear(
       item.residue += tops * item.parameters.carbonToNitrogen;
       move(state, flows, placement === 'laid' ? flow.topsLeft : flow.topsDug, tops);
       plant.left += tops;
-      if (placement === 'laid') layTops(state, plant, item, tops);
+      if (placement === 'laid') layTops(state, plant, item, tops, plant.input.id);
     }
   }
   plant.nitrogen = 0;

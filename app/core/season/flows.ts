@@ -16,9 +16,20 @@ export const pools = [
 ] as const;
 export type Pool = (typeof pools)[number];
 
-/** Where nitrogen comes from and goes to outside the bed. The first three only give, the others only take. */
-export const sources = ['applied', 'rain', 'air'] as const;
-export const sinks = ['ammonia', 'leached', 'denitrified', 'harvested', 'removed'] as const;
+/**
+ * Where nitrogen comes from and goes to outside the bed. Sources only give, sinks only take. The
+ * soil under the lower layer is both, by two names: `deeperSoil` is what a season with deeper roots
+ * can reach anew, `belowRoots` what a season with shallower ones cannot.
+ */
+export const sources = ['applied', 'rain', 'air', 'deeperSoil'] as const;
+export const sinks = [
+  'ammonia',
+  'leached',
+  'denitrified',
+  'harvested',
+  'removed',
+  'belowRoots',
+] as const;
 export type Source = (typeof sources)[number];
 export type Sink = (typeof sinks)[number];
 export type Place = Pool | Source | Sink;
@@ -82,6 +93,8 @@ export const flowKinds = [
   { from: 'crop', to: 'coverResidue', why: 'tops left' },
   { from: 'crop', to: 'dugResidue', why: 'tops dug in' },
   { from: 'crop', to: 'dugResidue', why: 'roots left' },
+  { from: 'deeperSoil', to: 'mineralLower', why: 'roots reach deeper' },
+  { from: 'mineralLower', to: 'belowRoots', why: 'roots reach less deep' },
 ] as const satisfies readonly FlowKind[];
 
 export type FlowIndex = number;

@@ -1,4 +1,3 @@
-import type { SowingTrial } from '../crop/emergence';
 import type { DayNumber } from '../days';
 import type { GramsPerM2, KilogramsPerM2, Millimetres } from '../units';
 import type { Coefficients } from './coefficients';
@@ -129,29 +128,46 @@ export interface CropInput {
   readonly eatenFromSoil: boolean;
   /** beans, corn, peas: seed fly */
   readonly seedFlyRisk: boolean;
-  /** days from seed to light by warmth of the soil; absent where nobody tried or it is not sown */
-  readonly emergence?: readonly SowingTrial[];
   readonly frostTender: boolean;
 }
 
 export type TopsFate = 'left' | 'dug in' | 'taken away' | 'pulled with roots';
 
-export interface PlantingInput {
+/** One season's growth of a planting, as its uptake curve counts it. */
+export interface GrowthClock {
+  /** day from which degree-days count: sown or planted, or grows again */
+  readonly startDay: DayNumber;
+  readonly firstHarvestDay: DayNumber;
+  /** day the curve reaches its end by the calendar of the crop row */
+  readonly usualEndDay: DayNumber;
+  /** degree-days from start to the usual end in a normal year */
+  readonly normalDegreeDays: number;
+}
+
+/** A season of a plant that stays for years. */
+export interface GrowthSeason extends GrowthClock {
+  /** the season's first day: on its morning dies down what grew before, and the crown stays */
+  readonly seasonDay: DayNumber;
+  /** its crown is there already, so that it wants what the table says and no roots besides */
+  readonly isRegrowth: boolean;
+}
+
+export interface PlantingInput extends GrowthClock {
   readonly id: string;
   readonly crop: CropInput;
   /** share of the bed 0-1 */
   readonly share: number;
+  /** of a plant that stays for years the first day of this season, or the planting where that is later */
   readonly startDay: DayNumber;
+  /** day it came into the bed, where that is not `startDay` */
+  readonly standsSince?: DayNumber;
+  /** only of plants that stay for years: each season of the run it stands in, rising */
+  readonly seasons?: readonly GrowthSeason[];
   readonly sown: boolean;
-  readonly firstHarvestDay: DayNumber;
-  /** day the curve reaches its end by the calendar of the crop row */
-  readonly usualEndDay: DayNumber;
   /** day on which the planting leaves the bed; null while it is overdue and nobody cleared it */
   readonly clearingDay: DayNumber | null;
   readonly cleared: boolean;
   readonly topsFate: TopsFate;
-  /** degree-days from start to the usual end in a normal year */
-  readonly normalDegreeDays: number;
   readonly nodulesSeen: boolean | null;
 }
 

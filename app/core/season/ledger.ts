@@ -31,6 +31,7 @@ const cameInNames = [
   'compost and manure',
   'rain',
   'fixed from the air',
+  'reached by deeper roots',
 ] as const;
 export type CameIn = (typeof cameInNames)[number];
 
@@ -41,6 +42,7 @@ const wentOutNames = [
   'lost to the air',
   'washed out',
   'lost from wet soil',
+  'left below shallower roots',
 ] as const;
 export type WentOut = (typeof wentOutNames)[number];
 
@@ -84,6 +86,7 @@ const cameInOf = ({ from, why }: FlowKind): CameIn | null => {
   if (!isSource(from)) return null;
   if (from === 'rain') return 'rain';
   if (from === 'air') return 'fixed from the air';
+  if (from === 'deeperSoil') return 'reached by deeper roots';
   return why === 'laid on' || why === 'dug in' ? why : 'compost and manure';
 };
 
@@ -92,6 +95,7 @@ const wentOutBySink = {
   leached: 'washed out',
   denitrified: 'lost from wet soil',
   harvested: 'picked',
+  belowRoots: 'left below shallower roots',
 } as const satisfies Partial<Record<Sink, WentOut>>;
 
 const wentOutOf = ({ from, to }: FlowKind): WentOut | null => {
@@ -142,6 +146,8 @@ const supplyByMove: Partial<Record<Moved, SupplySource>> = {
 const supplyOf = (kind: FlowKind): SupplySource | null => {
   if (kind.from === 'air') return 'air';
   if (kind.from === 'rain') return 'rain';
+  // nitrate that stood in the soil already, below what the season before could reach
+  if (kind.from === 'deeperSoil') return 'soil';
   const intoReady = !isSink(kind.to) && holdingOf(kind.to) === 'ready in the soil';
   if (!intoReady) return null;
   // compost and meals bring a share that is ready at once
@@ -171,7 +177,12 @@ const flowsOf = <Key extends string>(
 ): readonly FlowIndex[] => groups.flatMap(([key, flows]) => (keys.includes(key) ? flows : []));
 const takenFlows = flowsOf(movedGroups, 'taken up by the crop');
 const heldBackFlows = flowsOf(movedGroups, 'held back by browns');
-const lostFlows = flowsOf(wentOutGroups, 'washed out', 'lost from wet soil');
+const lostFlows = flowsOf(
+  wentOutGroups,
+  'washed out',
+  'lost from wet soil',
+  'left below shallower roots',
+);
 
 export interface LedgerLine<Key extends string> {
   readonly key: Key;
@@ -294,7 +305,7 @@ export interface Supply {
   readonly taken: Float64Array;
   /** drawn from the soil by rotting browns; it comes back later as 'dug in' or 'cover' */
   readonly heldBack: Float64Array;
-  /** washed out below the roots, or lost to the air from wet soil */
+  /** washed out below the roots, lost to the air from wet soil, or left below shallower roots */
   readonly lost: Float64Array;
 }
 

@@ -1,9 +1,31 @@
 import type { DayNumber } from '../days';
 import type { Pool } from './flows';
 
-/** One planting over the run, g N per m2 of **bed** unless said otherwise. */
+/** One season of a plant that stays for years, g N per m2 of bed. */
+export interface PlantingSeason {
+  readonly firstDay: DayNumber;
+  readonly lastDay: DayNumber;
+  readonly demand: number;
+  readonly uptake: number;
+  readonly luxury: number;
+  readonly fixed: number;
+  readonly demandMet: number;
+  readonly harvested: number;
+  /** harvested + tops cleared away when they died down */
+  readonly removed: number;
+  /** tops left on the bed when they died down */
+  readonly left: number;
+  /** in the crown for the next season */
+  readonly kept: number;
+}
+
+/**
+ * One planting over the run, g N per m2 of **bed** unless said otherwise. Of a plant that stays for
+ * years the totals are those of the run's last season; the ones before are `earlierSeasons`.
+ */
 export interface PlantingResult {
   readonly id: string;
+  /** day it came into the bed */
   readonly startDay: DayNumber;
   /** day it left or leaves the bed; null while standing to the end of the run */
   readonly clearingDay: DayNumber | null;
@@ -26,6 +48,8 @@ export interface PlantingResult {
   /** progress of the uptake curve's clock, 0-1 */
   readonly progress: Float64Array;
   readonly rootDepth: Float64Array;
+  /** absent where it grew in one season only */
+  readonly earlierSeasons?: readonly PlantingSeason[];
 }
 
 export interface LayerResult {
@@ -73,7 +97,8 @@ export interface SeasonResult {
   readonly rootReach: Float64Array;
   /** normalised days of the soil (15 C, field capacity) in each day */
   readonly soilNormalisedDay: Float64Array;
-  readonly lowerDepth: number;
+  /** depth of the lower layer [mm] */
+  readonly lowerDepth: Float64Array;
   readonly plantings: readonly PlantingResult[];
   readonly layers: readonly LayerResult[];
 }

@@ -1,4 +1,4 @@
-import { dayOfYear } from '../days';
+import { dayOfYear, type DayNumber } from '../days';
 import { hargreavesReferenceEvapotranspiration } from '../soil/evapotranspiration';
 import { temperatureFactor } from '../soil/temperature';
 import { topDepth, waterSizes, type WaterSizes } from '../soil/water';
@@ -16,9 +16,16 @@ export interface WeatherPlan {
   readonly airFactor: Float64Array;
 }
 
+/** The layer below 0-30 cm as one season's roots make it. */
+export interface LowerLayer {
+  /** [mm] */
+  readonly depth: number;
+  readonly sizes: WaterSizes;
+}
+
 /** What follows from the input and does not change from day to day. */
 export interface RunPlan extends WeatherPlan {
-  /** depth of the lower layer [mm] */
+  /** depth of the lower layer in the first season of the run [mm] */
   readonly lowerDepth: number;
   readonly sizes: WaterSizes;
   /** rain of a normal year [mm] */
@@ -29,13 +36,44 @@ export interface RunPlan extends WeatherPlan {
   readonly events: ReadonlyMap<number, readonly BedEvent[]>;
   readonly layers: ReadonlyMap<number, readonly LayerInput[]>;
   readonly seasonStarts: ReadonlySet<number>;
+  /** the lower layer from each of these mornings on */
+  readonly lowerLayers: ReadonlyMap<number, LowerLayer>;
   /** ids of plantings whose picks were logged */
   readonly pickedPlantings: ReadonlySet<string>;
+  /** the same by season of plants that stay for years, as `seasonName` names it */
+  readonly pickedSeasons: ReadonlySet<string>;
 }
 
-/** Depth of the lower layer [mm]: at least 30 cm, to the deepest root of the run's plantings (model 6). */
-export const lowerDepthFor = (input: BedSeason): number =>
-  Math.max(topDepth, ...input.plantings.map((one) => one.crop.fullRootDepth - topDepth));
+/**
+ * Depth of the lower layer [mm] in the season that begins on a day of the run: at least 30 cm, to
+ * the deepest root of what stands in it on any day (model 6).
+ *
+ * @param from first day of the season, or of the run
+ */
+export function lowerDepthFor(input: BedSeason, from: DayNumber = input.firstDay): number {
+  const next = input.seasonStarts.filter((day) => day > from);
+  const to = Math.min(input.lastDay, ...next.map((day) => day - 1));
+  let depth = topDepth;
+  for (const { crop, startDay, standsSince, clearingDay } of input.plantings)
+    if ((standsSince ?? startDay) <= to && (clearingDay === null || clearingDay >= from))
+      depth = Math.max(depth, crop.fullRootDepth - topDepth);
+  return depth;
+}
+
+/** A planting's season in `pickedSeasons`. */
+export const seasonName = (plantingId: string, season: number): string =>
+  `${season} of ${plantingId}`;
+
+function pickedSeasons({ plantings, events }: BedSeason): Set<string> {
+  const picked = new Set<string>();
+  for (const event of events) {
+    if (event.kind !== 'harvest') continue;
+    const seasons = plantings.find(({ id }) => id === event.plantingId)?.seasons ?? [];
+    const at = seasons.findLastIndex(({ seasonDay }) => seasonDay <= event.day);
+    if (at >= 0) picked.add(seasonName(event.plantingId, at));
+  }
+  return picked;
+}
 
 export function weatherPlan(
   weather: SeasonWeather,
@@ -105,8 +143,15 @@ export function runPlan(
     events,
     layers,
     seasonStarts,
+    lowerLayers: new Map(
+      input.seasonStarts.map((day): [number, LowerLayer] => {
+        const depth = lowerDepthFor(input, day);
+        return [day - input.firstDay, { depth, sizes: waterSizes(input.soil, depth) }];
+      }),
+    ),
     pickedPlantings: new Set(
       input.events.flatMap((event) => (event.kind === 'harvest' ? [event.plantingId] : [])),
     ),
+    pickedSeasons: pickedSeasons(input),
   };
 }

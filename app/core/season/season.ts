@@ -73,7 +73,6 @@ export function runSeason(input: BedSeason): SeasonResult {
   const days = input.lastDay - input.firstDay + 1;
   const lowerDepth = lowerDepthFor(input);
   const state = startingState(input, lowerDepth);
-  const { sizes } = state.plan;
   const account = openAccount(state);
   const series = (): Float64Array => new Float64Array(days);
   const start = Object.fromEntries(
@@ -95,6 +94,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     coverDryKg: series(),
     rootReach: series(),
     soilNormalisedDay: series(),
+    lowerDepth: series(),
   };
   const plants = state.plantings.map(() => ({
     dailyNeed: series(),
@@ -121,7 +121,8 @@ export function runSeason(input: BedSeason): SeasonResult {
     day.drainageTop[index] = report.drainageTop;
     day.drainageLower[index] = report.drainageLower;
     day.dryness[index] = report.dryness;
-    day.availableWaterTop[index] = availableShare(state.water, sizes);
+    day.availableWaterTop[index] = availableShare(state.water, state.sizes);
+    day.lowerDepth[index] = state.lowerDepth;
     day.coverFill[index] = report.coverFill;
     day.soilNormalisedDay[index] = report.soilNormalisedDay;
     let dry = 0;
@@ -165,11 +166,10 @@ export function runSeason(input: BedSeason): SeasonResult {
     airMinimum: input.weather.minimumCelsius,
     airMaximum: input.weather.maximumCelsius,
     ...day,
-    lowerDepth,
     layers,
     plantings: state.plantings.map((plant, at): PlantingResult => ({
       id: plant.input.id,
-      startDay: plant.input.startDay,
+      startDay: plant.input.standsSince ?? plant.input.startDay,
       clearingDay: plant.clearedOn,
       demand: plant.needSoFar,
       uptake: plant.uptake,
@@ -180,6 +180,7 @@ export function runSeason(input: BedSeason): SeasonResult {
       removed: plant.harvested + plant.removed,
       left: plant.left,
       ...plants[at]!,
+      ...(plant.earlier.length > 0 ? { earlierSeasons: plant.earlier } : {}),
     })),
   };
 }

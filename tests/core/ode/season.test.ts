@@ -67,6 +67,14 @@ const beds: readonly (readonly [string, BedSeason])[] = [
     }),
   ],
   [
+    'a crop over two turns of the season: the second layer deepens, stays and is given up',
+    newYorkBed({
+      layers: mown,
+      plantings: [planted(fruitingCrop, day('05-15'), { clearingDay: day('08-25') })],
+      seasonStarts: [day('05-01'), day('07-15'), day('09-20')],
+    }),
+  ],
+  [
     'beans on poor soil, their tops dug in',
     newYorkBed({
       soil: { ...newYorkBed().soil, organicMatterPercent: 1, startingMineralTop: 1 },

@@ -39,7 +39,18 @@ export type PoolDays = Record<Pool, number[]>;
 export function integrateBed(input: BedSeason): PoolDays {
   const c = input.coefficients;
   const { soil, weather } = input;
-  const lowerDepth = Math.max(300, ...input.plantings.map((one) => one.crop.fullRootDepth - 300));
+  /** the second layer in the season that holds a day: to the deepest root that stands in it [mm] */
+  const depthOn = (today: DayNumber): number => {
+    const turns = [input.firstDay, ...input.seasonStarts, input.lastDay + 1];
+    const from = turns.findLast((turn) => turn <= today)!;
+    const to = turns.find((turn) => turn > today)! - 1;
+    const standing = input.plantings.filter(
+      ({ startDay, clearingDay }) =>
+        startDay <= to && (clearingDay ?? Number.POSITIVE_INFINITY) >= from,
+    );
+    return Math.max(300, ...standing.map(({ crop }) => crop.fullRootDepth - 300));
+  };
+  let lowerDepth = depthOn(input.firstDay);
   const plant = input.plantings[0] ? simplePlant(input.plantings[0]) : null;
   const rainOfYear = input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0);
   const classes: OneClass[] = [];
@@ -236,6 +247,10 @@ export function integrateBed(input: BedSeason): PoolDays {
       }
       soilOrganic += slow.spent;
       slow.spent = 0;
+      // as much in a litre of the deeper layer as in one of the old
+      lower *= depthOn(day) / lowerDepth;
+      water.lower *= depthOn(day) / lowerDepth;
+      lowerDepth = depthOn(day);
     }
     const events = input.events.filter((one) => one.day === day);
     let watered = 0;

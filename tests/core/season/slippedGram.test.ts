@@ -20,7 +20,8 @@ const slipDay = 215;
 
 /** A bed on which every pool holds something by the day of the slip. */
 const bed = bareBed({
-  seasonStarts: [firstOf2013 + 100],
+  // nothing stands between the last two: the lower layer gets shallower, then deeper
+  seasonStarts: [firstOf2013 + 100, firstOf2013 + 131, firstOf2013 + 136],
   plantings: [
     planted(beanCrop, firstOf2013 + 140, { share: 0.5 }),
     planted(fruitingCrop, firstOf2013 + 138, { share: 0.5 }),
