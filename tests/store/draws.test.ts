@@ -7,10 +7,11 @@ import { serializeGarden } from '../../app/document/serialize';
 import type { LayingDraft } from '../../app/store/contract';
 import { success } from '../../app/core/result';
 import { limits } from '../../app/tables/thresholds';
+import { sameThreadEngine } from '../../app/worker/client';
 import { lookUpEvery } from '../../app/worker/slices';
 import type { AskOptions, Engine, Question, Settled } from '../../app/worker/protocol';
 import { exampleGarden as wholeExample } from '../document/exampleGarden';
-import { sameThreadEngine, settle, storeWith, testStore, type TestStore } from './surroundings';
+import { settle, storeWith, testStore, type TestStore } from './surroundings';
 
 interface AskedDraws {
   readonly count: number;

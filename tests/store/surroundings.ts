@@ -5,8 +5,8 @@ import type { Host } from '../../app/host/contract';
 import type { MowingsStore } from '../../app/store/contract';
 import { createMowingsStore } from '../../app/store/store';
 import type { Later } from '../../app/store/surroundings';
-import { sameThreadEngine } from '../../app/worker/client';
-import type { Engine } from '../../app/worker/protocol';
+import { sameThreadEngine as wholeEngine } from '../../app/worker/client';
+import { isSliced, type Engine } from '../../app/worker/protocol';
 
 /** A host that remembers what it was asked, and answers well unless told otherwise. */
 export function fakeHost(answers: Partial<Host> = {}) {
@@ -115,4 +115,12 @@ export async function storeWith(
   return opened;
 }
 
-export { sameThreadEngine };
+/** An engine in this thread that leaves imagined seasons alone, for tests of everything else. */
+export function sameThreadEngine(): Engine {
+  const inner = wholeEngine();
+  return {
+    ask: async (question, options) =>
+      isSliced(question.kind) ? { state: 'superseded' } : inner.ask(question, options),
+    stop: () => inner.stop(),
+  };
+}
