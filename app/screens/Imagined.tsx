@@ -1,4 +1,5 @@
 import { useMowings } from './store';
+import type { NitrogenState } from '../core/season/verdict';
 import type { BedDraws } from '../store/contract';
 import {
   behindWords,
@@ -41,11 +42,16 @@ export function ImaginedLine() {
 }
 
 /** The odds of a bed's states, beside the state itself. */
-export function StateOdds({ draws }: { readonly draws: BedDraws | undefined }) {
+export function StateOdds(props: {
+  readonly draws: BedDraws | undefined;
+  /** the state of the likely course */
+  readonly state: NitrogenState;
+}) {
+  const { draws, state } = props;
   if (!draws) return <p className="small soft">Its odds are still to come.</p>;
   return (
     <p className="small">
-      {stateOddsWords(draws.answer.states)}
+      {stateOddsWords(draws.answer.states, state)}
       {draws.isBehind && <span className="soft"> ({behindWords})</span>}.
     </p>
   );

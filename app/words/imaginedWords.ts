@@ -1,5 +1,5 @@
 import type { NitrogenState } from '../core/season/verdict';
-import { listed, percent } from './chartFormat';
+import { percent } from './chartFormat';
 import { twoFigures } from './figures';
 
 /** How often something happens, counted on ten fingers: "in 7 of 10 imagined seasons". */
@@ -15,21 +15,44 @@ export function oddsWords(share: number): string {
 /** rarer than this a state is not worth a word beside the others */
 const leastTold = 0.05;
 
+/** Shares as whole tenths that add up to ten: the largest remainders are rounded up. */
+function tenthsOf(shares: readonly number[]): readonly number[] {
+  const whole = shares.reduce((sum, share) => sum + share, 0);
+  const exact = shares.map((share) => (10 * share) / whole);
+  const tenths = exact.map(Math.floor);
+  const byRemainder = [...exact.keys()].toSorted(
+    (one, other) => exact[other]! - tenths[other]! - (exact[one]! - tenths[one]!),
+  );
+  const missing = 10 - tenths.reduce((sum, count) => sum + count, 0);
+  for (const at of byRemainder.slice(0, missing)) tenths[at]! += 1;
+  return tenths;
+}
+
 /**
- * The states a bed has over its imagined seasons, commonest first:
- * "Over-fed in 7 of 10 imagined seasons, enough to the end in 2".
+ * The states a bed has over its imagined seasons, the one it is said to have first, the others
+ * commonest first: "Over-fed in 7 of 10 imagined seasons, enough to the end in 2, short in 1".
  */
-export function stateOddsWords(states: Readonly<Record<NitrogenState, number>>): string {
-  const told = (Object.entries(states) as [NitrogenState, number][])
-    .filter(([, share]) => share >= leastTold)
-    .toSorted(([, one], [, other]) => other - one);
-  const [first, ...others] = told;
-  if (!first) return '';
-  const [state, share] = first;
-  const more = others
-    .filter(([, odds]) => Math.round(odds * 10) > 0)
-    .map(([other, odds]) => `${other} in ${String(Math.round(odds * 10))}`);
-  const words = [`${state} ${oddsWords(share)}`, ...more];
+export function stateOddsWords(
+  states: Readonly<Record<NitrogenState, number>>,
+  shown: NitrogenState,
+): string {
+  const entries = Object.entries(states) as [NitrogenState, number][];
+  const told = entries
+    .filter(([state, share]) => share >= leastTold || (state === shown && share > 0))
+    .toSorted(
+      ([one, oneShare], [other, otherShare]) =>
+        Number(other === shown) - Number(one === shown) || otherShare - oneShare,
+    );
+  const tenths = tenthsOf(told.map(([, share]) => share));
+  const words = told.flatMap(([state, share], at) => {
+    const count = tenths[at] ?? 0;
+    if (at === 0) {
+      // by its own share it could be told a tenth more than the count leaves to the others
+      const own = count === 10 ? share : count === 0 ? Math.min(share, 0.01) : count / 10;
+      return [`${state} ${oddsWords(own)}`];
+    }
+    return count > 0 ? [`${state} in ${String(count)}`] : [];
+  });
   const line = words.join(', ');
   return line.charAt(0).toUpperCase() + line.slice(1);
 }
@@ -92,6 +115,3 @@ export function imaginedReady(counts: readonly number[]): string {
 
 /** Said of figures that were reckoned before the last change. */
 export const behindWords = 'from before the last change';
-
-/** A list in a sentence, for what a number hangs on. */
-export const hangsOn = (things: readonly string[]): string => `Hangs most on ${listed(things)}.`;

@@ -1,7 +1,7 @@
 import type { DayNumber } from '../core/days';
 import type { SupplySource } from '../core/season/ledger';
 import type { BedVerdict, NitrogenState } from '../core/season/verdict';
-import { amountWithUnit, dayWord, listed } from './chartFormat';
+import { amount, amountWithUnit, dayWord, listed } from './chartFormat';
 import type { ChartUnits } from './chartUnits';
 
 /** Names of the bands and lines, as they stand at their ends and head the table's columns. */
@@ -49,7 +49,7 @@ export const enoughWords: Readonly<Record<'from' | 'past', (mgPerKg: number) => 
 export const likelyWords = '8 seasons of 10';
 
 /** What it is called as a column and in the reading of a day. */
-export const likelyHead = 'of it in 8 seasons of 10';
+export const likelyHead = 'likely, 8 seasons of 10';
 
 /** A laboratory's number beside its mark. */
 export const testWords = (mgPerKg: number): string =>
@@ -130,7 +130,7 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
     );
   if (facts.likelyAtEnd)
     sentences.push(
-      `On ${dayWord(facts.likelyAtEnd.day, units)} the top ${units.topSoil} will hold ${amountWithUnit(facts.likelyAtEnd.low, units.nitrogen)} to ${amountWithUnit(facts.likelyAtEnd.high, units.nitrogen)} in 8 imagined seasons of 10.`,
+      `On ${dayWord(facts.likelyAtEnd.day, units)} the top ${units.topSoil} will hold ${amount(facts.likelyAtEnd.low, units.nitrogen)} to ${amountWithUnit(facts.likelyAtEnd.high, units.nitrogen)} in 8 imagined seasons of 10.`,
     );
   if (given.length > 0) sentences.push(`Most of what the bed got came from ${listed(given)}.`);
   return sentences.join(' ');

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { NitrogenState } from '../../app/core/season/verdict';
 import { nitrogenStates } from '../../app/core/season/verdict';
@@ -29,13 +30,39 @@ describe('odds, counted on ten fingers', () => {
     [0, 'in no imagined season'],
   ])('%s: %s', (share, words) => expect(oddsWords(share)).toBe(words));
 
-  test('states: the commonest first, the rare ones left out', () => {
+  test('states: the one shown first, then the commonest; the rare ones left out', () => {
     expect(
-      stateOddsWords(states({ 'over-fed': 0.7, 'about right': 0.06, 'enough to the end': 0.22 })),
+      stateOddsWords(
+        states({ 'over-fed': 0.7, 'about right': 0.06, 'enough to the end': 0.22 }),
+        'over-fed',
+      ),
     ).toBe('Over-fed in 7 of 10 imagined seasons, enough to the end in 2, about right in 1');
-    expect(stateOddsWords(states({ short: 1 }))).toBe('Short in all imagined seasons');
-    expect(stateOddsWords(states({ short: 0.98, 'about right': 0.02 }))).toBe(
+    expect(
+      stateOddsWords(states({ 'about right': 0.36, 'enough to the end': 0.64 }), 'about right'),
+    ).toBe('About right in 4 of 10 imagined seasons, enough to the end in 6');
+    expect(stateOddsWords(states({ short: 1 }), 'short')).toBe('Short in all imagined seasons');
+    expect(stateOddsWords(states({ short: 0.98, 'about right': 0.02 }), 'short')).toBe(
       'Short in nearly all imagined seasons',
+    );
+    expect(stateOddsWords(states({ short: 0.98, 'about right': 0.02 }), 'about right')).toBe(
+      'About right in hardly any imagined season, short in 10',
+    );
+  });
+  test('the counts that are told are never more than ten', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { minLength: 5, maxLength: 5 }),
+        fc.constantFrom(...nitrogenStates),
+        (odds, shown) => {
+          const all = odds.reduce((sum, one) => sum + one, 0);
+          const line = stateOddsWords(
+            states(Object.fromEntries(odds.map((one, at) => [nitrogenStates[at]!, one / all]))),
+            shown,
+          );
+          const counts = [...line.matchAll(/ in (\d+)/g)].map(([, count]) => Number(count));
+          expect(counts.reduce((sum, count) => sum + count, 0)).toBeLessThanOrEqual(10);
+        },
+      ),
     );
   });
 });

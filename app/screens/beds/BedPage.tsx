@@ -102,7 +102,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                       })}
                     </p>
                     {results.verdict.ratio !== null && finishedCrop(results) === null && (
-                      <StateOdds draws={draws} />
+                      <StateOdds draws={draws} state={results.verdict.state} />
                     )}
                     <RoomLine bed={bed} results={results} />
                     <StateWhy results={results} draws={draws} />

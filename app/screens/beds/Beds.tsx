@@ -92,7 +92,7 @@ function BedEntry({ bed }: { readonly bed: Bed }) {
                   })}
                 </p>
                 {results.verdict.ratio !== null && finishedCrop(results) === null && (
-                  <StateOdds draws={draws} />
+                  <StateOdds draws={draws} state={results.verdict.state} />
                 )}
               </dd>
             </div>

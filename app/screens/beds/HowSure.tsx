@@ -1,16 +1,11 @@
 import { useState } from 'react';
+import { yearOf } from '../../core/days';
 import type { Band } from '../../core/season/draws/bands';
 import type { Headline } from '../../core/season/draws/runDraws';
 import type { Bed } from '../../document/schema';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { remedyWords, type Remedy } from '../../words/drawnWords';
-import {
-  behindWords,
-  hangsOn,
-  likelyPercent,
-  likelyTimes,
-  restingWords,
-} from '../../words/imaginedWords';
+import { behindWords, likelyPercent, likelyTimes, restingWords } from '../../words/imaginedWords';
 import { rangeWords } from '../../words/ranges';
 import { useGoToPart } from '../garden/wantedPart';
 import { useShown } from '../shown';
@@ -93,6 +88,7 @@ export function HowSure(props: {
     ...new Set(told.flatMap(({ name }) => causes(name).map(({ remedy }) => remedy))),
   ].filter((remedy) => remedy !== 'picks' || answer.ratio !== null);
   const resting = restingWords(answer);
+  const dayWithYear = (day: number): string => `${shown.dayWord(day)} ${String(yearOf(day))}`;
 
   return (
     <section className="section how-sure" aria-labelledby="bed-sure">
@@ -100,9 +96,9 @@ export function HowSure(props: {
         How sure that is
       </h2>
       <p className="small soft">
-        From {shown.dayWord(firstDay)} to {shown.dayWord(firstDay + days - 1)}, in 8 imagined
-        seasons of 10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other weather to come,
-        and other true values of all that nobody measured. {resting}
+        From {dayWithYear(firstDay)} to {dayWithYear(firstDay + days - 1)}, in 8 imagined seasons of
+        10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other weather to come, and other
+        true values of all that nobody measured. {resting}
       </p>
       <dl className="sure-list">
         {told.map(({ name, words, range }) => (
@@ -111,7 +107,14 @@ export function HowSure(props: {
             <dd>
               <strong>{range}</strong>
               {causes(name).length > 0 && (
-                <p className="small">{hangsOn(causes(name).map((cause) => cause.words))}</p>
+                <div className="small">
+                  <p className="soft">Hangs most on</p>
+                  <ul>
+                    {causes(name).map((cause) => (
+                      <li key={cause.words}>{cause.words}</li>
+                    ))}
+                  </ul>
+                </div>
               )}
             </dd>
           </div>

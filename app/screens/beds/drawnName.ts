@@ -15,6 +15,9 @@ const after = (name: string, start: string): string | null =>
 
 const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
 
+/** "Clippings, ordinary lawn" inside a sentence: "clippings (ordinary lawn)" */
+const plainName = (name: string): string => lower(name).replace(/, (.+)$/, ' ($1)');
+
 function massOfLot(garden: Garden, id: string, day: (date: string) => string): string | null {
   const mowing = garden.mowings.find((one) => one.id === id);
   if (mowing) return `how much was in the mowing of ${day(mowing.date)}`;
@@ -54,13 +57,13 @@ export function drawnName(
   const material = after(name, 'nitrogen of ');
   if (material !== null)
     return {
-      words: `how much nitrogen is in ${lower(materialById(garden, material).name)}`,
+      words: `how much nitrogen is in ${plainName(materialById(garden, material).name)}`,
       remedy: 'analysis',
     };
   const crop = after(name, 'need of ');
   if (crop !== null)
     return {
-      words: `how much ${lower(cropOf(crop)?.name ?? crop)} takes up`,
+      words: `the appetite of ${lower(cropOf(crop)?.name ?? crop)}`,
       remedy: 'picks',
     };
   if (after(name, 'organic matter of ') !== null)
