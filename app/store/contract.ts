@@ -5,6 +5,7 @@ import type { BedAnswer } from '../core/season/bedAnswer';
 import type { DrawsAnswer } from '../core/season/draws/runDraws';
 import type { Caution, NitrogenState } from '../core/season/verdict';
 import type { ParseFailure } from '../document/failures';
+import type { Offer, OfferAnswer } from '../document/offers';
 import type { OwnGardenAnswers } from '../document/startGarden';
 import type {
   Amount,
@@ -199,6 +200,9 @@ export type RestFailure = EditFailure | { readonly kind: 'held-back'; readonly s
 export type New<Thing extends { id: string }> = Thing extends unknown ? Omit<Thing, 'id'> : never;
 
 /** Named, undoable changes. Each answers with what it made, or why it changed nothing. */
+export type OfferFailure =
+  { readonly kind: 'no-garden' } | { readonly kind: 'engine-failed'; readonly reason: string };
+
 export interface GardenActions {
   startSample(): Result<null, ParseFailure>;
   startOwn(answers: OwnGardenAnswers): Edited;
@@ -247,6 +251,12 @@ export interface GardenActions {
     of: { readonly lawnId: string } | { readonly stockId: string },
     treatment: Treatment,
   ): Edited;
+
+  /**
+   * Whether to take what somebody offers, what it brings, and which beds may have it when. Asks the
+   * engine and changes nothing; to take it is `addStock(stockOfOffer(...))`.
+   */
+  weighOffer(offer: Offer): Promise<Result<OfferAnswer, OfferFailure>>;
 
   /** rain, watering, harvest, soil test, rake off, dig in */
   logEvent(event: New<GardenEvent>): Edited<string>;

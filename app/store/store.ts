@@ -5,6 +5,7 @@ import type { Engine } from '../worker/protocol';
 import { eventActions } from './actions/eventActions';
 import { layingActions } from './actions/layingActions';
 import { mowingActions } from './actions/mowingActions';
+import { offerActions } from './actions/offerActions';
 import { startActions } from './actions/startActions';
 import { thingActions } from './actions/thingActions';
 import { weatherActions } from './actions/weatherActions';
@@ -63,6 +64,7 @@ export function createMowingsStore({
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
       ...layingActions(tools, engine),
+      ...offerActions(tools, engine),
       ...eventActions(tools),
       ...thingActions(tools),
       ...weatherActions(tools),

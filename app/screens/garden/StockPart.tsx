@@ -21,6 +21,7 @@ import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { nameFor } from './LawnsPart';
+import { OfferDialog } from './OfferDialog';
 import { Thing } from './Thing';
 
 /** What is on the heap, and what was brought in or kept: leaves, straw, compost. */
@@ -32,6 +33,7 @@ export function StockPart() {
   const deleteStock = useMowings((state) => state.deleteStock);
   const announce = useAnnounce();
   const [added, setAdded] = useState<string | null>(null);
+  const [isOffered, setIsOffered] = useState(false);
   const add = (role: Stock['role']) => {
     const usual = role === 'heap' ? 'Heap' : 'Straw';
     const result = addStock({
@@ -68,7 +70,11 @@ export function StockPart() {
         <button type="button" className="button" onClick={() => add('heap')}>
           Add a heap
         </button>
+        <button type="button" className="button" onClick={() => setIsOffered(true)}>
+          Somebody offers something…
+        </button>
       </div>
+      {isOffered && <OfferDialog onClose={() => setIsOffered(false)} />}
     </>
   );
 }
