@@ -1,3 +1,4 @@
+import type { SowingTrial } from '../crop/emergence';
 import type { DayNumber } from '../days';
 import type { GramsPerM2, KilogramsPerM2, Millimetres } from '../units';
 import type { Coefficients } from './coefficients';
@@ -128,6 +129,8 @@ export interface CropInput {
   readonly eatenFromSoil: boolean;
   /** beans, corn, peas: seed fly */
   readonly seedFlyRisk: boolean;
+  /** days from seed to light by warmth of the soil; absent where nobody tried or it is not sown */
+  readonly emergence?: readonly SowingTrial[];
   readonly frostTender: boolean;
 }
 
