@@ -13,13 +13,17 @@ export interface MineralRows {
 
 type Three = readonly [low: number, typical: number, high: number];
 
-const recalled = (values: Three, place: string): Row =>
-  row(...values, '% of dry matter', 'Assumed', place, 'memory', { drawnPer: 'material' });
+const recalled = (values: Three, place: string, unit = '% of dry matter'): Row =>
+  row(...values, unit, 'Assumed', place, 'memory', { drawnPer: 'material' });
 
 const minerals = (phosphorus: Three, potassium: Three, salts: Three): MineralRows => ({
   phosphorusPercent: recalled(phosphorus, 'recalled; no table was at hand'),
   potassiumPercent: recalled(potassium, 'recalled; no table was at hand'),
-  saltsPercent: recalled(salts, 'recalled, very rough: lots differ by more than kinds do'),
+  saltsPercent: recalled(
+    salts,
+    'recalled, very rough: lots differ by more than kinds do',
+    '% salts of dry matter',
+  ),
 });
 
 /**

@@ -21,6 +21,7 @@ const standings: readonly Standing[] = [
 /** What nature allows, by unit; a unit that is not listed only has to be finite. */
 const bounds: Readonly<Record<string, readonly [number, number]>> = {
   '% of dry matter': [0, 20],
+  '% salts of dry matter': [0, 50],
   '% of fresh weight': [0, 97],
   '% of plant N': [0, 100],
   '% of dry soil': [0, 60],
