@@ -275,6 +275,10 @@ describe('clearing', () => {
     expect(result.coverDryKg[at]).toBeCloseTo(dry, 9);
     // 40 kg of dry matter in a cubic metre
     expect(result.coverDepth[at]).toBeCloseTo((1000 * dry) / 40, 9);
+    // and hide the ground from the next day on: 1 - e^(-5 kg), before they have rotted to speak of
+    expect(result.coverFraction[at - 1]).toBe(0);
+    expect(result.coverFraction[at + 1]! / (1 - Math.exp(-5 * dry))).toBeGreaterThan(0.97);
+    expect(result.coverFraction[at + 1]! / (1 - Math.exp(-5 * dry))).toBeLessThanOrEqual(1);
     expect(result.coverDryKg.at(-1)).toBeLessThan(0.6 * dry);
     expect(result.residual).toBeLessThan(1e-9);
   });
@@ -294,6 +298,7 @@ describe('clearing', () => {
     const { state, flow } = plantsOn(bedWith([{ ...today, topsFate: 'left' }]));
     const tops = state.classes.find((one) => one.placement === 'laid');
     expect(tops!.materialClass).toBe(kind);
+    expect(state.layers.map(({ id }) => id)).toEqual(['tops of fruit']);
     expect(tops!.residue).toBeCloseTo(30 * flow('crop', 'coverResidue', 'tops left'), 9);
   });
 });

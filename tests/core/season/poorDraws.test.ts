@@ -6,6 +6,7 @@ import {
   runDraws,
   sharedDraws,
   startDraws,
+  type DrawsAnswer,
   type DrawsQuestion,
   type TestedNitrate,
 } from '../../../app/core/season/draws/runDraws';
@@ -19,17 +20,19 @@ const plain = (): DrawsQuestion => ({
   ...drawsQuestion(exampleGarden(), 'bed-1', dayOf('2021-06-20'), count),
   tests: [],
 });
-const untested = runDraws(plain(), limits)!;
-const week = untested.nitrateDays.findIndex((one) => one >= day);
+let kept: DrawsAnswer | null = null;
+/** Made when a test first asks for it. */
+const untested = (): DrawsAnswer => (kept ??= runDraws(plain(), limits)!);
+const week = (): number => untested().nitrateDays.findIndex((one) => one >= day);
 const tested = (mgPerKg: number, spread: number): DrawsQuestion => {
-  const one: TestedNitrate = { day: untested.nitrateDays[week]!, mgPerKg, spread };
+  const one: TestedNitrate = { day: untested().nitrateDays[week()]!, mgPerKg, spread };
   return { ...plain(), tests: [one] };
 };
-const farOut = tested(1.6 * untested.nitrate[week]!.high, 0.08);
+const farOut = (): DrawsQuestion => tested(1.6 * untested().nitrate[week()]!.high, 0.08);
 
 describe('where few draws fit what was measured', () => {
   test('more are drawn, up to four times as many, and are worth more together', () => {
-    const run = startDraws(farOut, limits);
+    const run = startDraws(farOut(), limits);
     const planned: number[] = [];
     while (!run.isDone) {
       run.next();
@@ -47,18 +50,18 @@ describe('where few draws fit what was measured', () => {
 
   test('until they are worth a tenth of what was asked for, and no longer', () => {
     // wide enough that the first fifty do
-    const easy = runDraws(tested(untested.nitrate[week]!.high, 0.3), limits)!;
+    const easy = runDraws(tested(untested().nitrate[week()]!.high, 0.3), limits)!;
     expect(easy.count).toBe(count);
     expect(easy.effectiveCount).toBeGreaterThan(count / 10);
-    const hard = runDraws(farOut, limits)!;
+    const hard = runDraws(farOut(), limits)!;
     if (hard.count < 4 * count) expect(hard.effectiveCount).toBeGreaterThanOrEqual(count / 10);
   });
 
   test('the middle of all blocks lies nearer to the test than that of the first', () => {
-    const at = (answer: typeof untested): number => answer.nitrate[week]!.middle;
-    const target = farOut.tests[0]!.mgPerKg;
-    const away = (answer: typeof untested): number => Math.abs(at(answer) - target);
-    expect(away(runDraws(farOut, limits)!)).toBeLessThan(away(untested));
+    const at = (answer: DrawsAnswer): number => answer.nitrate[week()]!.middle;
+    const target = farOut().tests[0]!.mgPerKg;
+    const away = (answer: DrawsAnswer): number => Math.abs(at(answer) - target);
+    expect(away(runDraws(farOut(), limits)!)).toBeLessThan(away(untested()));
   });
 
   test('a test out of all reach is said to be worth nothing, after all four', () => {
@@ -68,11 +71,11 @@ describe('where few draws fit what was measured', () => {
   });
 
   test('a pure function of the seed all the same, alone or shared', () => {
-    const shared = sharedDraws(farOut);
-    const alone = runDraws(farOut, limits);
-    expect(runDraws(farOut, limits, undefined, shared)).toEqual(alone);
-    expect(runDraws(farOut, limits, undefined, shared)).toEqual(alone);
-    expect(runDraws({ ...farOut, seed: farOut.seed + 1 }, limits)).not.toEqual(alone);
+    const shared = sharedDraws(farOut());
+    const alone = runDraws(farOut(), limits);
+    expect(runDraws(farOut(), limits, undefined, shared)).toEqual(alone);
+    expect(runDraws(farOut(), limits, undefined, shared)).toEqual(alone);
+    expect(runDraws({ ...farOut(), seed: farOut().seed + 1 }, limits)).not.toEqual(alone);
   });
 
   test('what joins is drawn anew, not again', () => {
