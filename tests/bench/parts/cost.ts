@@ -1,0 +1,126 @@
+import {
+  sharedDraws,
+  startDraws,
+  type DrawsQuestion,
+} from '../../../app/core/season/draws/runDraws';
+import { limits } from '../../../app/tables/thresholds';
+import { bigGarden } from '../bigGarden';
+import { drawsQuestions } from '../drawsQuestions';
+import type { BenchPart } from '../part';
+import { median, table, verdictOf } from '../table';
+
+const rounds = 5;
+const limit = 1.2;
+
+/** Runs the draws of beds of one garden and counts the days stepped. */
+function work(questions: readonly DrawsQuestion[]): number {
+  const shared = sharedDraws(questions[0]!);
+  let steps = 0;
+  for (const question of questions) {
+    const run = startDraws(question, limits, shared);
+    while (!run.isDone) run.next();
+    run.answer();
+    steps += run.steps;
+  }
+  return steps;
+}
+
+interface Cost {
+  readonly steps: number;
+  /** processor time [ms] */
+  readonly took: number;
+}
+
+/** Each of some works in turn, over and over, so that all meet the same moods of the machine. */
+function costs(works: readonly (readonly DrawsQuestion[])[], say: (line: string) => void): Cost[] {
+  const times = works.map((): number[] => []);
+  const steps = works.map((questions) => work(questions));
+  for (let round = 0; round < rounds; round++)
+    works.forEach((questions, at) => {
+      const before = process.cpuUsage();
+      work(questions);
+      const { user, system } = process.cpuUsage(before);
+      times[at]!.push((user + system) / 1000);
+    });
+  return works.map((_, at) => {
+    const took = median(times[at]!);
+    say(`${steps[at]} days: ${took.toFixed(0)} ms`);
+    return { steps: steps[at]!, took };
+  });
+}
+
+/** How cost grows with a size: time and days against those of the smallest. */
+function growth(sizes: readonly number[], measured: readonly Cost[]): string[][] {
+  const [first] = measured;
+  return sizes.map((size, at) => {
+    const { steps, took } = measured[at]!;
+    const more = size / sizes[0]!;
+    return [
+      `${size}`,
+      `${steps}`,
+      took.toFixed(0),
+      ((1e6 * took) / steps).toFixed(0),
+      (steps / first!.steps / more).toFixed(3),
+      (took / first!.took / more).toFixed(2),
+    ];
+  });
+}
+
+export const part: BenchPart = {
+  title: 'what more beds, draws and days cost',
+  run: async ({ say }) => {
+    const head = ['days', 'time [ms]', 'ns a day', 'days ÷ size', 'time ÷ size'];
+    const bedCounts = [3, 6, 12, 24, 48];
+    const beds = costs(
+      bedCounts.map((count) =>
+        drawsQuestions(bigGarden({ beds: count, years: 1, seed: 1 }), 100, 1),
+      ),
+      say,
+    );
+    const drawCounts = [50, 100, 200, 400, 800];
+    const twelve = bigGarden({ beds: 12, years: 1, seed: 1 });
+    const draws = costs(
+      drawCounts.map((count) => drawsQuestions(twelve, count, 1)),
+      say,
+    );
+    const yearCounts = [1, 2, 4, 8];
+    const years = costs(
+      yearCounts.map((count) =>
+        drawsQuestions(bigGarden({ beds: 12, years: count, seed: 1 }), 100, 1),
+      ),
+      say,
+    );
+    const [small, big] = costs(
+      [
+        drawsQuestions(twelve, 100, 1),
+        drawsQuestions(bigGarden({ beds: 60, years: 10, seed: 1 }), 100, 1),
+      ],
+      say,
+    ) as [Cost, Cost];
+    const perBedYear = (cost: Cost, bedYears: number): number => cost.took / bedYears;
+    const one = perBedYear(small, 12);
+    const ten = perBedYear(big, 600);
+    const ratio = ten / one;
+    return `In one thread, warm, processor time, medians of ${rounds} rounds taken in turn. The last two columns are 1 where cost is in proportion.
+
+${table(['beds (1 year, 100 draws)', ...head], growth(bedCounts, beds))}
+
+${table(['draws (12 beds, 1 year)', ...head], growth(drawCounts, draws))}
+
+${table(['years (12 beds, 100 draws)', ...head], growth(yearCounts, years))}
+
+${table(
+  ['', 'time [ms]', 'a bed and year [ms]', `ratio, limit ${limit}`, ''],
+  [
+    ['12 beds, 1 year, 100 draws', small.took.toFixed(0), one.toFixed(2), '', ''],
+    [
+      '60 beds, 10 years of log, 100 draws',
+      big.took.toFixed(0),
+      ten.toFixed(2),
+      ratio.toFixed(2),
+      verdictOf(ratio, limit),
+    ],
+  ],
+)}`;
+  },
+};
