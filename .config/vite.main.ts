@@ -6,7 +6,8 @@ const top = join(import.meta.dirname, '..');
 /**
  * What runs on Node, in two passes. The program's entry, the loopback service and the command line
  * are ES modules. The preload is one CommonJS file (`--mode preload`): a sandboxed preload may load
- * nothing but 'electron', so it must not share a chunk with anything.
+ * nothing but 'electron', so it must not share a chunk with anything. The solver finds its code beside
+ * its own package, so the command line takes it from there; the page has a copy of its own.
  */
 export default defineConfig(({ mode }) => {
   const isPreload = mode === 'preload';
@@ -14,7 +15,7 @@ export default defineConfig(({ mode }) => {
     root: top,
     publicDir: false as const,
     logLevel: 'warn' as const,
-    ssr: { noExternal: true as const, external: ['electron'] },
+    ssr: { noExternal: true as const, external: ['electron', 'highs'] },
     build: {
       ssr: true,
       target: 'node20',

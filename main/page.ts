@@ -8,6 +8,7 @@ const types: Record<string, string> = {
   '.json': 'application/json',
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
+  '.wasm': 'application/wasm',
   '.woff2': 'font/woff2',
 };
 
@@ -24,6 +25,18 @@ export const contentPolicy = [
   "form-action 'none'",
   "frame-ancestors 'none'",
 ].join('; ');
+
+/** The plan's worker, as the build names it. */
+const planWorker = /^\/assets\/plan\.worker-[\w-]+\.js$/;
+
+/**
+ * The solver is compiled code, and a worker goes by the policy of its own file: this one file may
+ * start it, the page and every other file may not.
+ */
+export const planWorkerPolicy = contentPolicy.replace(
+  "script-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+);
 
 const headers = {
   'content-security-policy': contentPolicy,
@@ -50,7 +63,10 @@ export function createPage(folder: string): (path: string) => Promise<Response> 
     try {
       const body = new Uint8Array(await readFile(wanted));
       const type = types[extname(wanted)] ?? 'application/octet-stream';
-      return new Response(body, { headers: { ...headers, 'content-type': type } });
+      const own = planWorker.test(path)
+        ? { ...headers, 'content-security-policy': planWorkerPolicy }
+        : headers;
+      return new Response(body, { headers: { ...own, 'content-type': type } });
     } catch {
       return notFound();
     }

@@ -49,6 +49,9 @@ export function leftOutReason(
 
   const { stopped } = checked[at]!;
   if (stopped) return only({ kind: 'caution', caution: stopped }, stopped.date);
+  const isHungry = before.supply < question.weights.lowShare * aim.need;
+  const isBare = before.covered < question.limits.numbers['cover thin'];
+  if (!isHungry && !isBare) return only({ kind: 'enough' });
   const walks = today.filter((own, place) => own.size > 0 || ready.beds[place]!.pinned.length > 0);
   const gainWithAll = bestStep(plan, at, ready.litres);
   if (gainWithAll > 0) {
@@ -58,12 +61,9 @@ export function leftOutReason(
       : only({ kind: 'better elsewhere' });
   }
 
-  const isHungry = before.supply < question.weights.lowShare * aim.need;
-  const isBare = before.covered < question.limits.numbers['cover thin'];
   const offers = response.layers.filter(
     ({ day, source }) => day === 0 && ready.litres[source]! > 0,
   );
-  if (!isHungry && !isBare) return only({ kind: 'enough' });
   if (offers.length === 0) return only({ kind: 'nothing on hand' });
   const blocked = offers.flatMap((offer) => (offer.blocked === null ? [] : [offer.blocked]));
   const [first] = blocked;

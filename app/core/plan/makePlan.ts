@@ -129,13 +129,27 @@ const distanceOf = ({ beds, question }: Ready, amounts: Amounts): number =>
     0,
   );
 
+/** Told how many steps of a plan are done, of how many. */
+export type TellProgress = (progress: { readonly done: number; readonly of: number }) => void;
+
+/** Steps after the beds were asked: this week, the coming weeks, the whole told. */
+const stepsAfterBeds = 3;
+
 /** Makes the plan, without the words about it: what `makePlan` tells, and what a bench compares. */
-export function planOf(question: PlanQuestion, solve: Solver): Result<MadePlan, PlanTrouble> {
-  const prepared = readyFor(question);
+export function planOf(
+  question: PlanQuestion,
+  solve: Solver,
+  tell?: TellProgress,
+): Result<MadePlan, PlanTrouble> {
+  const beds = question.beds.length;
+  const of = beds + stepsAfterBeds;
+  const prepared = readyFor(question, (done) => tell?.({ done, of }));
   if (!prepared.ok) return prepared;
   const ready = prepared.value;
   const week = thisWeek(ready, solve);
+  tell?.({ done: beds + 1, of });
   const rest = solved(ready, solve, week.today, noCaps(ready.beds.length));
+  tell?.({ done: beds + 2, of });
   const coming = rest.ok
     ? comingWeeks(ready, rest.value)
     : ready.beds.map((): ReadonlyMap<number, number> => new Map());
@@ -164,8 +178,12 @@ export const answersToEnd = ({ ready, today, coming }: MadePlan): readonly BedAn
  *   stands in for it and the answer says so
  * @returns fails on what only the gardener can settle: no bed, pins for what is not there
  */
-export function makePlan(question: PlanQuestion, solve: Solver): Result<PlanAnswer, PlanTrouble> {
-  const made = planOf(question, solve);
+export function makePlan(
+  question: PlanQuestion,
+  solve: Solver,
+  tell?: TellProgress,
+): Result<PlanAnswer, PlanTrouble> {
+  const made = planOf(question, solve, tell);
   if (!made.ok) return made;
   const plan = made.value;
   const { ready } = plan;

@@ -123,9 +123,13 @@ export const layerIdOf = (sourceId: string, day: number): string => `plan ${sour
 /**
  * Runs every bed as it is, lays what is pinned, and asks each for its responses.
  *
+ * @param tellDone told before each bed how many are done
  * @returns fails where there is no bed, nothing to lay, or pins ask for what is not there
  */
-export function ready(question: PlanQuestion): Result<Ready, PlanTrouble> {
+export function ready(
+  question: PlanQuestion,
+  tellDone?: (beds: number) => void,
+): Result<Ready, PlanTrouble> {
   const { limits, weights, days } = question;
   const [today] = days;
   if (question.beds.length === 0 || today === undefined) return failure({ kind: 'no beds' });
@@ -133,7 +137,8 @@ export function ready(question: PlanQuestion): Result<Ready, PlanTrouble> {
   if (trouble) return failure(trouble);
   const sources = sourcesInOrder(question.sources);
   const elsewhere = usualSteps(question.beds);
-  const beds = question.beds.map((bed): ReadyBed => {
+  const beds = question.beds.map((bed, done): ReadyBed => {
+    tellDone?.(done);
     const base = answerBed(bed.question, limits);
     const aim = aimOf(base, limits, weights);
     const pinned = pinnedLayers(bed, question.wishes.pins, sources, today);
