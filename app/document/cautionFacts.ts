@@ -9,6 +9,7 @@ import type {
   TreatmentFacts,
 } from '../core/season/cautions/facts';
 import { cropOf } from '../tables/crops';
+import { composts, poisonsToDogs } from '../tables/materialGroups';
 import { mowingAccount, mowingMass } from './accounts';
 import { materialFrom, mowingOf } from './materialValues';
 import type { Application, Garden, Treatment } from './schema';
@@ -70,14 +71,17 @@ function layerFacts(garden: Garden, application: Application): LayerFacts {
   const material = materialFrom(garden, from);
   const mowing = mowingOf(garden, from);
   const lawn = garden.lawns.find(({ id }) => id === mowing?.lawnId);
-  const hazards: Hazard[] = lawn?.fouledByPets ? ['fouled grass'] : [];
+  const hazards: Hazard[] = [
+    ...(lawn?.fouledByPets ? (['fouled grass'] as const) : []),
+    ...(poisonsToDogs.has(material.row.id) ? (['dog poison'] as const) : []),
+  ];
   return {
     source: sourceFacts(garden, from),
     materialName: material.name,
     cutOn: dayOf(mowing?.date ?? application.date),
     seedHeaded: (mowing?.kind ?? lawn?.kind) === 'seed-headed',
     isRawManure: material.row.id.startsWith('manure-'),
-    isCompost: material.row.id.startsWith('compost-'),
+    isCompost: composts.has(material.row.id),
     hazards,
   };
 }

@@ -135,8 +135,10 @@ export const textures = [
   'loam',
   'silt loam',
   'silt',
+  'sandy clay loam',
   'clay loam',
   'silt clay loam',
+  'sandy clay',
   'silty clay',
   'clay',
 ] as const;

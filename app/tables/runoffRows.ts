@@ -4,9 +4,9 @@ import type { Row } from './shapes';
 import type { TextureName } from './soils';
 
 /** How readily a soil lets water in, A best. */
-type SoakingGroup = 'A' | 'B' | 'D';
+type SoakingGroup = 'A' | 'B' | 'C' | 'D';
 
-/** Soil groups by texture (TR-55, appendix A); sandy clay loam, group C, is not among our textures. */
+/** Soil groups by texture (TR-55, appendix A). */
 const groups: Readonly<Record<TextureName, SoakingGroup>> = {
   sand: 'A',
   'loamy sand': 'A',
@@ -14,8 +14,10 @@ const groups: Readonly<Record<TextureName, SoakingGroup>> = {
   loam: 'B',
   'silt loam': 'B',
   silt: 'B',
+  'sandy clay loam': 'C',
   'clay loam': 'D',
   'silt clay loam': 'D',
+  'sandy clay': 'D',
   'silty clay': 'D',
   clay: 'D',
 };
@@ -36,6 +38,7 @@ const number = (low: number, typical: number, high: number, group: SoakingGroup)
 export const curveNumbers: Readonly<Record<SoakingGroup, Row>> = {
   A: number(64, 67, 77, 'A'),
   B: number(75, 78, 86, 'B'),
+  C: number(82, 85, 91, 'C'),
   D: number(85, 89, 94, 'D'),
 };
 

@@ -28,7 +28,7 @@ const printed = (
   return { fieldCapacity: middle(capacity), wiltingPoint: middle(wilting), sand, clay };
 };
 
-const fromMakeUp = (sand: number, clay: number): SoilRow => {
+const fromMakeUp = (texture: string, sand: number, clay: number): SoilRow => {
   const { fieldCapacity, wiltingPoint } = saxtonRawls({ sand, clay, organicMatterPercent: 2.5 });
   const around = (value: number): Row =>
     row(
@@ -37,7 +37,7 @@ const fromMakeUp = (sand: number, clay: number): SoilRow => {
       value + 0.05,
       water,
       'SaxtonRawls2006',
-      'clay loam at 2.5 % organic matter; range ours',
+      `${texture} at 2.5 % organic matter; range ours`,
       'derived',
       {
         drawnPer: 'garden',
@@ -46,7 +46,7 @@ const fromMakeUp = (sand: number, clay: number): SoilRow => {
   return { fieldCapacity: around(fieldCapacity), wiltingPoint: around(wiltingPoint), sand, clay };
 };
 
-/** Water by texture; clay loam is missing in the printed table and worked out instead. */
+/** Water by texture; three kinds are missing in the printed table and worked out instead. */
 export const soils = {
   sand: printed('sand', [0.07, 0.17], [0.02, 0.07], 0.88, 0.05),
   'loamy sand': printed('loamy sand', [0.11, 0.19], [0.03, 0.1], 0.8, 0.05),
@@ -54,8 +54,10 @@ export const soils = {
   loam: printed('loam', [0.2, 0.3], [0.07, 0.17], 0.4, 0.2),
   'silt loam': printed('silt loam', [0.22, 0.36], [0.09, 0.21], 0.2, 0.15),
   silt: printed('silt', [0.28, 0.36], [0.12, 0.22], 0.1, 0.05),
-  'clay loam': fromMakeUp(0.3, 0.35),
+  'sandy clay loam': fromMakeUp('sandy clay loam', 0.6, 0.25),
+  'clay loam': fromMakeUp('clay loam', 0.3, 0.35),
   'silt clay loam': printed('silt clay loam', [0.3, 0.37], [0.17, 0.24], 0.1, 0.35),
+  'sandy clay': fromMakeUp('sandy clay', 0.5, 0.4),
   'silty clay': printed('silty clay', [0.3, 0.42], [0.17, 0.29], 0.1, 0.45),
   clay: printed('clay', [0.32, 0.4], [0.2, 0.24], 0.25, 0.5),
 } as const satisfies Record<string, SoilRow>;

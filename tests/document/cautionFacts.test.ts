@@ -4,6 +4,7 @@ import { dayOf } from '../../app/core/days';
 import { cautionFacts } from '../../app/document/cautionFacts';
 import { parseGarden } from '../../app/document/parse';
 import type { Application, Garden } from '../../app/document/schema';
+import { materialRows } from '../../app/tables/materials';
 
 /* The sample garden: three bags mown today and given to nobody yet. */
 const read = (): Garden => {
@@ -49,5 +50,54 @@ describe('what is on hand', () => {
       ),
     };
     expect(cautionFacts(decided, bed.id, today).onHand).toEqual([]);
+  });
+});
+
+describe('what a layer is made of', () => {
+  const garden = read();
+  const today = dayOf(garden.garden.today ?? '');
+  const bed = garden.beds[0]!;
+  const factsOf = (materialId: string, own: Garden['materials'] = []) => {
+    const layer: Application = {
+      id: 'new',
+      date: garden.garden.today ?? '',
+      bedId: bed.id,
+      from: { source: 'elsewhere', materialId },
+      amount: { text: '10 L', quantity: { kind: 'volume', litres: 10 }, certainty: 'plain' },
+      condition: 'limp',
+      wetness: 'damp',
+      placement: 'laid',
+      mixtureId: null,
+      passedStops: [],
+    };
+    const facts = cautionFacts({ ...garden, materials: own }, bed.id, today, [layer]);
+    return facts.layers['new']!;
+  };
+
+  // veterinary common knowledge; the threshold table, row "dog poison"
+  test.each(['cocoa-hulls', 'blood-meal', 'feather-meal'])('%s poisons dogs', (id) =>
+    expect(factsOf(id).hazards).toEqual(['dog poison']),
+  );
+
+  test('an own material is what it rests on', () => {
+    const own = { id: 'own-9', name: 'Cocoa mulch', basedOn: 'cocoa-hulls' };
+    expect(factsOf('own-9', [own]).hazards).toEqual(['dog poison']);
+    expect(factsOf('own-9', [own]).materialName).toBe('Cocoa mulch');
+  });
+
+  test.each(['straw-wheat', 'alfalfa-meal', 'leaf-mould', 'vermicompost'])('%s does not', (id) =>
+    expect(factsOf(id).hazards).toEqual([]),
+  );
+
+  test('every compost counts as one, worms’ too; leaf mould and manure do not', () => {
+    const ids = materialRows.map(({ id }) => id).filter((id) => factsOf(id).isCompost);
+    expect(ids).toEqual([
+      'compost-garden',
+      'compost-yard-waste',
+      'compost-cattle-manure',
+      'compost-poultry',
+      'compost-mushroom',
+      'vermicompost',
+    ]);
   });
 });

@@ -43,3 +43,13 @@ test('version 1 keeps everything that was in it, to the byte', () => {
   ]);
   if (schemaVersion === 1) expect(serializeGarden(garden)).toBe(read('v1.json'));
 });
+
+test('the two textures that came later open, and stay as they were', () => {
+  const result = parseGarden(read('v1-texture.json'));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  expect(result.value.beds.map(({ texture }) => texture)).toEqual([
+    'sandy clay',
+    'sandy clay loam',
+  ]);
+  if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-texture.json'));
+});

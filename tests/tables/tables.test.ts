@@ -120,7 +120,8 @@ describe('lawns', () => {
 });
 
 describe('soils', () => {
-  test('every texture of the file is there; clay loam lies between loam and clay', () => {
+  test('the twelve kinds of the triangle are there; clay loam lies between loam and clay', () => {
+    expect(textures).toHaveLength(12);
     expect(Object.keys(soils).sort()).toEqual([...textures].sort());
     for (const [texture, { fieldCapacity, wiltingPoint }] of Object.entries(soils)) {
       expect(fieldCapacity.typical, texture).toBeGreaterThan(wiltingPoint.typical);
@@ -128,6 +129,18 @@ describe('soils', () => {
     const held = (texture: keyof typeof soils): number => soils[texture].fieldCapacity.typical;
     expect(held('clay loam')).toBeGreaterThan(held('loam'));
     expect(held('clay loam')).toBeLessThanOrEqual(held('clay'));
+  });
+
+  // Saxton & Rawls 2006, table of classes at 2.5 % organic matter, recalled: per cent by volume
+  test.each([
+    ['sandy clay loam', 17, 27],
+    ['clay loam', 22, 36],
+    ['sandy clay', 25, 36],
+  ] as const)('%s, which has no row in FAO-56: %d and %d %%', (texture, wilting, capacity) => {
+    const { wiltingPoint, fieldCapacity } = soils[texture];
+    expect(Math.round(100 * wiltingPoint.typical)).toBe(wilting);
+    expect(Math.round(100 * fieldCapacity.typical)).toBe(capacity);
+    expect(fieldCapacity.place).toContain(texture);
   });
 
   test('soil grows lighter with organic matter, never heavier than usual', () => {

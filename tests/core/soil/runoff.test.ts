@@ -49,6 +49,16 @@ describe('rain that runs off', () => {
 });
 
 describe('which beds shed rain', () => {
+  // TR-55, table 2-2b, straight rows in good condition, groups A to D, recalled
+  test.each([
+    ['sandy loam', 67],
+    ['silt loam', 78],
+    ['sandy clay loam', 85],
+    ['sandy clay', 89],
+  ] as const)('%s: curve number %d on a gentle slope', (texture, printed) =>
+    expect(Math.abs((curveNumberOf(texture, 'gentle') ?? NaN) - printed)).toBeLessThan(0.5),
+  );
+
   test('only those of which a slope was given', () => {
     expect(curveNumberOf('loam', undefined)).toBeNull();
     expect(curveNumberOf('loam', 'flat')).toBeNull();
