@@ -1,12 +1,7 @@
 import type { UnitSet } from '../amounts/unitSystem';
 import type { Caution } from '../core/season/verdict';
+import { oddsWords } from './imaginedWords';
 import { otherCauses } from './states';
-
-/** Odds as seasons out of ten; neither none nor all of them is ever said. */
-const ofTen = (inTen: number): string => {
-  const seasons = Math.round(inTen);
-  return seasons >= 10 ? 'nearly all imagined seasons' : `${seasons} of 10 imagined seasons`;
-};
 
 const without = (inTen: number): string => {
   const seasons = Math.round(inTen);
@@ -35,5 +30,5 @@ export function overFeedingSentence(
   const when = sets ? `at first flower, about ${day}` : `while ${it}, from about ${day}`;
   const sure = row === 'over-feeding all but sure' ? 'all but surely ' : '';
   const layer = layerId === null ? '' : ` (${without(Number(detail['without'] ?? 0))})`;
-  return `${crop} ${sure}over-fed ${when}, in ${ofTen(number ?? 0)}${layer}${harms[excessClass] ?? ''}.${otherCauses(detail, units)}`;
+  return `${crop} ${sure}over-fed ${when}, ${oddsWords((number ?? 0) / 10)}${layer}${harms[excessClass] ?? ''}.${otherCauses(detail, units)}`;
 }

@@ -12,6 +12,8 @@ import { dayKinds } from '../../app/core/season/input';
 import type { SeasonResult } from '../../app/core/season/result';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import type { BedAnswer } from '../../app/core/season/bedAnswer';
+import type { DrawsAnswer } from '../../app/core/season/draws/runDraws';
+import { drawsSeed } from '../../app/document/drawsQuestion';
 import type { Bed, Garden } from '../../app/document/schema';
 import { cautionWords } from '../../app/words/cautions';
 import { cropOf } from '../../app/tables/crops';
@@ -37,8 +39,42 @@ function dayColumns(result: SeasonResult): Record<string, unknown> {
   return columns;
 }
 
+/** What imagined seasons make of a bed; a pure function of garden, day, seed and their number. */
+function drawsAsJson(draws: DrawsAnswer): object {
+  const { overFeeding, nitrateDays, nitrate } = draws;
+  return {
+    seed: drawsSeed,
+    count: draws.count,
+    effectiveCount: draws.effectiveCount,
+    states: draws.states,
+    ratio: draws.ratio,
+    needMet: draws.needMet,
+    fixed: draws.fixed,
+    leached: draws.leached,
+    overFeeding: overFeeding && {
+      odds: overFeeding.odds,
+      planting: overFeeding.plantingId,
+      begins: textFromDay(overFeeding.begins),
+      first: textFromDay(overFeeding.first),
+      last: textFromDay(overFeeding.last),
+    },
+    mattersMost: draws.mattersMost,
+    nitrate: {
+      date: nitrateDays.map(textFromDay),
+      low: nitrate.map(({ low }) => low),
+      middle: nitrate.map(({ middle }) => middle),
+      high: nitrate.map(({ high }) => high),
+    },
+  };
+}
+
 /** The whole answer about one bed; keys are documented in DEVELOPERS.md and checked by a test. */
-export function bedAsJson(garden: Garden, bed: Bed, answer: BedAnswer): object {
+export function bedAsJson(
+  garden: Garden,
+  bed: Bed,
+  answer: BedAnswer,
+  draws: DrawsAnswer | null,
+): object {
   const { input, season: result, verdict } = answer;
   const units = unitsOf(garden.garden.shownUnits);
   const today = result.today - result.firstDay;
@@ -118,5 +154,6 @@ export function bedAsJson(garden: Garden, bed: Bed, answer: BedAnswer): object {
         rule: caution.row,
       };
     }),
+    ...(draws === null ? {} : { draws: drawsAsJson(draws) }),
   };
 }

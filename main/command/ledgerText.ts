@@ -1,12 +1,19 @@
 import { bedLedger, type LedgerLine } from '../../app/core/season/ledger';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import type { BedAnswer } from '../../app/core/season/bedAnswer';
+import type { DrawsAnswer } from '../../app/core/season/draws/runDraws';
 import type { Bed, Garden } from '../../app/document/schema';
 import { weatherKnown } from '../../app/document/weatherKnown';
 import { basisOf } from '../../app/tables/thresholds';
 import { cautionWords, nothingHeldBack } from '../../app/words/cautions';
 import { accountAmount, dayFull, dayShort } from '../../app/words/chartFormat';
 import { chartUnits } from '../../app/words/chartUnits';
+import {
+  likelyPercent,
+  likelyTimes,
+  restingWords,
+  stateOddsWords,
+} from '../../app/words/imaginedWords';
 import { balanceWords, cameInWords, holdingWords, wentOutWords } from '../../app/words/ledgerWords';
 import { weatherKnownSentence } from '../../app/words/weatherMessages';
 import {
@@ -24,7 +31,12 @@ const column = (label: string, value: string): string => {
 };
 
 /** One bed for reading in a terminal: both states, the season's ledger up to today, the cautions. */
-export function bedAsText(garden: Garden, bed: Bed, answer: BedAnswer): string {
+export function bedAsText(
+  garden: Garden,
+  bed: Bed,
+  answer: BedAnswer,
+  draws: DrawsAnswer | null,
+): string {
   const { season: result, verdict } = answer;
   const units = chartUnits(garden.garden.shownUnits);
   const screenUnits = unitsOf(garden.garden.shownUnits);
@@ -42,6 +54,7 @@ export function bedAsText(garden: Garden, bed: Bed, answer: BedAnswer): string {
     `${bed.name}: ${nitrogenStateWords(verdict.state, verdict.strongly)}, cover ${coverStateWords(verdict.coverState)}`,
     ...folded(stateSentence(verdict, screenUnits, { today: result.today }), '  '),
     ...folded(coverSentence(verdict), '  '),
+    ...(draws ? imagined(draws, answer) : []),
     '',
     `  ${day(result.firstDay)} to ${day(result.today)}, ${units.nitrogen.long} of nitrogen`,
     '  There at the start',
@@ -65,6 +78,17 @@ export function bedAsText(garden: Garden, bed: Bed, answer: BedAnswer): string {
     out.push(...folded(`Where this comes from: ${words.source}`, '    '));
   }
   return `${out.join('\n')}\n`;
+}
+
+/** What the imagined seasons of a bed say: odds, ends, what they are worth. */
+function imagined(draws: DrawsAnswer, { verdict }: BedAnswer): string[] {
+  const { ratio, needMet } = draws;
+  const ends = ratio
+    ? `In 8 of 10: ${likelyTimes(ratio)} what can be used, and ${likelyPercent(needMet)} of the need met.`
+    : '';
+  return [`${stateOddsWords(draws.states, verdict.state)}.`, ends, restingWords(draws)]
+    .filter((line) => line !== '')
+    .flatMap((line) => folded(line, '  '));
 }
 
 /** Breaks a sentence at spaces so that a terminal of 80 columns holds it. */

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { headlines } from '../../app/core/season/draws/runDraws';
 import { pools, sinks, sources } from '../../app/core/season/flows';
 import { ledger, ledgerWishes } from '../../main/command/ledger';
 import { behaviour } from '../../main/command/behaviour';
@@ -121,6 +122,51 @@ describe('ledger --json, as documented in DEVELOPERS.md', () => {
   });
 });
 
+describe('ledger --draws N', () => {
+  const asked = ['--bed', 'Gate bed', '--draws', '40'];
+  const [bed] = (JSON.parse(say([...asked, '--json']).answers) as { beds: BedJson[] }).beds;
+  const draws = bed!['draws'] as Record<string, any>;
+
+  test('adds what the imagined seasons make of a bed, under the documented keys', () => {
+    expect(Object.keys(bed!).at(-1)).toBe('draws');
+    const documented = readFileSync(join(program, 'DEVELOPERS.md'), 'utf8');
+    expect(documented).toContain('`draws`');
+    for (const key of Object.keys(draws)) expect(documented).toContain(`\`${key}\``);
+    expect(draws).toMatchObject({ count: 40, overFeeding: { odds: expect.any(Number) } });
+    expect(draws['effectiveCount']).toBeGreaterThan(0);
+    const { low, middle, high } = draws['ratio'] as Record<string, number>;
+    expect(low).toBeLessThanOrEqual(middle!);
+    expect(middle).toBeLessThanOrEqual(high!);
+    const states = Object.values(draws['states'] as Record<string, number>);
+    expect(states.reduce((sum, odds) => sum + odds, 0)).toBeCloseTo(1, 12);
+    const { date, ...bands } = draws['nitrate'] as Record<string, unknown[]>;
+    for (const band of Object.values(bands)) expect(band).toHaveLength(date!.length);
+    expect(Object.keys(draws['mattersMost'] as object)).toEqual([...headlines]);
+  });
+
+  test('is the same every time, and is nothing without the option', () => {
+    expect(say([...asked, '--json'])).toEqual(say([...asked, '--json']));
+    expect(JSON.parse(say(['--bed', 'Gate bed', '--json']).answers).beds[0]).not.toHaveProperty(
+      'draws',
+    );
+  });
+
+  test('a bed says the same alone as among the others', () => {
+    const all = JSON.parse(say(['--draws', '40', '--json']).answers) as { beds: BedJson[] };
+    expect(all.beds.find(({ name }) => name === 'Gate bed')!['draws']).toEqual(draws);
+  });
+
+  test('is the odds and the ends in a line or two for reading', () => {
+    const { code, answers } = say(asked);
+    expect(code).toBe(0);
+    expect(answers).toMatch(/of 10 imagined seasons|all imagined seasons/);
+    expect(answers).toMatch(/In 8 of 10: .* times what can be used/);
+    const own = answers.split('\n').filter((line) => /imagined seasons|In 8 of 10/.test(line));
+    expect(own.length).toBeGreaterThan(1);
+    for (const line of own) expect(line.length).toBeLessThanOrEqual(80);
+  });
+});
+
 describe('ledger for reading', () => {
   test('one bed by name, whatever the letters’ size', () => {
     const { code, answers, complaints } = say(['--bed', 'gate BED']);
@@ -157,6 +203,10 @@ describe('each failure: its code, one sentence, nothing on stdout', () => {
     ['an unknown option', ['--loud'], 2],
     ['a bed without a name', ['--bed'], 2],
     ['two files', ['a.mowings', 'b.mowings'], 2],
+    ['imagined seasons without a number', ['--draws'], 2],
+    ['imagined seasons with a word', ['--draws', 'many'], 2],
+    ['no imagined seasons', ['--draws', '0'], 2],
+    ['too many imagined seasons', ['--draws', '10001'], 2],
   ])('%s', (_what, words, code) => {
     const said = say(words, folder);
     expect(said.code).toBe(code);
@@ -170,11 +220,13 @@ describe('each failure: its code, one sentence, nothing on stdout', () => {
       file: 'a',
       json: true,
       bed: 'b',
+      draws: null,
     });
-    expect(ledgerWishes(['a', '--bed', 'b', '--json'])).toEqual({
+    expect(ledgerWishes(['--draws', '40', 'a', '--bed', 'b', '--json'])).toEqual({
       file: 'a',
       json: true,
       bed: 'b',
+      draws: 40,
     });
   });
 });

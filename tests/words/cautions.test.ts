@@ -257,7 +257,7 @@ describe('sentences', () => {
     expect(says(odds({ layerId: 'layer', detail: { ...odds().detail, without: 3.6 } }))).toMatch(
       /in 6 of 10 imagined seasons \(4 without it\): leaf first/,
     );
-    expect(says(odds({ number: 9.97, row: 'over-feeding all but sure' }))).toBe(
+    expect(says(odds({ number: 9.7, row: 'over-feeding all but sure' }))).toBe(
       'Tomatoes all but surely over-fed at first flower, about 4 July, in nearly all imagined seasons: leaf first, fruit late.',
     );
     // the trials on flowers speak against the lore, so no harm is named
