@@ -14,7 +14,7 @@ export interface TextFieldProps {
   readonly emptySentence?: string;
 }
 
-/** A line (or a few) of plain words; goes out when editing ends, so that one thought is one undo step. */
+/** A line (or a few) of plain words; handed out when the field is left, so that undo takes back all of it. */
 export function TextField(props: TextFieldProps) {
   const [draft, setDraft] = useState(props.value);
   const [trouble, setTrouble] = useState<Trouble | null>(null);

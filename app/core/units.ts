@@ -1,5 +1,5 @@
 /**
- * One inside unit per quantity; every other unit lives at a door (`app/amounts`, `app/words`, the document).
+ * Inside, a quantity has just one unit; all others end at a door (`app/amounts`, `app/words`, the document).
  *
  * | quantity | inside unit | names end in |
  * |---|---|---|

@@ -86,9 +86,9 @@ function needSpread(planting: Planting): Drawn | null {
 /**
  * What of a bed's season is uncertain, from the rows themselves: coefficients drawn once per
  * garden, the mass of each lot, the nitrogen of each material, each crop's need, the soil's
- * organic matter. A value the gardener measured has the narrow range of its measurement.
+ * organic matter. What was measured in the garden has the narrow range of that measurement.
  *
- * @source readings of ranges: model "Low, typical, high" and section 10
+ * @source readings of ranges: model 1 and 10
  */
 export function seasonSpread(
   garden: Garden,

@@ -70,8 +70,8 @@ export interface GardenSlice {
   readonly past: readonly HistoryStep[];
   readonly future: readonly HistoryStep[];
   /**
-   * The one door for changes. `label` is what the Edit menu says ("Rename bed"). Changes that
-   * share a `gesture` (one field being typed in, one drag) in direct succession are one step.
+   * The one door for changes. `label` names the step in the menu ("Rename bed"). Changes
+   * with one `gesture` (all typing in a field, a drag from start to drop) that follow each other are one step.
    */
   edit(label: string, recipe: Recipe, gesture?: string): Edited;
   /** the field was left: the next edit is a step of its own even with the same gesture */

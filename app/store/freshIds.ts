@@ -1,5 +1,5 @@
 /**
- * Gives ids that no thing of a list has: "bed-4". They are opaque and never shown; counting on
+ * Gives ids that no thing of a list has: "bed-4". Nobody sees or reads them; counting on
  * keeps a file's differences small.
  */
 export function freshIds(prefix: string, taken: readonly { readonly id: string }[]): () => string {

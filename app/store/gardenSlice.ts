@@ -23,11 +23,11 @@ export interface GardenDoor {
 }
 
 /**
- * The garden and its history: one door for changes, one undo step per thought. A change that would
+ * The garden and its history: one door for changes, and a step of undo for each thing somebody meant to do. A change that would
  * leave a garden which its own file could not hold is refused and leaves everything as it was.
  */
 export function gardenDoor(read: Read, write: Write): GardenDoor {
-  /** one field being typed in, one drag; open until something else happens */
+  /** all typing in a field, or a drag; open until something else happens */
   let openGesture: string | undefined;
   let saved: Garden | null = null;
   const isUnsaved = (garden: Garden | null): boolean => garden !== null && garden !== saved;

@@ -160,7 +160,7 @@ export const yearlyYieldOf = (kind: LawnKindName): Row =>
   kind === 'fed' ? yearlyYields.fed : kind === 'lean' ? yearlyYields.lean : yearlyYields.ordinary;
 
 /**
- * Depth typed: the density of what lies there is uncertain by this factor. Weight typed: it is not.
+ * By how much the density may be off where somebody gave a depth; a weight leaves no such doubt.
  */
 export const depthDensityFactor: Row = row(
   0.6,

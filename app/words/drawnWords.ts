@@ -32,8 +32,8 @@ export const coefficientWords: Readonly<Partial<Record<keyof Coefficients, Drawn
 export const remedyWords: Readonly<Record<Remedy, (topSoil: string) => string>> = {
   weigh: () => 'Weigh one full bag: it settles every amount that was counted in bags.',
   'nitrate test': (topSoil) =>
-    `Have a laboratory measure nitrate in the top ${topSoil}: a mix of 10 to 15 cores, cooled or dried the same day. ` +
-    'Take it two or three weeks after the last layer, and not right after rain. Colour kits only give a hint.',
+    `Have a laboratory measure nitrate in the top ${topSoil}: 10 to 15 small samples mixed, put on ice or spread to dry before night. ` +
+    'Let two or three weeks pass since a layer was laid, and some days since heavy rain. Colour kits only give a hint.',
   'humus test': () => 'Have a laboratory measure organic matter, once in a few years.',
   analysis: () =>
     'A laboratory can measure the nitrogen of a bagful. Saying what kind of lawn it is helps already.',

@@ -26,7 +26,7 @@ const eventSteps: Readonly<
   },
 };
 
-/** What the Edit menu says of a step that can be undone: "Undo: Lay on Gate bed". */
+/** Names of steps, as in "Undo: Lay on Gate bed". */
 export const stepNames = {
   editGarden: () => 'Change the garden',
   editNormals: () => 'Change the monthly weather',

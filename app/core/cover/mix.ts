@@ -9,7 +9,7 @@ export interface MixtureShare {
 }
 
 export type MixtureFailure =
-  /** no share has any mass */
+  /** nothing in it */
   | { readonly kind: 'empty-mixture' }
   /** a mass below nought or not a number */
   | { readonly kind: 'not-a-mass'; readonly share: number }
@@ -48,7 +48,7 @@ const total = (shares: readonly MixtureShare[], of: (share: MixtureShare) => num
  *
  * @param shares  m `freshKilograms`, d = 1 - `moistureFraction`, c `carbonFraction`, n `nitrogenFraction`
  * @returns kg carbon per kg nitrogen; fails as `empty-mixture`, `not-a-mass`, `not-a-fraction`, `no-nitrogen`
- * @validity any masses; contents 0-1
+ * @validity whatever can be weighed; contents 0-1
  * @source conservation of mass alone
  * @example 10 kg of clippings (77 % water, C 45 %, N 2.4 %) with 3.4741 kg of leaves (35 %, 50 %, 0.75 %): 30
  */
@@ -64,7 +64,7 @@ export function mixCarbonToNitrogen(
 
 /**
  * Water of a mixture as a share of its fresh mass: sum m w / sum m.
- * Fails as `empty-mixture`, `not-a-mass`, `not-a-fraction`. Mass balance (a definition).
+ * Fails as `empty-mixture`, `not-a-mass`, `not-a-fraction`. Conservation of mass alone.
  */
 export function mixMoisture(shares: readonly MixtureShare[]): Result<number, MixtureFailure> {
   const wrong = check(shares);

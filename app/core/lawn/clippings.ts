@@ -48,7 +48,7 @@ interface Sums {
  *
  *     share = 1 / (1 / (1 - M) + w)
  *
- * @source mass balance (a definition)
+ * @source conservation of mass alone
  */
 export const dryShare = (moistureFraction: number, outsideWaterPerDry: number): number =>
   1 / (1 / (1 - moistureFraction) + outsideWaterPerDry);

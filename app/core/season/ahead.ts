@@ -214,8 +214,8 @@ function daysOf(
  * - Up to `today` the record holds. A gap of at most five days between known ones is `filled`
  *   (temperatures on the line between its ends, rain the month's daily mean). A day of which only
  *   some values are known is `filled` too.
- * - Days after `today`, and longer gaps before it, are `imagined`. Nothing of the record after
- *   `today` is ever looked at.
+ * - Days after `today`, and longer gaps before it, are `imagined`. What the
+ *   record holds of them is not read.
  * - With three or more whole calendar years of record ended by `today`, imagined days are those of
  *   the year whose growing half-year (April-September, south October-March) had the median rain,
  *   the drier of two; the choice changes only when another year is complete. Else they come from

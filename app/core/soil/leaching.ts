@@ -4,9 +4,9 @@
  *     1 - exp(-D / (theta_FC Z))
  *
  * @param drainage D [mm]
- * @param waterAtFieldCapacity theta_FC Z, the layer's total water at field capacity [mm]
+ * @param waterAtFieldCapacity theta_FC Z, all the water the layer holds once drained [mm]
  * @returns 0-1, exactly 0 without drainage
- * @source form after Scotter, White & Dyson 1993; Burns 1975 beside it as a check (`burnsShare`)
+ * @source form after Scotter, White & Dyson 1993; `burnsShare` checks it by Burns 1975
  */
 export const leachedShare = (drainage: number, waterAtFieldCapacity: number): number =>
   drainage > 0 ? -Math.expm1(-drainage / waterAtFieldCapacity) : 0;

@@ -85,8 +85,8 @@ export function GuideDialog() {
         </ul>
       </section>
       <p className="small soft">
-        Dashed lines and pale stretches are imagined: the days ahead have not happened yet. Amounts
-        can be typed the way you say them, in either kind of units.
+        Dashed lines and pale stretches are imagined: the days ahead have not happened yet. Type
+        amounts as you would say them to a neighbour, in either kind of units.
       </p>
     </Dialog>
   );

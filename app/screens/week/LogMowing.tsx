@@ -160,7 +160,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
   );
 }
 
-/** More than the lawn can well have grown is asked about, never refused. */
+/** Asks back where a mowing is more than the lawn seems able to give; it can be kept all the same. */
 function Doubt({ mowing }: { readonly mowing: Omit<Mowing, 'id' | 'rest'> }) {
   const garden = useGarden();
   const shown = useShown();

@@ -17,8 +17,8 @@ import {
 import { all } from './cautionRuns';
 
 /*
- * Short: on some day of the next 28 what is in reach above 0.4 g/m2 and released by then is under nine
- * tenths of what is wanted by then, and that is over 0.3 g (threshold table).
+ * Short: four weeks are looked through for a day by which the crop will have wanted more than 0.3 g and
+ * will find, beyond 0.4 g/m2 that stay behind, less than nine tenths of it (threshold table).
  */
 
 interface Stand {
