@@ -45,6 +45,22 @@ export const evaporationByDepth: readonly { readonly millimetres: number; readon
   },
 ];
 
+/**
+ * What wet ground under a cover loses to the air, as a share of what bare ground loses: on the lines
+ * between the depths of the table, and no less than at the deepest of them.
+ *
+ * @param millimetres depth that lies, 0 and more
+ */
+export function evaporationLeft(millimetres: number): number {
+  const above = evaporationByDepth.findIndex((point) => point.millimetres >= millimetres);
+  const deeper = evaporationByDepth[above];
+  const shallower = evaporationByDepth[above - 1];
+  if (!deeper) return evaporationByDepth.at(-1)?.left.typical ?? 1;
+  if (!shallower) return deeper.left.typical;
+  const way = (millimetres - shallower.millimetres) / (deeper.millimetres - shallower.millimetres);
+  return shallower.left.typical + way * (deeper.left.typical - shallower.left.typical);
+}
+
 /** What a season under cover saves of watering; more is claimed for sparse and young crops. */
 export const wateringSaved: Row = row(
   0.05,
