@@ -22,6 +22,7 @@ import { BedPlantings } from './BedPlantings';
 import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
 import { HowSure } from './HowSure';
+import { CoverWorth } from './CoverWorth';
 import { StateWhy } from './StateWhy';
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
@@ -113,6 +114,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                   <dd>
                     <CoverWord state={results.verdict.coverState} />
                     <p>{coverSentence(results.verdict)}</p>
+                    <CoverWorth results={results} />
                   </dd>
                 </div>
               </dl>

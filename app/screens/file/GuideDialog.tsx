@@ -3,6 +3,7 @@ import { Dialog } from '../../controls/Dialog';
 import { coverStates, nitrogenStates } from '../../core/season/verdict';
 import { safetyLines } from '../../words/safetyLines';
 import { coverStateMeaning, nitrogenStateMeaning, weightMeaning } from '../../words/states';
+import { CoverRows } from '../CoverRows';
 import { useMowings } from '../store';
 import { WeightWord } from '../StateWords';
 
@@ -49,6 +50,11 @@ export function GuideDialog() {
             </div>
           ))}
         </dl>
+        <p className="small soft">
+          What a depth of cover does against weeds and drying, as others found it or as we judge it.
+          The sums of a bed use these numbers nowhere: they go by weight and by ground hidden.
+        </p>
+        <CoverRows />
       </section>
       <section className="form">
         <h3>Words of warning</h3>
