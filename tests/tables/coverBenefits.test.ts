@@ -17,9 +17,9 @@ test('half way between 20 mm (0.6) and 50 mm (0.4) is 0.5; beyond 100 mm nothing
 test('law: a deeper cover never dries faster', () => {
   const depth = fc.double({ min: 0, max: 300, noNaN: true });
   fc.assert(
-    fc.property(depth, depth, (one, more) =>
-      expect(evaporationLeft(one + more)).toBeLessThanOrEqual(evaporationLeft(one) + 1e-12),
-    ),
+    fc.property(depth, depth, (one, more) => {
+      expect(evaporationLeft(one + more)).toBeLessThanOrEqual(evaporationLeft(one) + 1e-12);
+    }),
   );
 });
 
