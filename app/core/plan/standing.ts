@@ -1,11 +1,14 @@
+import type { DayNumber } from '../days';
 import type { BedAnswer } from '../season/bedAnswer';
 import { classLines } from '../season/excessLines';
 import type { BedSeason, ExcessClass } from '../season/input';
 import { type Limits } from '../season/limits';
 import { plantingAccounts } from '../season/plantingAccount';
+import type { SeasonResult } from '../season/result';
 import { at } from '../season/seasonAccount';
 import { bedVerdict } from '../season/state';
 import type { BedVerdict } from '../season/verdict';
+import type { WatchedSeason } from '../season/watchedSeason';
 import type { BedStanding, Distance } from './answer';
 import { judgedDay } from './bedTrack';
 import type { PlanWeights } from './question';
@@ -30,11 +33,15 @@ function excessWeight(
     : weights.excessEmpty;
 }
 
-/** What a bed is aimed at, from its run without the plan. */
-export function aimOf({ input, season }: BedAnswer, limits: Limits, weights: PlanWeights): Aim {
-  const day = judgedDay(input);
-  if (day === null) return { need: 0, excess: weights.excessEmpty, ratioLine: null };
-  const parts = plantingAccounts(input, season, day).map((account) => ({
+/** What a bed is aimed at on a day, by its run without the plan. */
+export function aimAt(
+  input: BedSeason,
+  run: SeasonResult | WatchedSeason,
+  day: DayNumber,
+  limits: Limits,
+  weights: PlanWeights,
+): Aim {
+  const parts = plantingAccounts(input, run, day).map((account) => ({
     excessClass: account.planting.crop.excessClass,
     need: Math.max(0, account.need),
   }));
@@ -43,6 +50,14 @@ export function aimOf({ input, season }: BedAnswer, limits: Limits, weights: Pla
     excess: excessWeight(parts, weights),
     ratioLine: classLines(parts, limits, 'room')?.lines.caution ?? null,
   };
+}
+
+/** What a bed is aimed at on the day it is judged. */
+export function aimOf({ input, season }: BedAnswer, limits: Limits, weights: PlanWeights): Aim {
+  const day = judgedDay(input);
+  return day === null
+    ? { need: 0, excess: weights.excessEmpty, ratioLine: null }
+    : aimAt(input, season, day, limits, weights);
 }
 
 /** Nitrogen part of a bed's distance [g N per m2 of bed]: too little, and too much by its weight. */
