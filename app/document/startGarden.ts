@@ -1,4 +1,5 @@
-import { climateOf, climateStanding, rainPerWetDay } from '../tables/climates';
+import { climateOf, rainPerWetDay } from '../tables/climates';
+import { normalsOfClimate } from './normalsOfClimate';
 import { fileUnits, formatName, schemaVersion, type Garden } from './schema';
 import { daysInMonth } from '../core/season/smoothNormals';
 
@@ -60,21 +61,11 @@ function weatherFrom(answer: ClimateAnswer): {
   }
   const climate = climateOf(answer.stationId);
   if (!climate) return null;
-  const place = `${climate.name}, ${climate.country}`;
-  const normals: Weather['normals'] = {
-    place,
-    standing: climateStanding(climate).slice(0, 200),
-    minimumCelsius: [...climate.minimumCelsius],
-    maximumCelsius: [...climate.maximumCelsius],
-    rainMillimetres: [...climate.rainMillimetres],
-    wetDays: [...climate.wetDays],
-    lastSpringFrost: climate.lastSpringFrost,
-    firstAutumnFrost: climate.firstAutumnFrost,
-  };
+  const normals = normalsOfClimate(climate);
   return {
     weather: { normals, bundledRecord: null, days: [] },
     latitudeDegrees: climate.latitudeDegrees,
-    place,
+    place: normals.place,
   };
 }
 

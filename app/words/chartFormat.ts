@@ -26,6 +26,7 @@ const weekdayNames = [
   'Sunday',
 ] as const;
 
+export const weekdayWord = (day: DayNumber): string => weekdayNames[weekdayOf(day)] ?? '';
 /** 1-12 */
 export const monthWord = (month: number): string => monthNames[month - 1] ?? '';
 export const monthShort = (month: number): string => monthWord(month).slice(0, 3);
@@ -46,7 +47,7 @@ export function dayShort(day: DayNumber, units: Pick<ChartUnits, 'dayFirst'>): s
 
 /** "Saturday 15 June 2013" / "Saturday, June 15, 2013". */
 export function dayFull(day: DayNumber, units: Pick<ChartUnits, 'dayFirst'>): string {
-  const weekday = weekdayNames[weekdayOf(day)] ?? '';
+  const weekday = weekdayWord(day);
   const { year } = partsFromDay(day);
   return units.dayFirst
     ? `${weekday} ${dayWord(day, units)} ${year}`

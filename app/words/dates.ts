@@ -1,15 +1,5 @@
-import { partsFromDay, weekdayOf, type DayNumber } from '../core/days';
-import { dayFull, dayWord } from './chartFormat';
-
-const weekdays = [
-  'Monday',
-  'Tuesday',
-  'Wednesday',
-  'Thursday',
-  'Friday',
-  'Saturday',
-  'Sunday',
-] as const;
+import { partsFromDay, type DayNumber } from '../core/days';
+import { dayFull, dayWord, weekdayWord } from './chartFormat';
 
 /** How a person writes a day: month first in gardens shown in US units. */
 export interface DayStyle {
@@ -26,8 +16,7 @@ export function dayNear(day: DayNumber, today: DayNumber, style: DayStyle): stri
   if (day === today - 1) return 'yesterday';
   if (day === today + 1) return 'tomorrow';
   const words = dayWord(day, style);
-  const weekday = weekdays[weekdayOf(day)] ?? '';
-  if (Math.abs(day - today) < 7) return `${weekday} ${words}`;
+  if (Math.abs(day - today) < 7) return `${weekdayWord(day)} ${words}`;
   const { year } = partsFromDay(day);
   if (year === partsFromDay(today).year) return words;
   return style.dayFirst ? `${words} ${year}` : `${words}, ${year}`;

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { Field } from '../../controls/Field';
 import { QuantityField } from '../../controls/QuantityField';
 import { readMeasure } from '../../amounts/readMeasure';
@@ -119,19 +120,7 @@ export function AddBedDialog(props: {
           It is taken for loam under open sky, watered as you write it down; change that in the bed
           itself.
         </p>
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button-main">
-            Add it
-          </button>
-          <button type="button" className="button" onClick={props.onClose}>
-            Cancel
-          </button>
-        </div>
+        <DialogEnd refused={refused} keep="Add it" onCancel={props.onClose} />
       </form>
     </Dialog>
   );

@@ -3,6 +3,7 @@ import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { MeasureField } from '../../controls/MeasureField';
 import { QuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
@@ -184,19 +185,7 @@ function WeighDialog(props: { readonly container: Container; readonly onClose: (
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? today)}
         />
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button-main">
-            Keep this weight
-          </button>
-          <button type="button" className="button" onClick={onClose}>
-            Cancel
-          </button>
-        </div>
+        <DialogEnd refused={refused} keep="Keep this weight" onCancel={onClose} />
       </form>
     </Dialog>
   );

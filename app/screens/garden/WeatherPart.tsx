@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Scroller } from '../../charts/Scroller';
 import { Disclosure } from '../../controls/Disclosure';
 import { PickOne } from '../../controls/PickOne';
+import { normalsOfClimate } from '../../document/normalsOfClimate';
 import { climateOf, climates, climateStanding } from '../../tables/climates';
 import { monthWord } from '../../words/chartFormat';
 import { twoFigures } from '../../words/figures';
@@ -9,7 +10,6 @@ import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { BringWeatherDialog } from './BringWeatherDialog';
-import { normalsOfClimate } from './normalsOfClimate';
 import { ThermometerDialog } from './ThermometerDialog';
 
 const months = Array.from({ length: 12 }, (_, index) => String(index + 1));

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { readAmount } from '../../amounts/readAmount';
@@ -127,19 +128,7 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
             setRest(to === 'undecided' || to === 'lawn' ? { to } : { to: 'heap', stockId: to })
           }
         />
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button-main">
-            Keep the change
-          </button>
-          <button type="button" className="button" onClick={onClose}>
-            Cancel
-          </button>
-        </div>
+        <DialogEnd refused={refused} keep="Keep the change" onCancel={onClose} />
       </form>
     </Dialog>
   );

@@ -1,5 +1,5 @@
-import type { Garden } from '../../document/schema';
-import { climateStanding, type Climate } from '../../tables/climates';
+import { climateStanding, type Climate } from '../tables/climates';
+import type { Garden } from './schema';
 
 /** A station's months as a garden keeps them. */
 export const normalsOfClimate = (climate: Climate): Garden['weather']['normals'] => ({

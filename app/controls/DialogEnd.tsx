@@ -1,0 +1,27 @@
+/** The end of a dialog: why it was refused, if it was, and the two ways out. */
+export function DialogEnd(props: {
+  /** read out when it appears; '' or null where nothing is wrong */
+  readonly refused: string | null;
+  /** what the main button says */
+  readonly keep: string;
+  readonly onCancel: () => void;
+}) {
+  return (
+    <>
+      {props.refused && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          {props.refused}
+        </p>
+      )}
+      <div className="button-row">
+        <button type="submit" className="button-main">
+          {props.keep}
+        </button>
+        <button type="button" className="button" onClick={props.onCancel}>
+          Cancel
+        </button>
+      </div>
+    </>
+  );
+}
