@@ -115,9 +115,13 @@ export class BedTrack {
   private goThrough(state: BedState, from: number, keepsMornings: boolean): TrackOutcome {
     const { run, flows, planDays, dailies } = this;
     const first = planDays[0] ?? 0;
-    const dry = new Float64Array(planDays.length);
-    const fill = new Float64Array(planDays.length);
+    // days gone by are as they were
+    const known = keepsMornings ? null : this.base;
+    const dry = known?.dry.slice() ?? new Float64Array(planDays.length);
+    const fill = known?.fill.slice() ?? new Float64Array(planDays.length);
     let idlePeak = 0;
+    for (let index = first; index < from && index <= this.idleTo; index++)
+      idlePeak = Math.max(idlePeak, run.pools.mineralTop[index]!);
     let next = planDays.findIndex((day) => day >= from);
     if (next < 0) next = planDays.length;
     for (let index = from; index <= this.lastIndex; index++) {

@@ -145,9 +145,7 @@ function respond(
     };
   const after = track.with(layer);
   const { base } = track;
-  const dry = after.dry.map((kilograms, index) =>
-    index < at_.day ? 0 : (kilograms - base.dry[index]!) / probe,
-  );
+  const dry = after.dry.map((kilograms, index) => (kilograms - base.dry[index]!) / probe);
   const settled = oneMillimetre.settledDensityKgPerM3;
   return {
     ...common,
