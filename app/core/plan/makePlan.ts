@@ -1,4 +1,4 @@
-import { success, type Result } from '../result';
+import { failure, success, type Result } from '../result';
 import type { BedAnswer } from '../season/bedAnswer';
 import type { PlanAnswer, PlanTrouble } from './answer';
 import { answerWithAmounts, checkedBed, type CheckedBed } from './checked';
@@ -8,7 +8,7 @@ import type { Solver } from './linearProgramme';
 import { mendMoves } from './mends';
 import { mowAdvice } from './mowAdvice';
 import { planEffects } from './planEffects';
-import { linesOf } from './planLines';
+import { linesOf, standing } from './planLines';
 import type { PlanQuestion } from './question';
 import { ready as readyFor, type Ready } from './ready';
 import { limitsOf, noCaps, rounded, solved, type Amounts, type Found } from './settle';
@@ -56,6 +56,19 @@ function thinnest({ beds, sources, question }: Ready, bed: number, layer: number
   return (thinnestShare * question.limits.lines[depthLine(one)].note) / one.laidDepth;
 }
 
+/** A bed's layers, or none where the full model finds that they do no good. */
+function worthwhile(ready: Ready, bed: number, checked: CheckedBed): CheckedBed {
+  if (checked.layers.length === 0) return checked;
+  const { withPins } = ready.beds[bed]!;
+  const distanceOf = (answer: BedAnswer): number => {
+    const { distance } = standing(ready, ready.beds[bed]!, answer);
+    return distance.nitrogen + distance.ground;
+  };
+  return distanceOf(checked.answer) < distanceOf(withPins)
+    ? checked
+    : { amounts: new Map(), layers: [], answer: withPins, cautions: [], stopped: null };
+}
+
 /** Solves, rounds and checks until the full model has nothing against this week's layers. */
 function thisWeek(ready: Ready, solve: Solver): Week {
   const caps = noCaps(ready.beds.length);
@@ -68,7 +81,7 @@ function thisWeek(ready: Ready, solve: Solver): Week {
       found.ok ? rounded(ready, found.value, caps, limits) : simpleAmounts(ready, caps, limits),
     );
     if (found.ok) objective ??= found.value.objective;
-    const checked = wanted.map((own, bed) => checkedBed(ready, bed, own));
+    const checked = wanted.map((own, bed) => worthwhile(ready, bed, checkedBed(ready, bed, own)));
     let isHeldBack = false;
     checked.forEach(({ amounts }, bed) => {
       for (const [layer, millimetres] of wanted[bed]!) {
@@ -187,6 +200,9 @@ export function makePlan(
   if (!made.ok) return made;
   const plan = made.value;
   const { ready } = plan;
+  const mends = mendMoves(plan);
+  if (question.sources.length === 0 && mends.length === 0)
+    return failure({ kind: 'nothing to lay' });
   const toEnd = answersToEnd(plan);
   const { lines, leftOut, coming } = linesOf(plan, toEnd);
   const laid = ready.sources.map((source) =>
@@ -195,6 +211,11 @@ export function makePlan(
       .filter(({ sourceId }) => sourceId === source.id)
       .reduce((sum, { amount }) => sum + amount.litres, 0),
   );
+  const mow = mowAdvice(plan, solve);
+  tell?.({
+    done: question.beds.length + stepsAfterBeds,
+    of: question.beds.length + stepsAfterBeds,
+  });
   return success({
     today: question.today,
     lines,
@@ -202,8 +223,8 @@ export function makePlan(
     coming,
     sources: sourceAccounts(question, ready.sources, laid),
     effects: planEffects(plan, toEnd),
-    mends: mendMoves(plan),
-    mow: mowAdvice(plan, solve),
+    mends,
+    mow,
     how:
       plan.trouble === null && plan.objective !== null
         ? { kind: 'solved', objective: plan.objective, rounded: plan.settledObjective }
