@@ -1,14 +1,17 @@
 import { dayOf, seasonEnd, seasonStart, type DayNumber } from '../core/days';
 import { usualDegreeDays, type RecordedDay } from '../core/season/ahead';
+import { regrowthDay } from '../core/crop/regrowth';
 import type {
   CropInput,
+  GrowthClock,
+  GrowthSeason,
   LegumeInput,
   MonthlyNormals,
   PlantingInput,
   SoilProperties,
 } from '../core/season/input';
 import { gramsPerM2FromMgPerKg } from '../core/units';
-import { cropOf } from '../tables/crops';
+import { cropOf, staysForYears } from '../tables/crops';
 import { sowingTrialsOf } from '../tables/emergence';
 import { nurseryDays } from '../tables/nursery';
 import type { CropRow } from '../tables/shapes';
@@ -18,6 +21,10 @@ import type { Planting } from './schema';
 /** What a crop's clock and need are reckoned with. */
 export interface PlantingSurroundings {
   readonly today: DayNumber;
+  /** first day of the run, where it begins before the season that holds today */
+  readonly firstDay?: DayNumber;
+  /** last day of the run, where it ends after the season that holds today */
+  readonly lastDay?: DayNumber;
   readonly seasonStartMonth: number;
   readonly record: readonly RecordedDay[];
   readonly normals: MonthlyNormals;
@@ -117,48 +124,103 @@ function clockShift(row: CropRow, how: Planting['how']): number {
 
 const dayOrNull = (text: string | null): DayNumber | null => (text === null ? null : dayOf(text));
 
+/** A clock from one day to the row's usual end, no later than `last`. */
+function growthClock(
+  crop: CropInput,
+  startDay: DayNumber,
+  last: DayNumber,
+  { today, record, normals }: PlantingSurroundings,
+): GrowthClock {
+  const usualEndDay = Math.min(startDay + crop.usualDays, last);
+  const days = usualEndDay - startDay;
+  return {
+    startDay,
+    firstHarvestDay: startDay + crop.firstHarvestDays,
+    usualEndDay,
+    normalDegreeDays: usualDegreeDays(record, normals, today, startDay, days, crop.baseCelsius),
+  };
+}
+
 /**
- * A planting as the engine takes it. Typed days win over the crop row's. Perennials grow anew each
- * season: their clock starts on the first day of the season that holds today.
+ * The seasons of a plant that stays for years, from the run's first to its last: in
+ * its first it grows from the day it was planted, in each later one from `regrowthDay`. A first
+ * harvest that was typed holds for its own season.
+ */
+function growthSeasons(
+  planting: Planting,
+  crop: CropInput,
+  around: PlantingSurroundings,
+): readonly GrowthSeason[] {
+  const { today, seasonStartMonth, normals } = around;
+  const begun = dayOf(planting.started);
+  const typedPick = dayOrNull(planting.firstHarvest);
+  const typedEnd = dayOrNull(planting.cleared);
+  const first = seasonStart(Math.max(begun, around.firstDay ?? today), seasonStartMonth);
+  const until = around.lastDay ?? today;
+  const stands = Math.max(begun, Math.min(until, typedEnd ?? until));
+  const last = Math.max(first, seasonStart(stands, seasonStartMonth));
+  const seasons: GrowthSeason[] = [];
+  for (let day = first; day <= last; day = seasonEnd(day, seasonStartMonth) + 1) {
+    const end = seasonEnd(day, seasonStartMonth);
+    const isRegrowth = begun < day;
+    const startDay = isRegrowth ? regrowthDay(normals, day, crop.baseCelsius) : begun;
+    const clock = growthClock(crop, startDay, end, around);
+    const isTyped = typedPick !== null && typedPick >= day && typedPick <= end;
+    const firstHarvestDay = isTyped ? typedPick : clock.firstHarvestDay;
+    seasons.push({
+      ...clock,
+      firstHarvestDay: Math.min(firstHarvestDay, clock.usualEndDay),
+      seasonDay: day,
+      isRegrowth,
+    });
+  }
+  return seasons;
+}
+
+/**
+ * A planting as the engine takes it. Typed days win over the crop row's.
  *
  * The clearing day is the typed one; without one the usual end while that lies ahead; past it
- * null: still standing, nobody has said otherwise.
+ * null: still standing, nobody has said otherwise. A plant that stays for years stands until it is
+ * cleared, and has a clock for each season of the run.
  */
-export function plantingInput(
-  planting: Planting,
-  { today, seasonStartMonth, record, normals, soil }: PlantingSurroundings,
-): PlantingInput {
+export function plantingInput(planting: Planting, around: PlantingSurroundings): PlantingInput {
   const row = cropOf(planting.cropId);
   if (!row) throw new Error(`No crop ${planting.cropId} in the tables`);
+  const { today, soil } = around;
   const crop = cropInput(row, planting, soil);
   const begun = dayOf(planting.started);
-  const isPerennial = row.excessClass === 'perennial';
-  const startDay = isPerennial ? Math.max(begun, seasonStart(today, seasonStartMonth)) : begun;
-  const usualEndDay = isPerennial
-    ? Math.min(startDay + crop.usualDays, seasonEnd(today, seasonStartMonth))
-    : startDay + crop.usualDays;
   const typedEnd = dayOrNull(planting.cleared);
-  const clearingDay = typedEnd ?? (usualEndDay > today ? usualEndDay : null);
-  const firstHarvestDay = dayOrNull(planting.firstHarvest) ?? startDay + crop.firstHarvestDays;
-  return {
+  const common = {
     id: planting.id,
     crop,
     share: planting.share,
-    startDay,
     sown: planting.how === 'sown',
-    firstHarvestDay: Math.min(firstHarvestDay, clearingDay ?? usualEndDay),
-    usualEndDay,
-    clearingDay,
     cleared: typedEnd !== null && typedEnd <= today,
     topsFate: planting.tops,
-    normalDegreeDays: usualDegreeDays(
-      record,
-      normals,
-      today,
-      startDay,
-      usualEndDay - startDay,
-      crop.baseCelsius,
-    ),
     nodulesSeen: planting.nodules === 'not looked' ? null : planting.nodules === 'pink',
+  };
+  if (staysForYears(row.id)) {
+    const seasons = growthSeasons(planting, crop, around);
+    const current = seasons.at(-1);
+    if (!current) throw new Error(`No season of ${planting.id}`);
+    const { seasonDay, isRegrowth: _isRegrowth, ...clock } = current;
+    return {
+      ...common,
+      ...clock,
+      startDay: Math.max(begun, seasonDay),
+      standsSince: begun,
+      seasons,
+      clearingDay: typedEnd,
+    };
+  }
+  const clock = growthClock(crop, begun, Infinity, around);
+  const clearingDay = typedEnd ?? (clock.usualEndDay > today ? clock.usualEndDay : null);
+  const firstHarvestDay = dayOrNull(planting.firstHarvest) ?? clock.firstHarvestDay;
+  return {
+    ...common,
+    ...clock,
+    firstHarvestDay: Math.min(firstHarvestDay, clearingDay ?? clock.usualEndDay),
+    clearingDay,
   };
 }

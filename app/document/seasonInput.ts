@@ -28,6 +28,8 @@ export interface SeasonOptions {
   readonly extraApplications?: readonly Application[];
   /** last day whose recorded weather may be used; `today` unless said otherwise, never later */
   readonly weatherUpTo?: DayNumber;
+  /** run to the end of the season after the one that holds `today` */
+  readonly throughNextSeason?: boolean;
   /** leave out what was done or found after `today`: the bed as it was known then */
   readonly knownThen?: boolean;
 }
@@ -38,6 +40,26 @@ export const typicalSeed = 1;
 const leadDays = 42;
 /** ... but not from before the season before: what stands longer is taken as it was then. */
 const longestLeadDays = 366;
+
+/**
+ * First day of the season of the bed's first entry: a layer, or a planting that was cleared since.
+ * What they left behind is in the bed to this day. Infinity where there is none by `today`.
+ */
+function firstSeasonLogged(
+  garden: Garden,
+  bedId: string,
+  today: DayNumber,
+  seasonStartMonth: number,
+): DayNumber {
+  const days = [
+    ...garden.applications.filter((one) => one.bedId === bedId).map(({ date }) => dayOf(date)),
+    ...garden.plantings
+      .filter((one) => one.bedId === bedId && one.cleared !== null && dayOf(one.cleared) <= today)
+      .map(({ started }) => dayOf(started)),
+  ];
+  const first = days.reduce((earliest, day) => Math.min(earliest, day), Infinity);
+  return first <= today ? seasonStart(first, seasonStartMonth) : Infinity;
+}
 /** A soil test counts as the start when it was taken at most this long before. */
 const testCountsDays = 60;
 
@@ -199,10 +221,11 @@ export function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeathe
  * Garden and tables as the engine takes one bed: everything per m2 of that bed, in inside units, at
  * likely values.
  *
- * The run starts on the day from which the gardener knows the bed, where one is given; else on the first day of the
- * season that holds `today`, or six weeks before the earliest planting that stands in it where that
- * is sooner (at most a year before). It ends with the season that holds `today`. What lies outside
- * is left out; the weather after `today` is imagined.
+ * The run starts on the day from which the gardener knows the bed, where one is given; else with the
+ * season of the bed's first layer or of its first planting that was cleared, so that each season
+ * starts from the end of the one before; or six weeks before the earliest planting that stands in
+ * the season of `today` where that is sooner (at most a year before that season). It ends with the
+ * season that holds `today`. What lies outside is left out; the weather after `today` is imagined.
  *
  * @throws when the garden has no such bed, or points at something missing: `parseGarden` and the
  *   store let no such garden in
@@ -218,12 +241,15 @@ export function bedSeason(
   if (!bed) throw new Error(`No bed ${bedId}`);
   const { seasonStartMonth, latitudeDegrees } = garden.garden;
   const seasonFirst = seasonStart(today, seasonStartMonth);
-  const lastDay = seasonEnd(today, seasonStartMonth);
+  const thisEnd = seasonEnd(today, seasonStartMonth);
+  const lastDay = options.throughNextSeason ? seasonEnd(thisEnd + 1, seasonStartMonth) : thisEnd;
   const normals = normalsOf(garden);
   const record = recordOf(garden, Math.min(today, options.weatherUpTo ?? today));
 
-  const surroundings = (soil: SoilProperties) => ({
+  const surroundings = (soil: SoilProperties, from: DayNumber) => ({
     today,
+    firstDay: from,
+    lastDay,
     seasonStartMonth,
     record,
     normals,
@@ -237,13 +263,17 @@ export function bedSeason(
   const standing = (planting: PlantingInput, from: DayNumber): boolean =>
     planting.startDay <= lastDay && (planting.clearingDay === null || planting.clearingDay > from);
   const earliest = own
-    .map((planting) => plantingInput(planting, surroundings(roughSoil)))
+    .map((planting) => plantingInput(planting, surroundings(roughSoil, seasonFirst)))
     .filter((planting) => standing(planting, seasonFirst))
-    .reduce((day, planting) => Math.min(day, planting.startDay), Infinity);
+    .map(({ startDay, seasons }) => seasons?.at(-1)?.startDay ?? startDay)
+    .reduce((first, day) => Math.min(first, day), Infinity);
   const firstDay =
     bed.knownSince !== null && dayOf(bed.knownSince) <= today
       ? dayOf(bed.knownSince)
-      : Math.max(seasonFirst - longestLeadDays, Math.min(seasonFirst, earliest - leadDays));
+      : Math.min(
+          firstSeasonLogged(garden, bedId, today, seasonStartMonth),
+          Math.max(seasonFirst - longestLeadDays, Math.min(seasonFirst, earliest - leadDays)),
+        );
 
   const soil = soilOf(garden, bed, firstDay, today);
   const seasonStarts: DayNumber[] = [];
@@ -282,7 +312,7 @@ export function bedSeason(
     keptMoist: bed.watering === 'kept moist',
     ...(curveNumber === null ? {} : { runoffCurveNumber: curveNumber }),
     plantings: own
-      .map((planting) => plantingInput(planting, surroundings(soil)))
+      .map((planting) => plantingInput(planting, surroundings(soil, firstDay)))
       .filter((planting) => standing(planting, firstDay)),
     layers: [...garden.applications, ...(options.extraApplications ?? [])]
       .filter((application) => application.bedId === bedId)

@@ -36,6 +36,9 @@ export type CropId = keyof typeof crops;
 /** Every crop, in the order of the tables. */
 export const cropRows: readonly CropRow[] = Object.values(crops);
 
+/** Stays in the ground for years and grows again each season. */
+export const staysForYears = (id: string): boolean => Object.hasOwn(perennials, id);
+
 /** The crop of that id; undefined when the tables do not have it. */
 export const cropOf = (id: string): CropRow | undefined =>
   Object.hasOwn(crops, id) ? crops[id as CropId] : undefined;

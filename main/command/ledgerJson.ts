@@ -110,6 +110,11 @@ export function bedAsJson(
         harvested: planting.harvested,
         removed: planting.removed,
         left: planting.left,
+        earlierSeasons: (planting.earlierSeasons ?? []).map(({ firstDay, lastDay, ...sums }) => ({
+          from: textFromDay(firstDay),
+          to: textFromDay(lastDay),
+          ...sums,
+        })),
       };
     }),
     layers: input.layers.map((layer) => {

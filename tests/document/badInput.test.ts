@@ -214,7 +214,7 @@ describe('what looks impossible and has a meaning', () => {
     const garden = open((one) => {
       const [first] = one.events.filter(({ kind }) => kind === 'soil test');
       if (first?.kind !== 'soil test') throw new Error('no test');
-      one.events.push({ ...first, id: 'event-7', nitrateMgPerKg: 21 });
+      one.events.push({ ...first, id: 'event-77', nitrateMgPerKg: 21 });
     });
     const start = dayOf('2021-04-20');
     const { startingMineralTop, bulkDensityKgPerL } = soilOf(
@@ -284,7 +284,7 @@ describe('what looks impossible and has a meaning', () => {
     [
       'two readings of the gauge on a day',
       (one) => {
-        one.events.push({ id: 'event-7', date: '2021-06-02', kind: 'rain gauge', millimetres: 4 });
+        one.events.push({ id: 'event-77', date: '2021-06-02', kind: 'rain gauge', millimetres: 4 });
       },
     ],
     [

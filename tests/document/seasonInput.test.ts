@@ -51,9 +51,18 @@ describe('how long a bed is run', () => {
     expect(input.firstDay).toBe(dayOf('2020-10-10') - 42);
     expect(input.seasonStarts).toEqual([dayOf('2021-01-01')]);
   });
-  test('a planting that was cleared before the season is no reason, and is left out', () => {
-    const garden = only({ started: '2020-05-10', cleared: '2020-10-01' });
-    expect(season(garden)).toMatchObject({ firstDay: dayOf('2021-01-01'), plantings: [] });
+  test('with the season of a planting that was cleared since: what it left is still there', () => {
+    const garden = only({ started: '2019-05-10', cleared: '2019-10-01' });
+    const input = season(garden);
+    expect(input.firstDay).toBe(dayOf('2019-01-01'));
+    expect(input.seasonStarts).toEqual([dayOf('2020-01-01'), dayOf('2021-01-01')]);
+    expect(input.plantings).toHaveLength(1);
+  });
+  test('with the season of the first layer, and not of one that is only thought of', () => {
+    const garden = changed((one) => (one.applications[1]!.date = '2018-06-05'));
+    expect(season(garden).firstDay).toBe(dayOf('2018-01-01'));
+    const ahead = changed((one) => (one.applications[1]!.date = '2021-06-25'));
+    expect(season(ahead).firstDay).toBe(dayOf('2021-01-01'));
   });
   test('a planting that stands for ever is no reason to run for ever', () => {
     const garden = only({ cropId: 'tomato', started: '2011-05-01' });

@@ -5,6 +5,7 @@ import type { Limits } from './limits';
 import {
   canFix,
   forecastMetOf,
+  growsFrom,
   openShareOf,
   type PlantingAccount,
   plantingAccounts,
@@ -54,7 +55,7 @@ function nitrateAtFlowering(
   const fruit = accounts.filter((account) => account.planting.crop.excessClass === 'fruit');
   if (fruit.length === 0) return null;
   const { planting } = fruit.reduce((best, one) => (one.need > best.need ? one : best));
-  const flower = planting.startDay + (planting.crop.flowerDays ?? planting.crop.firstHarvestDays);
+  const flower = growsFrom(planting) + (planting.crop.flowerDays ?? planting.crop.firstHarvestDays);
   const first = Math.max(run.firstDay, flower - limits.numbers['flower window before']);
   const last = Math.min(lastDayOf(run), flower + limits.numbers['flower window after']);
   let highest = 0;

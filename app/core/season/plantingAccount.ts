@@ -29,6 +29,10 @@ export interface PlantingAccount {
 export const isStanding = (planting: PlantingInput, day: DayNumber): boolean =>
   planting.startDay <= day && (planting.clearingDay === null || day < planting.clearingDay);
 
+/** Day from which this season's growth counts: of a plant that stays for years when it grows again. */
+export const growsFrom = ({ seasons, startDay }: PlantingInput): DayNumber =>
+  seasons?.at(-1)?.startDay ?? startDay;
+
 export const standingPlantings = (input: BedSeason, day: DayNumber): readonly PlantingInput[] =>
   input.plantings.filter((planting) => isStanding(planting, day));
 

@@ -3,6 +3,7 @@ import type { LayerOnChart, SeasonChartData } from '../../charts/season/data';
 import { dayOf, seasonStart, type DayNumber } from '../../core/days';
 import type { DrawsAnswer } from '../../core/season/draws/runDraws';
 import type { PlantingInput } from '../../core/season/input';
+import { growsFrom } from '../../core/season/plantingAccount';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';
@@ -110,7 +111,7 @@ export function seasonChartData(
       name: cropOf(planting.crop.id)?.name ?? planting.crop.id,
       sown: planting.sown,
       flowerDay:
-        planting.crop.flowerDays === null ? null : planting.startDay + planting.crop.flowerDays,
+        planting.crop.flowerDays === null ? null : growsFrom(planting) + planting.crop.flowerDays,
       // nobody picks what is grown to be laid or dug in
       firstHarvestDay: isCoverCrop(planting) ? null : planting.firstHarvestDay,
       isCoverCrop: isCoverCrop(planting),

@@ -93,8 +93,14 @@ export function plantingCautions(run: Run, limits: Limits): Caution[] {
         }),
       ]
     : [];
+  // what stays for years is never overdue: it rests till its next season
   for (const planting of standing)
-    if (!planting.cleared && planting.clearingDay === null && planting.usualEndDay < input.today)
+    if (
+      !planting.seasons &&
+      !planting.cleared &&
+      planting.clearingDay === null &&
+      planting.usualEndDay < input.today
+    )
       cautions.push(
         factCaution('overdue', 'overdue', limits, {
           number: input.today - planting.usualEndDay,
