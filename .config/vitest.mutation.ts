@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** What finds most faults soonest runs first: a fault that is found ends the run. */
-const slow = ['tests/core/season/draws.', 'tests/core/ahead'];
+const slow = ['tests/core/season/draws.', 'tests/core/season/poorDraws', 'tests/core/ahead'];
 const soonest = ['tests/core/ode/season', 'tests/core/season/', 'tests/core/'];
 const rank = ({ moduleId }: TestSpecification): number => {
   if (slow.some((part) => moduleId.includes(part))) return soonest.length + 1;
@@ -17,15 +17,16 @@ class SoonestFirst extends BaseSequencer {
 }
 
 /**
- * What tests the engine, but for the laws over random beds: they take minutes for each mutant that
- * lives, and a mutant that only they would kill counts as alive here. So the score is a lower bound.
+ * What tests the engine, but for the laws over random beds and many draws: they take minutes for each
+ * mutant that lives, and a mutant that only they would kill counts as alive here. So the score is a
+ * lower bound.
  */
 export default defineConfig({
   root: join(import.meta.dirname, '..'),
   test: {
     include: ['tests/{core,published}/**/*.test.ts'],
     exclude: [
-      'tests/core/season/{order,limits,balance,weatherLaws,leanDraws}.test.ts',
+      'tests/core/season/{order,limits,balance,weatherLaws,leanDraws,overFeeding,signsInDraws}.test.ts',
       'tests/core/cautionsNothingJumps.test.ts',
       'tests/core/lawn/**',
       'tests/published/verify.test.ts',
