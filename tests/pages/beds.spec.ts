@@ -1,7 +1,7 @@
 // A bed opened: its figures, and everything that can be written down, changed and taken back on it.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { goTo, openSample, seasonsAreImagined } from './journeys';
 
 async function openBed(garden: Page, name: string) {
   await openSample(garden);
@@ -69,6 +69,73 @@ test('rain, water, harvest, tests, raking and digging are written down and undon
   for (let step = 0; step < 6; step += 1) await garden.keyboard.press('Control+z');
   await expect(log(garden)).not.toContainText('Watered');
   await expect(garden.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+});
+
+test('what was seen and dug weighs the odds, is changed, and taken back', async ({ garden }) => {
+  await openBed(garden, 'Bean row, grass half');
+  await seasonsAreImagined(garden);
+  const sure = garden.getByRole('region', { name: 'How sure that is' });
+  await expect(sure).toContainText('Gathered from the air by its roots');
+  await expect(sure).not.toContainText('they rest on');
+
+  await garden.getByRole('button', { name: 'Look and dig…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Look and dig: Bean row, grass half' });
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  await expect(dialog.getByRole('alert')).toContainText('Nothing is ticked yet');
+  const answer = (question: string, name: string) =>
+    dialog.getByRole('radiogroup', { name: question }).getByRole('radio', { name }).check();
+  await answer('Lower leaves', 'yellow');
+  await answer('Soil a finger deep', 'dry');
+  await answer('Soil that shows through the cover', 'all of it');
+  await dialog.getByRole('button', { name: 'Write it down' }).click();
+  await expect(log(garden)).toContainText(
+    'Looked and dug: lower leaves yellow, all the soil shows, dry a finger deep',
+  );
+  await expect(log(garden)).toContainText('thirst before it is hunger');
+  await expect(sure).toContainText('they rest on about');
+
+  await garden.getByRole('button', { name: /^Change [Tt]oday: a look$/ }).click();
+  await expect(
+    dialog.getByRole('radiogroup', { name: 'Lower leaves' }).getByRole('radio', { name: 'yellow' }),
+  ).toBeChecked();
+  await answer('Root nodules, cut open', 'white inside');
+  await dialog.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(log(garden)).toContainText('nodules white inside');
+  // no nodule works: these beans gather nothing from the air
+  await expect(sure).not.toContainText('Gathered from the air');
+
+  await garden.getByRole('button', { name: /^Delete [Tt]oday: a look$/ }).click();
+  await expect(log(garden)).not.toContainText('Looked and dug');
+  await expect(sure).not.toContainText('they rest on');
+  for (let step = 0; step < 3; step += 1) await garden.keyboard.press('Control+z');
+  await expect(garden.getByRole('button', { name: /^Undo/ })).toBeDisabled();
+});
+
+test('odds, ranges and what to measure; imagining is stopped and gone on with', async ({
+  garden,
+}) => {
+  await openBed(garden, 'Gate bed');
+  await seasonsAreImagined(garden);
+  const state = garden.getByRole('region', { name: 'How it stands' });
+  await expect(state).toContainText(/Over-fed in (all|nearly all|\d of 10) imagined seasons/);
+  const season = garden.getByRole('figure', { name: 'Season of Gate bed' });
+  await expect(season).toContainText('in 8 imagined seasons of 10');
+  await expect(season).toContainText('likely, 8 seasons of 10');
+  await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
+  await expect(garden.getByRole('columnheader', { name: 'likely, 8 seasons of 10' })).toBeVisible();
+  const sure = garden.getByRole('region', { name: 'How sure that is' });
+  await expect(sure).toContainText(/In hand and to come[^:]*times/);
+  await expect(sure.getByText('Hangs most on').first()).toBeVisible();
+
+  await garden.getByRole('button', { name: 'Stop imagining' }).click();
+  await expect(garden.getByText(/^Imagining is stopped/)).toBeVisible();
+  await garden.getByRole('button', { name: 'Water…' }).click();
+  await garden.getByRole('dialog').getByRole('textbox').first().fill('10 mm');
+  await garden.getByRole('button', { name: 'Write it down' }).click();
+  await expect(state).toContainText('from before the last change');
+  await garden.getByRole('button', { name: 'Go on imagining' }).click();
+  await expect(state).not.toContainText('from before the last change');
+  await seasonsAreImagined(garden);
 });
 
 test('a soil test beyond belief is asked about', async ({ garden }) => {

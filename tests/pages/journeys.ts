@@ -13,6 +13,11 @@ export async function bedsAreReckoned(garden: Page): Promise<void> {
   await expect(garden.locator('.notice, .quiet').first()).toBeVisible();
 }
 
+/** Waits until every bed's imagined seasons have been run; on a page that shows their odds. */
+export async function seasonsAreImagined(garden: Page): Promise<void> {
+  await expect(garden.getByText(/^Odds and ranges come from/)).toBeVisible({ timeout: 30_000 });
+}
+
 export const goTo = (garden: Page, place: 'This week' | 'Beds' | 'Garden'): Promise<void> =>
   garden.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click();
 

@@ -3,7 +3,7 @@
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { firstLine, goTo, openSample } from './journeys';
+import { firstLine, goTo, openSample, seasonsAreImagined } from './journeys';
 
 const folder = join(import.meta.dirname, '../pictures');
 
@@ -24,6 +24,7 @@ async function bedOpen(garden: Page) {
   await goTo(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   await expect(garden.getByRole('slider')).toBeVisible();
+  await seasonsAreImagined(garden);
 }
 
 const pictures: readonly {
@@ -63,6 +64,7 @@ const pictures: readonly {
     enter: async (garden) => {
       await openSample(garden);
       await goTo(garden, 'Beds');
+      await seasonsAreImagined(garden);
     },
   },
   { name: 'bed', width: 1280, height: 2100, enter: bedOpen },

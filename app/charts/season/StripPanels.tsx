@@ -58,7 +58,7 @@ const stageShapes: Readonly<Record<Stage, { readonly d: string; readonly isSolid
     isSolid: false,
   },
   pick: {
-    d: 'M0 -3.5 L2 -7 M0 -3.5 A4 4 0 1 0 0.01 -3.5 Z',
+    d: 'M0 -3 L3 -8 M0 -3.5 A4 4 0 1 0 0.01 -3.5 Z',
     isSolid: true,
   },
   cleared: { d: 'M-2.5 5 L2.5 -5 M1.5 5 L6.5 -5', isSolid: false },

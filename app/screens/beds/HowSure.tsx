@@ -159,17 +159,10 @@ function RemedyButton(props: {
     );
   if (remedy === 'nitrate test' || remedy === 'humus test')
     return (
-      <button
-        type="button"
-        className="button-small"
-        aria-label={
-          remedy === 'nitrate test'
-            ? 'Write down a nitrate test'
-            : 'Write down an organic matter test'
-        }
-        onClick={props.onTest}
-      >
-        Write down a test…
+      <button type="button" className="button-small" onClick={props.onTest}>
+        {remedy === 'nitrate test'
+          ? 'Write down a nitrate test…'
+          : 'Write down an organic matter test…'}
       </button>
     );
   return null;

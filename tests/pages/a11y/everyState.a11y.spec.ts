@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { firstLine, goTo, openSample } from '../journeys';
+import { firstLine, goTo, openSample, seasonsAreImagined } from '../journeys';
 import { smallTargets, spreadText, unreadableText } from './inPage';
 
 const usual = { width: 1280, height: 860 };
@@ -137,6 +137,7 @@ test('dialogs of this week', async ({ garden }) => {
 test('beds', async ({ garden }) => {
   await openSample(garden);
   await goTo(garden, 'Beds');
+  await seasonsAreImagined(garden);
   await look(garden, 'beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   await expect(garden.getByRole('slider')).toBeVisible();
@@ -146,6 +147,8 @@ test('beds', async ({ garden }) => {
   await garden.getByRole('button', { name: 'The same as a list' }).click();
   await garden.getByText('Why', { exact: true }).click();
   await look(garden, 'a bed with its tables');
+  await garden.getByRole('button', { name: 'Stop imagining' }).click();
+  await look(garden, 'a bed, imagining stopped');
 });
 
 test('dialogs of a bed', async ({ garden }) => {
@@ -153,7 +156,7 @@ test('dialogs of a bed', async ({ garden }) => {
   await goTo(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   const notes = garden.getByRole('group', { name: 'Write something down' }).getByRole('button');
-  await expect(notes).toHaveCount(7);
+  await expect(notes).toHaveCount(8);
   for (const note of await notes.all()) {
     await note.click();
     const dialog = garden.getByRole('dialog');

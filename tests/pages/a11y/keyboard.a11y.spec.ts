@@ -3,7 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample } from '../journeys';
+import { goTo, openSample, seasonsAreImagined } from '../journeys';
 import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 
@@ -28,6 +28,8 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
       await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
       await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
       await garden.getByRole('button', { name: 'The same as a list' }).click();
+      // what is worth measuring has buttons, and comes with the imagined seasons
+      await seasonsAreImagined(garden);
     },
   ],
   [
