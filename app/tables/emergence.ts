@@ -26,6 +26,29 @@ const tried = (
       days === null ? null : single(days, 'days', source, `${vegetable}, ${celsius} °C`, standing),
   }));
 
+/**
+ * Days at some temperatures from degree-days above a base, for a crop that was sown on many dates
+ * and not at steady warmth.
+ */
+const byDegreeDays = (
+  vegetable: string,
+  baseCelsius: number,
+  degreeDays: number,
+  at: readonly number[],
+): readonly TrialRow[] => [
+  { celsius: baseCelsius, days: null },
+  ...at.map((celsius) => ({
+    celsius,
+    days: single(
+      degreeDays / (celsius - baseCelsius),
+      'days',
+      'Souza2017',
+      `${vegetable}: abstract, ${degreeDays} degree-days above ${baseCelsius} °C to emergence`,
+      'derived',
+    ),
+  })),
+];
+
 /** Days from sowing to emergence in moist soil, seed half an inch deep, by vegetable as printed. */
 export const emergenceTrials = {
   asparagus: tried('asparagus', [
@@ -241,19 +264,7 @@ export const emergenceTrials = {
     [35, 3],
     [40, none],
   ]),
-  squash: tried(
-    'squash',
-    [
-      // none at 15 °C is as of melons (assumed): colder than 20 was not tried
-      [15, none],
-      [20, 15],
-      [25, 6],
-      [30, 4],
-      [35, 3],
-    ],
-    'SeedCompanyTable',
-    'reported',
-  ),
+  squash: byDegreeDays('squash', 12, 88.2, [20, 25, 30, 35]),
   cowpea: tried(
     'cowpea',
     [

@@ -111,6 +111,12 @@ export const plantSources = {
     'Days to emergence by soil temperature',
     'its web page; whose trials is not said; read',
   ),
+  Souza2017: source(
+    'Souza AP de, Silva AC da, Pizzatto M, Souza ME de',
+    2017,
+    'Thermal requirements and productivity of squash in the Cerrado-Amazon transition',
+    'Agrociencia Uruguay 21(2); Cucurbita moschata, six sowings; abstract read',
+  ),
   SeedPages: source(
     'Seed firms and growing guides',
     null,

@@ -20,7 +20,7 @@ test('no row of it is missing', () => {
   expect(table.rows).toHaveLength(131);
   const names = new Set(table.rows.map(([name]) => name));
   expect(names.size).toBe(23);
-  // two come from a seed firm, not from this table
+  // these two come from elsewhere
   expect(Object.keys(emergenceTrials).filter((name) => !names.has(name))).toEqual([
     'squash',
     'cowpea',

@@ -10,7 +10,7 @@ const leftOut =
     return values.of(`emergence of ${name}`, emergenceSpread) / emergenceRate(others, celsius);
   };
 
-/** Days at one warmth, by the trials of a relative. */
+/** Days at one warmth, by the trials of a relative, or by others' of the same. */
 const asRelative =
   (name: EmergenceName, celsius: number): Ours =>
   (values) =>
@@ -46,4 +46,6 @@ export const emergenceCases: Cases = {
   'GE-chard-10': asRelative('beet', 10),
   'GE-chard-25': asRelative('beet', 25),
   'GE-broad-bean-15': asRelative('pea', 15),
+  'GE-squash-20': asRelative('squash', 20),
+  'GE-squash-25': asRelative('squash', 25),
 };
