@@ -14,10 +14,12 @@ import './style/layout.css';
 import './style/screens.css';
 import './style/charts.css';
 import { startSeasonWorker, workerEngine } from './worker/client';
+import { startPlanWorker, workerPlanner } from './worker/planClient';
 
 const store = createMowingsStore({
   host: chooseHost(),
   engine: workerEngine(startSeasonWorker),
+  planner: workerPlanner(startPlanWorker),
 });
 
 const root = document.getElementById('root');

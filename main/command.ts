@@ -4,11 +4,19 @@ import { behaviour } from './command/behaviour';
 import { exitCodes } from './command/exitCodes';
 import { ledger, type Voice } from './command/ledger';
 import { weather } from './command/weather';
+import { week } from './command/week';
 
 const voiceOfTerminal: Voice = {
   answer: (text) => void process.stdout.write(text),
   complain: (sentence) => console.error(sentence),
 };
+
+function aboutProgram(program: string): { name: string; version: string } {
+  const { productName, version } = JSON.parse(
+    readFileSync(join(program, 'package.json'), 'utf8'),
+  ) as { productName: string; version: string };
+  return { name: productName, version };
+}
 
 /**
  * The command line, run by main/launch/runCommand.js: the same sums as the window, nothing but the
@@ -28,18 +36,16 @@ export async function runCommand(
   const [command, ...rest] = words;
   try {
     switch (command) {
-      case 'ledger': {
-        const { productName, version } = JSON.parse(
-          readFileSync(join(program, 'package.json'), 'utf8'),
-        ) as { productName: string; version: string };
-        return ledger(rest, folder, program, { name: productName, version }, voice);
-      }
+      case 'ledger':
+        return ledger(rest, folder, program, aboutProgram(program), voice);
+      case 'week':
+        return await week(rest, folder, program, aboutProgram(program), voice);
       case 'behaviour':
         return behaviour(program, voice);
       case 'weather':
         return await weather(rest, folder, voice);
       default:
-        voice.complain(`"${command ?? ''}" is not a command here. There are: ledger, weather.`);
+        voice.complain(`"${command ?? ''}" is not a command here. There are: ledger, weather, week.`);
         return exitCodes.usage;
     }
   } catch (error) {

@@ -30,6 +30,7 @@ import type {
   WeatherMergeFailure,
 } from '../document/weather/withWeather';
 import type { About, HostError, RecentFile } from '../host/contract';
+import type { PlanSlice } from './planContract';
 
 /*
  * What the screens see of the store. Four slices: `garden` (saved, undoable), `file` (where it
@@ -420,6 +421,6 @@ export interface ViewSlice {
 }
 
 export interface MowingsState
-  extends GardenSlice, FileSlice, ResultsSlice, ViewSlice, GardenActions {}
+  extends GardenSlice, FileSlice, ResultsSlice, PlanSlice, ViewSlice, GardenActions {}
 
 export type MowingsStore = StoreApi<MowingsState>;

@@ -1,6 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { sampleText } from '../document/sampleGarden';
 import type { Host } from '../host/contract';
+import { noPlanner, type Planner } from '../worker/planClient';
 import type { Engine } from '../worker/protocol';
 import { eventActions } from './actions/eventActions';
 import { layingActions } from './actions/layingActions';
@@ -12,6 +13,7 @@ import { weatherActions } from './actions/weatherActions';
 import type { MowingsState, MowingsStore } from './contract';
 import { fileDoor } from './fileSlice';
 import { gardenDoor } from './gardenSlice';
+import { planDoor } from './planSlice';
 import { resultsDoor } from './resultsSlice';
 import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
@@ -20,6 +22,8 @@ import { viewSlice } from './viewSlice';
 export interface StoreOptions {
   readonly host: Host;
   readonly engine: Engine;
+  /** where the week's plan is made; without one none is */
+  readonly planner?: Planner;
   /** text of the sample garden's file, if not the one that comes with the program */
   readonly sample?: string;
   readonly later?: Later;
@@ -38,6 +42,7 @@ const laterByClock: Later = (milliseconds, run) => {
 export function createMowingsStore({
   host,
   engine,
+  planner = noPlanner,
   sample = sampleText,
   later = laterByClock,
   computerToday = localToday,
@@ -45,12 +50,15 @@ export function createMowingsStore({
   const surroundings = { host, engine, later, computerToday };
   let gardenChanged = (): void => undefined;
   let resultsChanged = (): void => undefined;
+  let planChanged = (): void => undefined;
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
     const results = resultsDoor(get, set, surroundings);
     gardenChanged = file.gardenChanged;
+    const plan = planDoor(get, set, planner, surroundings);
     resultsChanged = results.changed;
+    planChanged = plan.changed;
     const tools = {
       read: get,
       edit: garden.slice.edit,
@@ -60,6 +68,7 @@ export function createMowingsStore({
       ...garden.slice,
       ...file.slice,
       ...results.slice,
+      ...plan.slice,
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -74,7 +83,10 @@ export function createMowingsStore({
   store.subscribe((state, before) => {
     const isOther = state.garden !== before.garden;
     const hasDayTurned = todayTextOf(state, computerToday) !== todayTextOf(before, computerToday);
-    if (isOther || hasDayTurned) resultsChanged();
+    if (isOther || hasDayTurned) {
+      resultsChanged();
+      planChanged();
+    }
     if (isOther) gardenChanged();
     if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {
       void host.describeWindow({ name: state.fileName, unsaved: state.unsaved });

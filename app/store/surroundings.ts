@@ -25,3 +25,5 @@ export const wholeDraws = 1_000;
 export const wholeDrawsPauseMilliseconds = 1_500;
 /** How often the host is asked whether the day has turned. */
 export const todayEveryMilliseconds = 5 * 60_000;
+/** Pause after a change before the week's plan is made anew: it is the slowest of all. */
+export const planPauseMilliseconds = 600;

@@ -151,6 +151,14 @@ export function sameThreadPlanner(solve: Solver): Planner {
   };
 }
 
+/** Where no plan can be made: every question is overtaken, so that nothing waits and nothing is shown. */
+export const noPlanner: Planner = {
+  warm: () => undefined,
+  plan: () => Promise.resolve({ state: 'superseded' }),
+  cancel: () => undefined,
+  stop: () => undefined,
+};
+
 /** The program's own worker. */
 export const startPlanWorker = (): PlanWorkerLike =>
   new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' }) as PlanWorkerLike;

@@ -15,4 +15,6 @@ export const exitCodes = {
   behaviour: 6,
   /** a weather file that cannot be read, or leaves something to be settled first */
   weather: 7,
+  /** nothing to plan for, or with */
+  plan: 8,
 } as const;

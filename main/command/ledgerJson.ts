@@ -1,5 +1,5 @@
 import { textFromDay } from '../../app/core/days';
-import { flowTotals } from '../../app/core/season/ledger';
+import { flowTotals, type LedgerLine } from '../../app/core/season/ledger';
 import {
   flowKinds,
   pools,
@@ -15,6 +15,7 @@ import type { BedAnswer } from '../../app/core/season/bedAnswer';
 import type { DrawsAnswer } from '../../app/core/season/draws/runDraws';
 import { drawsSeed } from '../../app/document/drawsQuestion';
 import type { Bed, Garden } from '../../app/document/schema';
+import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
 import { cautionWords } from '../../app/words/cautions';
 import { cropOf } from '../../app/tables/crops';
 import { basisOf } from '../../app/tables/thresholds';
@@ -28,6 +29,9 @@ function acrossEdge(result: SeasonResult, place: Source | Sink): number[] {
   });
   return days;
 }
+
+const byKind = (lines: readonly LedgerLine<string>[]): Record<string, number> =>
+  Object.fromEntries(lines.map(({ key, gM2 }) => [key, gM2]));
 
 function dayColumns(result: SeasonResult): Record<string, unknown> {
   const columns: Record<string, unknown> = {
@@ -95,6 +99,17 @@ export function bedAsJson(
         : [{ from: kind.from, to: kind.to, why: kind.why, gM2: Array.from(result.flows[index]!) }],
     ),
     flows: flowTotals(result),
+    seasons: bedSeasonAccounts(garden, input, result).map((season) => ({
+      year: season.year,
+      from: textFromDay(season.firstDay),
+      to: textFromDay(season.lastDay),
+      isOver: season.isOver,
+      start: season.start,
+      in: byKind(season.ledger.cameIn),
+      out: byKind(season.ledger.wentOut),
+      end: season.end,
+      carriedOver: { ...season.carriedOver, expectedNextSeason: season.expectedNextSeason },
+    })),
     plantings: result.plantings.map((planting) => {
       const typed = garden.plantings.find(({ id }) => id === planting.id);
       return {

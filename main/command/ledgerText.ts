@@ -1,8 +1,10 @@
+import { seasonStart } from '../../app/core/days';
 import { bedLedger, type LedgerLine } from '../../app/core/season/ledger';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import type { BedAnswer } from '../../app/core/season/bedAnswer';
 import type { DrawsAnswer } from '../../app/core/season/draws/runDraws';
 import type { Bed, Garden } from '../../app/document/schema';
+import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
 import { weatherKnown } from '../../app/document/weatherKnown';
 import { basisOf } from '../../app/tables/thresholds';
 import { cautionWords, nothingHeldBack } from '../../app/words/cautions';
@@ -15,6 +17,12 @@ import {
   stateOddsWords,
 } from '../../app/words/imaginedWords';
 import { balanceWords, cameInWords, holdingWords, wentOutWords } from '../../app/words/ledgerWords';
+import {
+  carriedNames,
+  carriedWords,
+  expectedWords,
+  seasonWord,
+} from '../../app/words/seasonAccountWords';
 import { weatherKnownSentence } from '../../app/words/weatherMessages';
 import {
   coverSentence,
@@ -40,7 +48,10 @@ export function bedAsText(
   const { season: result, verdict } = answer;
   const units = chartUnits(garden.garden.shownUnits);
   const screenUnits = unitsOf(garden.garden.shownUnits);
-  const ledger = bedLedger(result, result.firstDay, result.today);
+  const { seasonStartMonth } = garden.garden;
+  const seasons = bedSeasonAccounts(garden, answer.input, result);
+  const from = Math.max(result.firstDay, seasonStart(result.today, seasonStartMonth));
+  const ledger = bedLedger(result, from, result.today);
   const grams = (value: number): string => accountAmount(value, units.nitrogen);
   const lines = <Key extends string>(
     list: readonly LedgerLine<Key>[],
@@ -56,7 +67,7 @@ export function bedAsText(
     ...folded(coverSentence(verdict), '  '),
     ...(draws ? imagined(draws, answer) : []),
     '',
-    `  ${day(result.firstDay)} to ${day(result.today)}, ${units.nitrogen.long} of nitrogen`,
+    `  ${day(from)} to ${day(result.today)}, ${units.nitrogen.long} of nitrogen`,
     '  There at the start',
     ...lines(ledger.opening, holdingWords),
     '  Came in',
@@ -69,6 +80,22 @@ export function bedAsText(
     column('out and on hand', grams(ledger.totals.wentOut + ledger.totals.onHand)),
     `  ${balanceWords(ledger.difference)}`,
     '',
+    ...seasons
+      .filter(({ isOver }) => isOver)
+      .slice(-1)
+      .flatMap((season) => [
+        `  Left by the season of ${seasonWord(season.year, seasonStartMonth)} for the next`,
+        ...carriedNames
+          .filter((key) => season.carriedOver[key] > 1e-9)
+          .map((key) => column(carriedWords[key], grams(season.carriedOver[key]))),
+        ...(season.expectedNextSeason
+          ? folded(
+              expectedWords(season.expectedNextSeason, season.year, seasonStartMonth, units),
+              '  ',
+            )
+          : []),
+        '',
+      ]),
   ];
   if (answer.cautions.length === 0) out.push(`  ${nothingHeldBack}`);
   for (const caution of answer.cautions) {
@@ -92,7 +119,7 @@ function imagined(draws: DrawsAnswer, { verdict }: BedAnswer): string[] {
 }
 
 /** Breaks a sentence at spaces so that a terminal of 80 columns holds it. */
-function folded(text: string, indent: string): string[] {
+export function folded(text: string, indent: string): string[] {
   const out: string[] = [];
   let line = '';
   for (const word of text.split(' ')) {

@@ -1,0 +1,34 @@
+import type { Garden } from './schema';
+
+/** What things of a garden are called, by id; the id itself where there is no such thing any more. */
+export interface GardenNames {
+  readonly bed: (bedId: string) => string;
+  readonly lawn: (lawnId: string) => string;
+  readonly stock: (stockId: string) => string;
+  readonly lawnOfMowing: (mowingId: string) => string;
+  readonly container: (
+    containerId: string,
+  ) => { readonly name: string; readonly plural: string } | null;
+}
+
+const nameIn =
+  (things: readonly { readonly id: string; readonly name: string }[]) =>
+  (id: string): string =>
+    things.find((one) => one.id === id)?.name ?? id;
+
+/** @param units goes through untouched, for sentences that need both */
+export function planNamesOf<Units>(
+  garden: Garden,
+  units: Units,
+): GardenNames & { readonly units: Units } {
+  const lawn = nameIn(garden.lawns);
+  return {
+    units,
+    bed: nameIn(garden.beds),
+    lawn,
+    stock: nameIn(garden.stock),
+    lawnOfMowing: (mowingId) =>
+      lawn(garden.mowings.find(({ id }) => id === mowingId)?.lawnId ?? mowingId),
+    container: (containerId) => garden.containers.find(({ id }) => id === containerId) ?? null,
+  };
+}

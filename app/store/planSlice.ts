@@ -1,0 +1,153 @@
+import { usualWishes, type PlanWishes } from '../core/plan/question';
+import { planQuestion } from '../document/planQuestion';
+import type { Planner } from '../worker/planClient';
+import type { Read, Write } from './gardenSlice';
+import type { PlanSlice, WeekPlan } from './planContract';
+import { planPauseMilliseconds, type Surroundings } from './surroundings';
+import { todayDayOf } from './today';
+
+export interface PlanDoor {
+  readonly slice: PlanSlice;
+  /** garden or day are other than before */
+  changed(): void;
+}
+
+const noPlan: WeekPlan = {
+  state: 'idle',
+  answer: null,
+  isBehind: false,
+  trouble: null,
+  reason: null,
+  progress: null,
+  isStopped: false,
+};
+
+/** The week's plan: made while a place that shows it is open, and again when what it rests on changes. */
+export function planDoor(
+  read: Read,
+  write: Write,
+  planner: Planner,
+  { later, computerToday }: Pick<Surroundings, 'later' | 'computerToday'>,
+): PlanDoor {
+  let isWanted = false;
+  let callOff: (() => void) | null = null;
+
+  const put = (changes: Partial<WeekPlan>): void =>
+    write((state) => ({ plan: { ...state.plan, ...changes } }));
+
+  const make = async (): Promise<void> => {
+    const { garden, planWishes } = read();
+    if (!garden || !isWanted) return;
+    const isStill = (): boolean => read().garden === garden && read().planWishes === planWishes;
+    try {
+      const question = planQuestion(garden, todayDayOf(read(), computerToday), planWishes);
+      const settled = await planner.plan(question, (progress) => {
+        if (isStill()) put({ progress });
+      });
+      if (settled.state === 'superseded' || !isStill()) return;
+      if (settled.state === 'failed')
+        return put({ state: 'failed', reason: settled.reason, progress: null });
+      const made = settled.answer;
+      put({
+        state: 'ready',
+        progress: null,
+        reason: null,
+        isBehind: false,
+        answer: made.ok ? made.value : null,
+        trouble: made.ok ? null : made.error,
+      });
+    } catch (error) {
+      put({
+        state: 'failed',
+        reason: error instanceof Error ? error.message : String(error),
+        progress: null,
+      });
+    }
+  };
+
+  const ask = (pause: number): void => {
+    callOff?.();
+    callOff = null;
+    planner.cancel();
+    if (!isWanted || !read().garden || read().plan.isStopped) return;
+    put({ state: 'working', progress: null, reason: null });
+    callOff = later(pause, () => void make());
+  };
+
+  const behind = (): Partial<WeekPlan> => ({ isBehind: read().plan.answer !== null });
+
+  const wish = (change: (wishes: PlanWishes) => PlanWishes): void => {
+    write({ planWishes: change(read().planWishes) });
+    put(behind());
+    ask(0);
+  };
+
+  const slice: PlanSlice = {
+    plan: noPlan,
+    planWishes: usualWishes,
+    wantPlan: () => {
+      const { plan } = read();
+      if (!isWanted) planner.warm();
+      isWanted = true;
+      if (plan.isStopped) put({ isStopped: false });
+      const isFresh = plan.state === 'ready' && !plan.isBehind;
+      if (!isFresh) ask(0);
+    },
+    leavePlan: () => {
+      isWanted = false;
+      callOff?.();
+      callOff = null;
+      if (read().plan.state !== 'working') return;
+      planner.cancel();
+      put({ state: 'idle', progress: null });
+    },
+    stopPlan: () => {
+      callOff?.();
+      callOff = null;
+      planner.cancel();
+      put({ state: 'idle', progress: null, isStopped: true });
+    },
+    pinPlan: (bedId, sourceId, litres) =>
+      wish((wishes) => ({
+        ...wishes,
+        pins: [
+          // "none here" and "so much of this" speak of one bed: the newer counts
+          ...wishes.pins.filter(
+            (pin) =>
+              pin.bedId !== bedId ||
+              (sourceId !== null && pin.sourceId !== null && pin.sourceId !== sourceId),
+          ),
+          ...(litres === null ? [] : [{ bedId, sourceId, litres }]),
+        ],
+      })),
+    setBedsADay: (bedsADay) => wish((wishes) => ({ ...wishes, bedsADay })),
+    setGrassHeight: (lawnId, height) =>
+      wish((wishes) => ({ ...wishes, heights: { ...wishes.heights, [lawnId]: height } })),
+  };
+
+  return {
+    slice,
+    changed: () => {
+      const { garden, past, future } = read();
+      // another garden altogether: nothing of the old one's plan is of use
+      if (!garden || (past.length === 0 && future.length === 0))
+        write({ plan: noPlan, planWishes: usualWishes });
+      if (!garden) {
+        callOff?.();
+        planner.cancel();
+        return;
+      }
+      const { planWishes } = read();
+      const isThere = new Set(garden.beds.map(({ id }) => id));
+      if (planWishes.pins.some(({ bedId }) => !isThere.has(bedId)))
+        write({
+          planWishes: {
+            ...planWishes,
+            pins: planWishes.pins.filter(({ bedId }) => isThere.has(bedId)),
+          },
+        });
+      put(behind());
+      ask(planPauseMilliseconds);
+    },
+  };
+}

@@ -1,0 +1,301 @@
+import type { UnitSet } from '../amounts/unitSystem';
+import type { DayNumber } from '../core/days';
+import type {
+  BedLeftOut,
+  BedStanding,
+  Distance,
+  MendMove,
+  MowAdvice,
+  PlanAmount,
+  PlanEffects,
+  PlanLayer,
+  PlanLimit,
+  PlanLine,
+  PlanTrouble,
+  PlanTurn,
+  RestChoice,
+} from '../core/plan/answer';
+import type { GrassHeight, PlanSourceRef } from '../core/plan/question';
+import { dayWord, listed, percent } from './chartFormat';
+import { dayStyle } from './dates';
+import { countOf, estimateWithUnit, twoFigures } from './figures';
+import { nitrogenStateWords } from './states';
+
+/** What the sentences of a plan need to know of the garden. */
+export interface PlanNames {
+  readonly units: UnitSet;
+  readonly bed: (bedId: string) => string;
+  readonly lawn: (lawnId: string) => string;
+  readonly stock: (stockId: string) => string;
+  /** lawn a mowing came from */
+  readonly lawnOfMowing: (mowingId: string) => string;
+  readonly container: (
+    containerId: string,
+  ) => { readonly name: string; readonly plural: string } | null;
+}
+
+const dayIn = (day: DayNumber, { units }: PlanNames): string =>
+  dayWord(day, dayStyle(units.system));
+
+/** "clippings of Back lawn", "Chopped leaves" */
+export function planSourceWords(ref: PlanSourceRef, names: PlanNames): string {
+  switch (ref.source) {
+    case 'mowing':
+      return `clippings of ${names.lawnOfMowing(ref.mowingId)}`;
+    case 'coming':
+      return `clippings of ${names.lawn(ref.lawnId)}`;
+    case 'stock':
+      return names.stock(ref.stockId);
+  }
+}
+
+/** Whole and half containers to the half, also above ten: what is carried must add up. */
+function halves(count: number, one: string, many: string): string {
+  const half = Math.round(count * 2);
+  if (Math.abs(half / 2 - count) > 1e-6) return countOf(count, one, many);
+  const number = half === 1 ? '1/2' : `${Math.floor(half / 2)}${half % 2 === 1 ? ' 1/2' : ''}`;
+  return `${number} ${half > 0 && half <= 2 ? one : many}`;
+}
+
+/** "2 1/2 buckets" or, where nothing is counted in, litres. */
+export function planAmountWords(
+  { litres, counted }: Pick<PlanAmount, 'litres' | 'counted'>,
+  names: PlanNames,
+): string {
+  const container = counted ? names.container(counted.containerId) : null;
+  return counted && container
+    ? halves(counted.count, container.name, container.plural)
+    : estimateWithUnit(litres, names.units.volume);
+}
+
+/** "2 buckets of clippings of Back lawn, about 6 mm thick, laid on" */
+export function planLayerWords(layer: PlanLayer, names: PlanNames): string {
+  const { units } = names;
+  const way = { laid: 'laid on', hoed: 'hoed in', dug: 'dug in' }[layer.placement];
+  return (
+    `${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}, ` +
+    `about ${estimateWithUnit(layer.depthMillimetres, units.depth)} thick, ${way}`
+  );
+}
+
+const shareOf = ({ supply, need }: BedStanding): string =>
+  need > 0 ? percent(Math.max(0, supply / need)) : 'nothing asked for';
+
+/** One sentence from numbers: why a bed gets something. */
+export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
+  const { before, after, reason } = why;
+  const hides = `hides ${percent(after.covered)} of its ground, now ${percent(before.covered)}`;
+  // browns alone feed nobody this season, and a bed that is also hungry is told what they do do
+  const isFed = before.need > 0 && after.supply > before.supply;
+  const feeds = isFed
+    ? `brings what it has and gets from ${shareOf(before)} to ${shareOf(after)} of what it can use`
+    : '';
+  const state =
+    before.shortOn === null
+      ? nitrogenStateWords(before.state)
+      : `short from ${dayIn(before.shortOn, names)}`;
+  switch (isFed || reason === 'pinned' ? reason : 'bare ground') {
+    case 'hungry':
+      return `It is hungry (${state}): this ${feeds}.`;
+    case 'bare ground':
+      return `Its ground wants hiding: this ${hides}.`;
+    case 'hungry and bare':
+      return `It is hungry (${state}) and lies open: this ${feeds}, and ${hides}.`;
+    case 'pinned':
+      return isFed ? `You said so: this ${feeds}.` : `You said so: this ${hides}.`;
+  }
+}
+
+/** What keeps a bed from getting more. */
+export function planLimitWords(limit: PlanLimit, names: PlanNames): string {
+  const { units } = names;
+  switch (limit.kind) {
+    case 'layer depth':
+      return `More in one go would pass ${estimateWithUnit(limit.millimetres, units.depth)} and mat.`;
+    case 'all cover':
+      return `More would make the whole cover thicker than ${estimateWithUnit(limit.millimetres, units.depth)}.`;
+    case 'room':
+      return `There is room for ${estimateWithUnit(limit.grams, units.nitrogenPerArea)} of nitrogen in greens and no more.`;
+    case 'season total':
+      return `More would pass ${estimateWithUnit(limit.grams, units.nitrogenPerArea)} laid in one season.`;
+    case 'legume':
+      return `More would make the beans or peas gather ${percent(limit.share)} less for themselves.`;
+    case 'empty bed':
+      return 'Nothing grows there that could take up more.';
+    case 'caution':
+      return 'More would raise the caution below.';
+    case 'all used':
+      return 'That is all there is of it.';
+    case 'better elsewhere':
+      return 'More does more good on another bed, or in a later week.';
+    case 'pinned':
+      return 'You set the amount.';
+  }
+}
+
+/** What would make the answer another one. */
+export function planTurnWords(turn: PlanTurn, names: PlanNames): string {
+  const { units } = names;
+  return turn.kind === 'hoed in'
+    ? `Hoed into the top instead of laid on, it would give the crop ${estimateWithUnit(turn.supplyGain, units.nitrogenPerArea)} more by the end.`
+    : `A lab’s nitrate test above ${twoFigures(turn.mgPerKg)} mg/kg would make it none.`;
+}
+
+/** Why a bed gets nothing. */
+export function leftOutWords({ reason, from, standing }: BedLeftOut, names: PlanNames): string {
+  const again = from === null ? '' : ` Look again on ${dayIn(from, names)}.`;
+  switch (reason.kind) {
+    case 'caution':
+      return `held back by a caution.${again}`;
+    case 'pinned':
+      return 'nothing, as you said.';
+    case 'enough':
+      return standing.state === 'over-fed'
+        ? `has far more than it can use.${again}`
+        : `has what it needs, and its ground is hidden.${again}`;
+    case 'only browns':
+      return `has enough nitrogen; leaves or straw would hide its ground, and none are to spare.${again}`;
+    case 'beds a day':
+      return `would gain a little; other beds come first today.${again}`;
+    case 'better elsewhere':
+      return `gains more in a later week, or others gain more now.${again}`;
+    case 'nothing on hand':
+      return `nothing on hand suits it.${again}`;
+  }
+}
+
+const notWords: Readonly<Record<NonNullable<RestChoice['not']>, string>> = {
+  'already collected': 'it is already in the bag',
+  soaked: 'soaked grass cannot be dried: wait for a dry day',
+  'no heap': 'this garden has no heap',
+  treated: 'it is held back',
+};
+
+/** Where what is left over may go, best first. */
+export function restWords({ place, not }: RestChoice, names: PlanNames): string {
+  const unless = not === null ? '' : ` (not now: ${notWords[not]})`;
+  switch (place.to) {
+    case 'lawn':
+      return `Leave it on the lawn, or spread it back thinly${unless}.`;
+    case 'heap': {
+      const heap = place.stockId === null ? 'A heap' : names.stock(place.stockId);
+      const { leaves } = place;
+      if (leaves === null) return `${heap}, with dry leaves or straw if you find some${unless}.`;
+      const much =
+        leaves.bags === null
+          ? estimateWithUnit(leaves.litres, names.units.volume)
+          : countOf(leaves.bags, 'bag', 'bags');
+      const there =
+        leaves.litresOnHand >= leaves.litres
+          ? ''
+          : `; ${estimateWithUnit(leaves.litresOnHand, names.units.volume)} are there`;
+      return `${heap}, with ${much} of leaves so that it neither stinks nor sits${there}${unless}.`;
+    }
+    case 'dry and store':
+      return `Spread it ${estimateWithUnit(place.millimetresSpread, names.units.depth)} thin until it rustles, then keep it as a brown-to-be${unless}.`;
+  }
+}
+
+/** What to collect of a lawn's next mowing. */
+export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber): string {
+  const lawn = names.lawn(advice.lawnId);
+  const when = advice.mowsOn === today ? 'today' : `on ${dayIn(advice.mowsOn, names)}`;
+  const container = advice.bag ? names.container(advice.bag.containerId) : null;
+  const litresOrBags = (litres: number): string =>
+    advice.bag && container
+      ? countOf(litres / advice.bag.litres, container.name, container.plural)
+      : estimateWithUnit(litres, names.units.volume);
+  const { low, typical, high } = advice.expectedLitres;
+  const expected = `about ${litresOrBags(typical)} (${litresOrBags(low)} to ${litresOrBags(high)})`;
+  const lies = advice.collect.litres <= 0;
+  const collect = lies
+    ? 'leave it all lying'
+    : advice.collect.litres >= typical * 0.99
+      ? `collect all of it, up to ${litresOrBags(advice.collect.litres)}`
+      : `collect ${litresOrBags(advice.collect.litres)} and leave the rest lying`;
+  const head = `${lawn}, ${when}: ${collect}.`;
+  switch (advice.why.kind) {
+    case 'held back':
+      return `${head} It is held back from beds by what was put on it.`;
+    case 'beds':
+      return `${head} ${listed(advice.why.bedIds.map(names.bed))} will take it; it should give ${expected}.`;
+    case 'no bed wants it':
+      return `${head} No bed gains by it; it should give ${expected}, and the lawn lives on what lies.`;
+    case 'enough waiting':
+      return `${head} What is cut and waiting is enough; it should give ${expected}.`;
+    case 'nothing expected':
+      return `${head} Hardly anything should stand there.`;
+  }
+}
+
+/** What one bag more would be worth, in grams of nitrogen brought nearer to what beds want. */
+export const worthWords = ({ worthOfOneMore, bag }: MowAdvice, names: PlanNames): string => {
+  const container = bag ? names.container(bag.containerId) : null;
+  const one = container ? `One ${container.name} more` : 'Another 10 L';
+  return worthOfOneMore < 0.5
+    ? `${one} would do no bed any good.`
+    : `${one} would bring the beds ${estimateWithUnit(worthOfOneMore, names.units.nitrogen)} of nitrogen nearer to what they want.`;
+};
+
+export const grassHeightWords: Readonly<Record<GrassHeight, string>> = {
+  'hardly grown': 'hardly grown',
+  usual: 'as usual',
+  ankle: 'up to the ankles',
+};
+
+const sum = ({ nitrogen, ground }: Distance): number => nitrogen + ground;
+
+/** The plan against doing nothing and against all on the nearest bed. */
+export function effectWords(effects: PlanEffects, names: PlanNames): string {
+  const grams = (distance: Distance): string =>
+    estimateWithUnit(sum(distance), names.units.nitrogen);
+  const { allOnNearest } = effects;
+  const nearest =
+    allOnNearest.bedId === null
+      ? ''
+      : ` All of it on ${names.bed(allOnNearest.bedId)}, the nearest: ${grams(allOnNearest)}.`;
+  return `How far the beds end up from what they want, too much and too little together, bare ground counted in: with nothing laid ${grams(effects.doNothing)}; with this plan ${grams(effects.plan)}, and ${grams(effects.planToEnd)} if the coming weeks go as expected.${nearest}`;
+}
+
+/** What would make an over-fed bed better, and what that buys. */
+export function mendWords(move: MendMove, names: PlanNames): string {
+  const { units } = names;
+  switch (move.kind) {
+    case 'rake and carry': {
+      const to = move.toBedId === null ? 'the heap' : names.bed(move.toBedId);
+      const gain =
+        move.to === null
+          ? ''
+          : ` ${names.bed(move.toBedId ?? '')} goes from ${shareOf(move.to.before)} to ${shareOf(move.to.after)} of what it can use.`;
+      return `Take off ${names.bed(move.fromBedId)} what was laid on ${dayIn(move.laidOn, names)} (about ${estimateWithUnit(move.dryKilograms, units.mass)} dry, ${estimateWithUnit(move.nitrogenGrams, units.nitrogen)} of nitrogen still in it), and give it to ${to}. ${names.bed(move.fromBedId)} goes from ${shareOf(move.from.before)} to ${shareOf(move.from.after)}.${gain}`;
+    }
+    case 'hungry neighbour':
+      return `Plant something hungry between what stands on ${names.bed(move.bedId)}: ${estimateWithUnit(move.surplus, units.nitrogenPerArea)} lie there with nobody to take them.`;
+    case 'browns from now on':
+      return `From now on give ${names.bed(move.bedId)} leaves or straw where its ground shows, and no more greens.`;
+  }
+}
+
+/** Why there is no plan, or only a simple one. */
+export function planTroubleWords(trouble: PlanTrouble, names: PlanNames): string {
+  switch (trouble.kind) {
+    case 'no beds':
+      return 'There is no bed yet to plan for: add one in the Garden place.';
+    case 'nothing to lay':
+      return 'Nothing is cut, nothing is kept and nothing should grow: there is nothing to share out.';
+    case 'pinned too much':
+      return `You asked for ${estimateWithUnit(trouble.asked, names.units.volume)} of something of which there are ${estimateWithUnit(trouble.there, names.units.volume)}: ask for less, or log what else was cut.`;
+    case 'pinned unknown':
+      return 'You asked for something that is no longer there: take that wish out.';
+    case 'no solution':
+      return 'What was asked for cannot all be kept at once.';
+    case 'took too long':
+      return `Weighing all beds against each other took more than ${trouble.seconds} seconds.`;
+    case 'solver failed':
+      return 'The part that weighs all beds against each other did not start.';
+  }
+}
+
+/** Said with a plan by the simple rule. */
+export const simpleRuleWords =
+  'So a simple rule was used: one thin layer to the hungriest bed first, then to the next.';
