@@ -45,7 +45,9 @@ export async function runCommand(
       case 'weather':
         return await weather(rest, folder, voice);
       default:
-        voice.complain(`"${command ?? ''}" is not a command here. There are: ledger, weather, week.`);
+        voice.complain(
+          `"${command ?? ''}" is not a command here. There are: ledger, weather, week.`,
+        );
         return exitCodes.usage;
     }
   } catch (error) {
