@@ -73,16 +73,25 @@ function weatherSource(
   return { kind: 'generated', spread: typicalWeatherSpread(latitudeDegrees), isRoofed };
 }
 
+export interface DrawsOptions {
+  /**
+   * layers that are only thought of; asked with and without them under one seed, a draw differs by
+   * the layers alone
+   */
+  readonly extraApplications?: readonly Application[];
+  /** the bed's season where it is known already: of this garden, day and layers */
+  readonly input?: BedSeason | undefined;
+  /** shared between the beds of one garden and day, so that its years are laid out once */
+  readonly laidOut?: YearsOfGarden;
+}
+
 /**
  * A bed's imagined seasons as the engine is asked for them: its season at typical values, what of
- * it is uncertain, where the weather after today comes from, what was measured, what was seen. The weather is that
- * of each whole year of record before today where there are three or more, else made up from the
- * monthly normals; nothing of the record after `today` is looked at.
+ * it is uncertain, where the weather after today comes from, what was measured, what was seen. The
+ * weather is that of each whole year of record before today where there are three or more, else
+ * made up from the monthly normals; nothing of the record after `today` is looked at.
  *
  * @param count how many seasons
- * @param extraApplications layers that are only thought of; asked with and without them under one
- *   seed, a draw differs by the layers alone
- * @param laidOut shared between the beds of one garden and day, so that its years are laid out once
  * @throws as `bedSeason`
  */
 export function drawsQuestion(
@@ -90,10 +99,9 @@ export function drawsQuestion(
   bedId: string,
   today: DayNumber,
   count: number,
-  extraApplications: readonly Application[] = [],
-  laidOut: YearsOfGarden = new Map(),
+  { extraApplications = [], input: known, laidOut = new Map() }: DrawsOptions = {},
 ): DrawsQuestion {
-  const input = bedSeason(garden, bedId, today, { extraApplications });
+  const input = known ?? bedSeason(garden, bedId, today, { extraApplications });
   const isRoofed = garden.beds.find(({ id }) => id === bedId)?.roof !== 'open';
   return {
     input,
@@ -106,13 +114,20 @@ export function drawsQuestion(
   };
 }
 
-/** The same of several beds, in their order. */
+/**
+ * The same of several beds, in their order.
+ *
+ * @param known their seasons by bed id, as far as there are any
+ */
 export function drawsQuestions(
   garden: Garden,
   bedIds: readonly string[],
   today: DayNumber,
   count: number,
+  known: Readonly<Record<string, { readonly input: BedSeason }>> = {},
 ): DrawsQuestion[] {
   const laidOut: YearsOfGarden = new Map();
-  return bedIds.map((bedId) => drawsQuestion(garden, bedId, today, count, [], laidOut));
+  return bedIds.map((bedId) =>
+    drawsQuestion(garden, bedId, today, count, { laidOut, input: known[bedId]?.input }),
+  );
 }

@@ -107,6 +107,8 @@ export function drawsDoor(
         bedIds,
         todayDayOf(read(), computerToday),
         countOf[stage],
+        // reckoned just before, of the same garden
+        read().bedResults,
       );
       const question = { kind: 'draws', beds, limits } as const;
       const settled = await engine.ask<'draws'>(question, { onProgress, signal });

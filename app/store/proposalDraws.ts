@@ -1,29 +1,34 @@
+import type { ProposalAnswer } from '../core/season/bedAnswer';
 import { withOddsOfLayers } from '../core/season/cautions/cautions';
 import { cautionFacts } from '../document/cautionFacts';
-import { drawsQuestion, type YearsOfGarden } from '../document/drawsQuestion';
+import { drawsQuestion, type DrawsOptions, type YearsOfGarden } from '../document/drawsQuestion';
 import type { Application, Garden } from '../document/schema';
 import { limits } from '../tables/thresholds';
 import type { ProposalDrawsAnswer, QuestionOf } from '../worker/protocol';
 import type { PreviewBed } from './contract';
 import { quickDraws } from './surroundings';
 
-/** What is asked about the imagined seasons of beds with and without proposed applications. */
+/**
+ * What is asked about the imagined seasons of beds with and without proposed applications.
+ *
+ * @param reckoned the same beds at likely values
+ */
 export function proposalDrawsOf(
   garden: Garden,
   applications: readonly Application[],
   today: number,
+  reckoned: readonly ProposalAnswer[],
 ): QuestionOf<'proposal draws'> {
   const laidOut: YearsOfGarden = new Map();
-  const bedIds = [...new Set(applications.map(({ bedId }) => bedId))];
-  const ask = (bedId: string, own: readonly Application[]) =>
-    drawsQuestion(garden, bedId, today, quickDraws, own, laidOut);
-  const beds = bedIds.map((bedId) => ({
-    before: ask(bedId, []),
-    after: ask(
-      bedId,
-      applications.filter((application) => application.bedId === bedId),
-    ),
-  }));
+  const beds = reckoned.map(({ bedId, before, after }) => {
+    const extraApplications = applications.filter((application) => application.bedId === bedId);
+    const ask = (options: DrawsOptions) =>
+      drawsQuestion(garden, bedId, today, quickDraws, { laidOut, ...options });
+    return {
+      before: ask({ input: before.input }),
+      after: ask({ input: after.input, extraApplications }),
+    };
+  });
   return { kind: 'proposal draws', beds, limits };
 }
 

@@ -1,4 +1,5 @@
 import { dayFromText } from '../core/days';
+import type { ProposalAnswer } from '../core/season/bedAnswer';
 import { weeklyDays } from '../core/season/stateHistory';
 import { bedQuestion } from '../document/bedQuestion';
 import type { Garden } from '../document/schema';
@@ -67,6 +68,7 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
     garden: Garden,
     { applications }: Proposal,
     drafts: readonly LayingDraft[],
+    reckoned: readonly ProposalAnswer[],
   ): Promise<void> => {
     if (read().drawsWork.isStopped) return;
     const controller = new AbortController();
@@ -74,7 +76,7 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
     const { signal } = controller;
     const day = today();
     try {
-      const question = proposalDrawsOf(garden, applications, day);
+      const question = proposalDrawsOf(garden, applications, day, reckoned);
       const settled = await engine.ask<'proposal draws'>(question, { signal });
       const { preview } = read();
       if (signal.aborted || !preview || preview.drafts !== drafts) return;
@@ -109,7 +111,7 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
         cautions: withPassedStops(garden, proposal.applications, bed.cautions),
       }));
       write({ preview: { drafts, state: 'ready', reason: null, beds } });
-      await askProposalDraws(garden, proposal, drafts);
+      await askProposalDraws(garden, proposal, drafts, settled.answer);
     } catch (error) {
       fail(messageOf(error));
     }

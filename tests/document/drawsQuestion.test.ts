@@ -8,6 +8,7 @@ import {
   drawsSeed,
   nitrateTests,
 } from '../../app/document/drawsQuestion';
+import { bedSeason } from '../../app/document/seasonInput';
 import type { Application, Garden } from '../../app/document/schema';
 import { limits } from '../../app/tables/thresholds';
 import { exampleGarden } from './exampleGarden';
@@ -135,7 +136,7 @@ describe('what else is asked', () => {
       passedStops: [],
     };
     const before = drawsQuestion(garden, 'bed-1', today, 20);
-    const after = drawsQuestion(garden, 'bed-1', today, 20, [extra]);
+    const after = drawsQuestion(garden, 'bed-1', today, 20, { extraApplications: [extra] });
     expect(after.input.layers).toHaveLength(before.input.layers.length + 1);
     const { 'application-9': own, ...rest } = after.spread.layers;
     expect(rest).toEqual(before.spread.layers);
@@ -144,6 +145,17 @@ describe('what else is asked', () => {
     const ratios = [before, after].map((question) => runDraws(question, limits)!.ratio!);
     expect(ratios[1]!.low).toBeGreaterThan(ratios[0]!.low);
     expect(ratios[1]!.high).toBeGreaterThan(ratios[0]!.high);
+  });
+
+  test('a season that is known already is taken as it is, and the question is the same', () => {
+    const garden = exampleGarden();
+    const known = Object.fromEntries(
+      ['bed-1', 'bed-2'].map((id) => [id, { input: bedSeason(garden, id, today) }]),
+    );
+    const ids = ['bed-2', 'bed-1'];
+    const questions = drawsQuestions(garden, ids, today, 5, known);
+    expect(questions[0]!.input).toBe(known['bed-2']!.input);
+    expect(questions).toEqual(drawsQuestions(garden, ids, today, 5));
   });
 
   test('nitrate tests after the run’s first day up to today, the later of two on a day', () => {
