@@ -11,6 +11,7 @@ import type {
 import { cropOf } from '../tables/crops';
 import { composts, poisonsToDogs } from '../tables/materialGroups';
 import { mowingAccount, mowingMass } from './accounts';
+import { looksOf } from './looks';
 import { materialFrom, mowingOf } from './materialValues';
 import type { Application, Garden, Treatment } from './schema';
 
@@ -168,6 +169,7 @@ export function cautionFacts(
     lastSpringFrost: lastSpringFrost(garden, today),
     ownWell: garden.garden.ownWell,
     dogs: garden.garden.dogs,
+    looks: looksOf(garden, bedId),
     onHand: onHandOf(garden, today, extraApplications),
     layers: Object.fromEntries(layers),
     plantings: Object.fromEntries(plantings),

@@ -22,6 +22,8 @@ const reasons: Readonly<Record<CautionKind, string>> = {
   'cold soil': 'A cover keeps the sun off the ground.',
   'seed fly': 'The fly lays where fresh stuff rots in cold wet ground; its maggots eat the seed.',
   slugs: 'Under a damp cover slugs stay the whole day.',
+  'sour mat':
+    'Packed wet greens shut the air out; what rots without it smells and is no food for roots.',
   'dry soil': 'A dry cover soaks up light rain before it reaches the roots.',
   'ammonia under glass':
     'Out of doors the wind carries it off; under glass it stays at the leaves.',

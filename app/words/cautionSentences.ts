@@ -214,8 +214,11 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
     `The soil has ${degrees(number)} and ${crop} ${byCrop('wants', 'want')} ${degrees(threshold)}${day === '' ? '' : `, about ${day}`}: a cover keeps it cold.`,
   'seed fly': ({ crop, byCrop, number }) =>
     `Fresh greens in cold wet soil ${plainDays(number)} before ${crop} ${byCrop('is', 'are')} sown draw the seed fly.`,
-  slugs: ({ rain, number, degrees, value }) =>
-    `Slug weather: ${rain(number)} of rain in a week and nights of ${degrees(value('nightCelsius'))}.`,
+  slugs: ({ caution, rain, number, degrees, value, day }) =>
+    caution.row === 'slugs seen'
+      ? `Slugs sat under the board on ${day}, and the cover shelters them.`
+      : `Slug weather: ${rain(number)} of rain in a week and nights of ${degrees(value('nightCelsius'))}.`,
+  'sour mat': ({ day }) => `The cover smelt sour on ${day}: it gets no air.`,
   'dry soil': ({ number, units }) =>
     `The soil has ${percent(number)} of its water left, and a dry cover drinks the first ${estimate(3, units.rain)} to ${estimateWithUnit(8, units.rain)} of rain.`,
   'ammonia under glass': ({ day }) =>

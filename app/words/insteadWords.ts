@@ -25,6 +25,8 @@ const sentences: Readonly<Record<InsteadKey, string>> = {
   'keep off stems': 'Leave a hand’s breadth bare round each stem, and the row open over seed.',
   'pull back':
     'Pull the cover back from the plants till it dries; look under a board in the evening.',
+  'let air in':
+    'Fork it loose, or rake the last layer off; lay the next one thinner, with browns between.',
   'air the glass': 'Open the glass, or use crisp clippings.',
   'uncover at night': 'Rake the cover aside for clear nights, or cover the plants themselves.',
   'crisp or hot heap': 'Dry it crisp first, or put it in the middle of a hot heap.',

@@ -85,27 +85,17 @@ export function lookLine(look: Omit<Look, 'day'>): string {
 }
 
 /**
- * What yellow leaves are likely to mean with what else was found: thirst, cold or hunger; and what a
- * sour mat and slugs ask for. Empty when nothing needs doing.
+ * What yellow leaves are likely to mean with what else was found: thirst, cold or hunger. Empty
+ * otherwise: a sour mat and slugs are cautions of the bed.
  *
  * @param isCold the soil that day was colder than crops want it, by the sums
  */
 export function lookAdvice(look: Omit<Look, 'day'>, isCold: boolean): string {
-  const said: string[] = [];
-  if (look.leaves === 'yellow') {
-    if (look.moistFingerDeep === false)
-      said.push(
-        'Yellow in dry soil is thirst before it is hunger: water, and look again in a week.',
-      );
-    else if (isCold)
-      said.push('Yellow in cold soil is often no more than cold: look again once it is warm.');
-    else if (look.moistFingerDeep === true)
-      said.push('Yellow in moist, warm soil does look like hunger.');
-    else said.push('Feel a finger deep as well: yellow leaves mean thirst as often as hunger.');
-  }
-  if (look.smellsSour === true)
-    said.push('A sour mat wants air: fork it loose or rake the last layer off, and lay thinner.');
-  if (look.slugsUnderBoard === true)
-    said.push('With slugs about, pull the cover back from seedlings and leaf crops.');
-  return said.join(' ');
+  if (look.leaves !== 'yellow') return '';
+  if (look.moistFingerDeep === false)
+    return 'Yellow in dry soil is thirst before it is hunger: water, and look again in a week.';
+  if (isCold) return 'Yellow in cold soil is often no more than cold: look again once it is warm.';
+  return look.moistFingerDeep === true
+    ? 'Yellow in moist, warm soil does look like hunger.'
+    : 'Feel a finger deep as well: yellow leaves mean thirst as often as hunger.';
 }

@@ -624,6 +624,56 @@ describe('weather', () => {
     expect(slugs({ rain: between(9, today - 4, today), night: 9, fraction: 0.29 })).toBe('none');
     expect(slugs({ rain: between(9, today - 4, today), night: 9, plantings: [tall] })).toBe('none');
   });
+  describe('what nose and board have found', () => {
+    const looked = (
+      kind: 'sour mat' | 'slugs',
+      looks: CautionFacts['looks'] & object,
+      { fraction = 0.5, plantings = [lettuce], events = [] as BedSeason['events'] } = {},
+    ): string =>
+      said(
+        ofBed({ plantings, bed: { events }, result: { coverFraction: all(fraction) } }, { looks }),
+        kind,
+      );
+    test('slugs under a board, whatever the weather: leaves or seedlings under a cover', () => {
+      const seen = [{ day: today - 3, slugsUnderBoard: true }];
+      expect(looked('slugs', seen)).toBe('caution: slugs seen');
+      expect(looked('slugs', seen, { fraction: 0.29 })).toBe('none');
+      expect(looked('slugs', seen, { plantings: [tall] })).toBe('none');
+      expect(looked('slugs', [{ day: today - 14, slugsUnderBoard: true }])).toBe(
+        'caution: slugs seen',
+      );
+      expect(looked('slugs', [{ day: today - 15, slugsUnderBoard: true }])).toBe('none');
+      expect(looked('slugs', [{ day: today + 1, slugsUnderBoard: true }])).toBe('none');
+      expect(looked('slugs', [...seen, { day: today - 1, slugsUnderBoard: false }])).toBe('none');
+      expect(looked('slugs', [...seen, { day: today - 1, leaves: 'yellow' }])).toBe(
+        'caution: slugs seen',
+      );
+      const cautions = ofBed(
+        {
+          plantings: [lettuce],
+          result: {
+            rain: between(25, today - 6, today - 6),
+            airMinimum: all(9),
+            coverFraction: all(0.5),
+          },
+        },
+        { looks: seen },
+      );
+      expect(cautions.filter(({ kind }) => kind === 'slugs').map(({ row }) => row)).toEqual([
+        'slugs seen',
+      ]);
+    });
+    test('a sour mat, till it is raked off, dug in, gone or two weeks past', () => {
+      const smelt = [{ day: today - 3, smellsSour: true }];
+      const mended = (day: number): BedSeason['events'] => [{ kind: 'rake off', day, share: 1 }];
+      expect(looked('sour mat', smelt)).toBe('caution: sour mat');
+      expect(looked('sour mat', [{ day: today - 15, smellsSour: true }])).toBe('none');
+      expect(looked('sour mat', [{ day: today - 3, smellsSour: false }])).toBe('none');
+      expect(looked('sour mat', smelt, { fraction: 0 })).toBe('none');
+      expect(looked('sour mat', smelt, { events: mended(today - 4) })).toBe('caution: sour mat');
+      expect(looked('sour mat', smelt, { events: mended(today - 2) })).toBe('none');
+    });
+  });
   test('frost: tender plants over cover up to the last frost', () => {
     const tender = makePlanting({}, { frostTender: true });
     const on = (lastSpringFrost: number, planting = tender): string =>

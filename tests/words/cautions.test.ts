@@ -78,7 +78,8 @@ const rowsOf: Readonly<Record<CautionKind, readonly RowId[]>> = {
   seedlings: ['cover over seedlings', 'stems'],
   'cold soil': ['cold soil'],
   'seed fly': ['seed fly'],
-  slugs: ['slug weather'],
+  slugs: ['slug weather', 'slugs seen'],
+  'sour mat': ['sour mat'],
   'dry soil': ['dry soil first'],
   'ammonia under glass': ['fresh greens under glass'],
   frost: ['frost over cover'],
@@ -125,6 +126,8 @@ const rowsOf: Readonly<Record<CautionKind, readonly RowId[]>> = {
 /** Rows that the core never raises without a day. */
 const alwaysDated: readonly RowId[] = [
   'overdue',
+  'slugs seen',
+  'sour mat',
   'short of nitrogen',
   'frost over cover',
   'fresh greens under glass',

@@ -26,11 +26,6 @@ describe('a look at a bed in words', () => {
     expect(lookAdvice({ leaves: 'yellow' }, false)).toMatch(/finger/);
     expect(lookAdvice({ leaves: 'normal', smellsSour: false }, true)).toBe('');
   });
-  test('a sour mat and slugs bring what to do', () => {
-    expect(lookAdvice({ smellsSour: true, slugsUnderBoard: true }, false)).toMatch(
-      /rake.*seedlings/,
-    );
-  });
   test('no sentence is over 25 words', () => {
     for (const moistFingerDeep of [true, false, undefined])
       for (const isCold of [true, false])

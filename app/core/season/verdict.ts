@@ -70,6 +70,7 @@ export const cautionKinds = [
   'cold soil',
   'seed fly',
   'slugs',
+  'sour mat',
   'dry soil',
   'ammonia under glass',
   'frost',

@@ -15,6 +15,7 @@ import { roomCautions, roomOfBed } from './roomCautions';
 import { coldSoilCautions, seedFlyCautions } from './soilCautions';
 import { sourceCautions } from './sourceCautions';
 import { stemCautions } from './stemCautions';
+import { lookCautions } from './lookCautions';
 import { drySoilCautions, frostCautions, glassCautions, slugCautions } from './weatherCautions';
 
 export type {
@@ -123,13 +124,20 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
       (caution.kind !== 'runners' && caution.kind !== 'seed heads') ||
       fresh.some((layer) => layer.id === caution.layerId),
   );
+  const seen = lookCautions(run, facts, limits);
+  // slugs that were seen need no weather that might bring them
+  const areSlugsSeen = seen.some(({ kind }) => kind === 'slugs');
+  const ground = [
+    ...groundCautions(run, facts, limits).filter(({ kind }) => kind !== 'slugs' || !areSlugsSeen),
+    ...seen,
+  ];
   const found = strongestFirst([
     ...depthCautions(run, ofSeason, limits),
     ...allCoverCaution(run, today, limits),
     ...roomOfBed(run, limits),
     ...feedingCautions(run, facts, limits),
     ...smothering(run, ofSeason, limits),
-    ...groundCautions(run, facts, limits),
+    ...ground,
     ...seedFlyCautions(
       run,
       laid.filter((layer) => layer.day >= today - 30),

@@ -1,4 +1,5 @@
 import type { DayNumber } from '../../days';
+import type { Look } from '../draws/signs';
 import type { FactId } from '../limits';
 import type { BedSeason } from '../input';
 import type { SeasonResult } from '../result';
@@ -86,6 +87,8 @@ export interface CautionFacts {
   readonly lastSpringFrost: DayNumber | null;
   readonly ownWell: boolean;
   readonly dogs: boolean;
+  /** what was seen, smelt and felt on the bed, in any order */
+  readonly looks?: readonly Look[];
   /** by layer id; a layer without facts is taken as the gardener's own clean material */
   readonly layers: Readonly<Record<string, LayerFacts>>;
   /** what could mend a hungry bed today, best first; empty where there is nothing */

@@ -1,5 +1,5 @@
 import type { DayNumber } from '../../days';
-import type { LayerInput } from '../input';
+import type { LayerInput, PlantingInput } from '../input';
 import type { Limits } from '../limits';
 import { at, meanDays, sumDays } from '../seasonAccount';
 import type { Caution } from '../verdict';
@@ -10,6 +10,23 @@ import { handsHigh } from './plantSize';
 /** A day counts as wet from 1 mm on, as the monthly normals count it. */
 const wetDayMillimetres = 1;
 
+/** A planting that slugs would eat on a day: leaves at any age, seedlings and young heads. */
+export const plantForSlugs = (
+  run: Run,
+  day: DayNumber,
+  limits: Limits,
+): PlantingInput | undefined =>
+  run.input.plantings.find((planting) => {
+    // What was cleared today still had its slugs this week, and seed sown this week is next.
+    const isHere =
+      planting.startDay <= day + 7 &&
+      (planting.clearingDay === null || planting.clearingDay >= day);
+    if (!isHere) return false;
+    if (planting.crop.excessClass === 'leaf') return true;
+    const mayBeEaten = planting.sown || planting.crop.excessClass === 'head';
+    return mayBeEaten && handsHigh(run, planting, day, limits) < limits.numbers['slug young'];
+  });
+
 /** Wet, mild weather over a cover where slugs find seedlings or leaves. */
 export function slugCautions(
   run: Run,
@@ -18,7 +35,7 @@ export function slugCautions(
   layerId: string | null,
 ): Caution[] {
   const { numbers } = limits;
-  const { result, input } = run;
+  const { result } = run;
   const first = day - 6;
   const rain = sumDays(result.rain, result, first, day);
   let wetDays = 0;
@@ -28,16 +45,7 @@ export function slugCautions(
   const isWet = rain >= numbers['slug rain'] || wetDays >= numbers['slug wet days'];
   if (!isWet || nights <= numbers['slug night']) return [];
   if (at(result.coverFraction, result, day) < numbers['slug cover']) return [];
-  const eaten = input.plantings.find((planting) => {
-    // What was cleared today still had its slugs this week, and seed sown this week is next.
-    const isHere =
-      planting.startDay <= day + 7 &&
-      (planting.clearingDay === null || planting.clearingDay >= day);
-    if (!isHere) return false;
-    if (planting.crop.excessClass === 'leaf') return true;
-    const mayBeEaten = planting.sown || planting.crop.excessClass === 'head';
-    return mayBeEaten && handsHigh(run, planting, day, limits) < numbers['slug young'];
-  });
+  const eaten = plantForSlugs(run, day, limits);
   if (!eaten) return [];
   return [
     factCaution('slugs', 'slug weather', limits, {
