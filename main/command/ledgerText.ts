@@ -111,7 +111,7 @@ export function bedAsText(
 function imagined(draws: DrawsAnswer, { verdict }: BedAnswer): string[] {
   const { ratio, needMet } = draws;
   const ends = ratio
-    ? `In 8 of 10: ${likelyTimes(ratio)} what can be used, and ${likelyPercent(needMet)} of the need met.`
+    ? `In 8 of 10: ${likelyTimes(ratio)} what ${verdict.excessClass === 'legume' ? 'it asks of the soil' : 'can be used'}, and ${likelyPercent(needMet)} of the need met.`
     : '';
   return [`${stateOddsWords(draws.states, verdict.state)}.`, ends, restingWords(draws)]
     .filter((line) => line !== '')
