@@ -60,7 +60,7 @@ export function HowSure(props: {
           },
           {
             name: 'needMet' as const,
-            words: 'Share of what it can use that it gets, to the end',
+            words: 'Share of what its crops can use that they get',
             range: likelyPercent(answer.needMet),
           },
         ]
@@ -69,14 +69,14 @@ export function HowSure(props: {
       ? [
           {
             name: 'fixed' as const,
-            words: 'Gathered from the air by its roots, to the end',
+            words: 'Gathered from the air by its roots',
             range: grams(answer.fixed),
           },
         ]
       : []),
     {
       name: 'leached',
-      words: 'Washed out below the roots, to the end',
+      words: 'Washed out below the roots',
       range: grams(answer.leached),
     },
   ];
