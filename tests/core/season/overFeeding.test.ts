@@ -124,7 +124,12 @@ describe('the odds of too much before flower, fruit and filling', () => {
   });
 
   test('a window is of the calendar: in no crop without harm of its own', () => {
-    const { plantings } = drawsQuestion(bedOf('lettuce_leaf', '2021-05-10', 0), 'bed-1', day, 1).input;
+    const { plantings } = drawsQuestion(
+      bedOf('lettuce_leaf', '2021-05-10', 0),
+      'bed-1',
+      day,
+      1,
+    ).input;
     expect(overFeedingWindow(plantings[0]!, limits)).toBeNull();
   });
 
