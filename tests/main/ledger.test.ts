@@ -24,9 +24,16 @@ interface BedJson {
   readonly [key: string]: unknown;
   readonly name: string;
   readonly residual: number;
-  readonly start: Record<string, number>;
   readonly days: Record<string, (number | string)[]>;
   readonly flows: { from: string; to: string; why: string; gM2: number }[];
+  readonly start: Record<string, number>;
+  readonly seasons: {
+    readonly start: Record<string, number>;
+    readonly in: Record<string, number>;
+    readonly out: Record<string, number>;
+    readonly end: Record<string, number>;
+    readonly carriedOver: Record<string, unknown>;
+  }[];
   readonly plantings: Record<string, unknown>[];
   readonly cautions: Record<string, unknown>[];
 }
@@ -58,12 +65,32 @@ describe('ledger --json, as documented in DEVELOPERS.md', () => {
         'days',
         'insideFlows',
         'flows',
+        'seasons',
         'plantings',
         'layers',
         'verdict',
         'cautions',
       ]);
       for (const key of Object.keys(bed)) expect(documented).toContain(`\`${key}\``);
+    }
+  });
+
+  test('seasons chain: each starts with the pools the one before ended with, and leaves something', () => {
+    for (const { seasons, start } of answer.beds) {
+      expect(seasons[0]!.start).toEqual(start);
+      seasons.forEach((season, at) => {
+        if (at > 0) expect(season.start).toEqual(seasons[at - 1]!.end);
+        const sum = (of: Record<string, number>) =>
+          Object.values(of).reduce((total, grams) => total + grams, 0);
+        expect(sum(season.start) + sum(season.in) - sum(season.out)).toBeCloseTo(
+          sum(season.end),
+          8,
+        );
+        const keys = Object.keys(season.carriedOver);
+        for (const key of keys) expect(documented).toContain(`\`${key}\``);
+        expect(keys.at(-1)).toBe('expectedNextSeason');
+      });
+      expect(seasons.at(-1)).toMatchObject({ year: 2013, to: '2013-12-31', isOver: false });
     }
   });
 

@@ -23,6 +23,7 @@ import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
 import { HowSure } from './HowSure';
 import { CoverWorth } from './CoverWorth';
+import { SeasonsAccount } from './SeasonsAccount';
 import { StateWhy } from './StateWhy';
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
@@ -161,6 +162,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
               units={shown.chart}
             />
           </section>
+          <SeasonsAccount results={results} />
         </>
       )}
     </div>

@@ -1,0 +1,81 @@
+import { useMemo } from 'react';
+import { Scroller } from '../../charts/Scroller';
+import type { SeasonAccount } from '../../core/season/seasonAccounts';
+import { bedSeasonAccounts } from '../../document/seasonsAccount';
+import type { BedResults } from '../../store/contract';
+import { accountAmount } from '../../words/chartFormat';
+import {
+  carriedNames,
+  carriedWords,
+  expectedWords,
+  seasonAccountTitle,
+  seasonColumn,
+  seasonLineNames,
+  seasonLines,
+} from '../../words/seasonAccountWords';
+import { useShown } from '../shown';
+import { useGarden } from '../store';
+
+/** The bed from season to season: what came in, went out, and what is left for the next year. */
+export function SeasonsAccount({ results }: { readonly results: BedResults }) {
+  const garden = useGarden();
+  const { chart: units } = useShown();
+  const { seasonStartMonth } = garden.garden;
+  const seasons = useMemo(
+    () => bedSeasonAccounts(garden, results.input, results.season).slice(-2),
+    [garden, results],
+  );
+  const last = seasons.findLast(({ isOver }) => isOver) ?? seasons.at(-1);
+  const cells = (of: (season: SeasonAccount) => number) =>
+    seasons.map((season) => (
+      <td key={season.firstDay}>{accountAmount(of(season), units.nitrogen)}</td>
+    ));
+  return (
+    <section className="section" aria-labelledby="bed-seasons">
+      <h2 id="bed-seasons" className="section-head">
+        {seasonAccountTitle}
+      </h2>
+      <Scroller label={seasonAccountTitle} className="table-scroll">
+        <table className="ledger-table">
+          <caption>{`Nitrogen, ${units.nitrogen.long}`}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Season</th>
+              {seasons.map((season) => (
+                <th key={season.firstDay} scope="col">
+                  {seasonColumn(season, seasonStartMonth)}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {seasonLineNames.map((key) => (
+              <tr key={key}>
+                <th scope="row">{seasonLines[key]}</th>
+                {cells(({ ledger }) => ledger.totals[key])}
+              </tr>
+            ))}
+          </tbody>
+          <tbody>
+            <tr className="ledger-heading">
+              <th scope="rowgroup" colSpan={seasons.length + 1}>
+                Left for next year
+              </th>
+            </tr>
+            {carriedNames
+              .filter((key) => seasons.some(({ carriedOver }) => carriedOver[key] > 1e-9))
+              .map((key) => (
+                <tr key={key}>
+                  <th scope="row">{carriedWords[key]}</th>
+                  {cells(({ carriedOver }) => carriedOver[key])}
+                </tr>
+              ))}
+          </tbody>
+        </table>
+      </Scroller>
+      {last?.expectedNextSeason && (
+        <p>{expectedWords(last.expectedNextSeason, last.year, seasonStartMonth, units)}</p>
+      )}
+    </section>
+  );
+}
