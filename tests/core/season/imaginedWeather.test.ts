@@ -38,20 +38,20 @@ describe('the raw numbers of a month', () => {
   test('one a day for each temperature, standard normal, together as the row says', () => {
     const low: number[] = [];
     const high: number[] = [];
-    for (let year = 1900; year < 2200; year++)
+    for (let year = 1900; year < 2000; year++)
       for (const month of [2, 7]) {
         const made = innovations(climate, 5, year, month);
         expect(made.low).toHaveLength(daysInMonth(year, month));
         low.push(...made.low);
         high.push(...made.high);
       }
-    // 17 770 numbers: a standard error of 0.0075
+    // 5 925 numbers: a standard error of 0.013
     for (const values of [low, high]) {
-      expect(Math.abs(mean(values))).toBeLessThan(0.03);
-      expect(Math.abs(mean(values.map((one) => one * one)) - 1)).toBeLessThan(0.05);
+      expect(Math.abs(mean(values))).toBeLessThan(0.05);
+      expect(Math.abs(mean(values.map((one) => one * one)) - 1)).toBeLessThan(0.08);
     }
     const both = mean(low.map((one, at) => one * high[at]!));
-    expect(Math.abs(both - spread.togetherness)).toBeLessThan(0.03);
+    expect(Math.abs(both - spread.togetherness)).toBeLessThan(0.05);
   });
 
   test('January follows the December before', () => {
@@ -150,7 +150,7 @@ const rainy = (rain: number, wetDays: number): MonthlyNormals => ({
   wetDays: new Array<number>(12).fill(wetDays),
 });
 /** Rain of many Junes, day by day. */
-const junes = (normals: MonthlyNormals, isTypical: boolean, count = 600, own = spread) =>
+const junes = (normals: MonthlyNormals, isTypical: boolean, count = 200, own = spread) =>
   Array.from({ length: count }, (_, at) => [
     ...imaginedMonth(normals, own, 3, 1900 + at, 6, isTypical).rainMillimetres,
   ]);
@@ -165,7 +165,7 @@ describe('rain of the typical run', () => {
     for (const month of months) expect(sum(month)).toBeCloseTo(90, 9);
     // what is over is drawn with shape 0.77 (wide) or 3 (narrow): the scatter tells
     const scatter = (amountShape: number): number => {
-      const over = junes(rainy(90, 9), true, 600, { ...spread, amountShape }).flatMap((month) =>
+      const over = junes(rainy(90, 9), true, 200, { ...spread, amountShape }).flatMap((month) =>
         month.filter((rain) => rain > 0).map((rain) => rain - 1),
       );
       const middle = mean(over);
@@ -173,8 +173,8 @@ describe('rain of the typical run', () => {
     };
     // of a Weibull: sqrt(G(1 + 2/k)/G(1 + 1/k)^2 - 1): 1 for k 1, 0.363 for k 3; a month's own total
     // takes off one part in its wet days
-    expect(Math.abs(scatter(1) - 0.95)).toBeLessThan(0.08);
-    expect(Math.abs(scatter(3) - 0.363)).toBeLessThan(0.05);
+    expect(Math.abs(scatter(1) - 0.95)).toBeLessThan(0.12);
+    expect(Math.abs(scatter(3) - 0.363)).toBeLessThan(0.06);
   });
 
   test('is as often wet as the normals say, within a day in nearly every month', () => {
@@ -205,22 +205,22 @@ describe('rain of the typical run', () => {
 
 describe('rain of a draw', () => {
   test('only the mean of many years is the normals’', () => {
-    const months = junes(rainy(90, 9), false, 3000);
-    // standard error of the mean total about 0.8 mm
-    expect(Math.abs(mean(months.map(sum)) - 90)).toBeLessThan(4);
-    expect(Math.abs(mean(months.map(wetIn)) - 9)).toBeLessThan(0.3);
+    const months = junes(rainy(90, 9), false, 800);
+    // standard error of the mean total about 1.6 mm
+    expect(Math.abs(mean(months.map(sum)) - 90)).toBeLessThan(6);
+    expect(Math.abs(mean(months.map(wetIn)) - 9)).toBeLessThan(0.5);
     const wet = months.flatMap((month) => month.filter((rain) => rain > 0));
     expect(Math.min(...wet)).toBeGreaterThanOrEqual(1);
     // 9 of 10 mm are over the first; a Weibull of shape k exceeds its mean with exp(-G(1 + 1/k)^k)
     const chance = Math.exp(-(climate.meanDraw ** spread.amountShape));
     const above = wet.filter((rain) => rain - 1 > 9).length / wet.length;
-    expect(Math.abs(above - chance)).toBeLessThan(0.02);
+    expect(Math.abs(above - chance)).toBeLessThan(0.025);
   });
 
   test('less rain than wet days: what a wet day has is its share', () => {
-    const months = junes(rainy(4, 8), false, 2000);
+    const months = junes(rainy(4, 8), false, 400);
     expect(months.flat().every((rain) => rain === 0 || rain === 0.5)).toBe(true);
-    expect(Math.abs(mean(months.map(sum)) - 4)).toBeLessThan(0.25);
+    expect(Math.abs(mean(months.map(sum)) - 4)).toBeLessThan(0.3);
     expect(
       junes(rainy(0, 8), false, 20)
         .flat()
@@ -229,9 +229,9 @@ describe('rain of a draw', () => {
   });
 
   test('a month of no wet day by the normals counts as one of one', () => {
-    const months = junes(rainy(20, 0), false, 4000);
-    expect(Math.abs(mean(months.map(wetIn)) - 1)).toBeLessThan(0.15);
-    expect(Math.abs(mean(months.map(sum)) - 20)).toBeLessThan(3);
+    const months = junes(rainy(20, 0), false, 1000);
+    expect(Math.abs(mean(months.map(wetIn)) - 1)).toBeLessThan(0.2);
+    expect(Math.abs(mean(months.map(sum)) - 20)).toBeLessThan(4);
   });
 
   test('more wet days than days is every day', () => {
@@ -241,7 +241,7 @@ describe('rain of a draw', () => {
 
 describe.each([true, false])('spells, typical %s', (isTypical) => {
   test('rain follows a dry day less often than it falls at all, and dry a wet one', () => {
-    const months = junes(rainy(90, 9), isTypical, 2000);
+    const months = junes(rainy(90, 9), isTypical, 500);
     let dry = 0;
     let wetAfterDry = 0;
     for (const month of months)
@@ -251,14 +251,14 @@ describe.each([true, false])('spells, typical %s', (isTypical) => {
         if (month[day]! > 0) wetAfterDry += 1;
       }
     const share = 9 / 30;
-    expect(Math.abs(wetAfterDry / dry / share - spread.wetAfterDry)).toBeLessThan(0.05);
+    expect(Math.abs(wetAfterDry / dry / share - spread.wetAfterDry)).toBeLessThan(0.08);
   });
 
   test('without company every day is as likely wet as any other', () => {
-    const months = junes(rainy(90, 9), isTypical, 2000, { ...spread, wetAfterDry: 1 });
+    const months = junes(rainy(90, 9), isTypical, 500, { ...spread, wetAfterDry: 1 });
     for (let day = 0; day < 30; day++) {
       const share = months.filter((month) => month[day]! > 0).length / months.length;
-      expect(Math.abs(share - 0.3)).toBeLessThan(0.05);
+      expect(Math.abs(share - 0.3)).toBeLessThan(0.1);
     }
   });
 });
