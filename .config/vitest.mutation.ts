@@ -32,7 +32,7 @@ export default defineConfig({
       'tests/published/verify.test.ts',
     ],
     environment: 'node',
-    testTimeout: 20_000,
+    testTimeout: 60_000,
     sequence: { sequencer: SoonestFirst },
   },
 });
