@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { textFromDay } from '../../../app/core/days';
 import type { PlanAnswer } from '../../../app/core/plan/answer';
 import type { LinearProgramme, Solver } from '../../../app/core/plan/linearProgramme';
-import { makePlan } from '../../../app/core/plan/makePlan';
+import { makePlan, planOf } from '../../../app/core/plan/makePlan';
 import { usualWishes, type PlanQuestion } from '../../../app/core/plan/question';
 import { failure } from '../../../app/core/result';
 import { answerProposal } from '../../../app/core/season/bedAnswer';
@@ -179,9 +179,9 @@ describe.each(seeds)('garden %i', (seed) => {
 });
 
 const objectiveOf = (question: PlanQuestion): number => {
-  const { how } = planFor(question);
-  if (how.kind !== 'solved') throw new Error('not solved');
-  return how.objective;
+  const made = planOf(question, solve);
+  if (!made.ok || made.value.objective === null) throw new Error('not solved');
+  return made.value.objective;
 };
 
 describe.each([3, 6])('garden %i', (seed) => {
