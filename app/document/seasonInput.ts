@@ -166,6 +166,7 @@ export function layerInput(garden: Garden, bed: Bed, application: Application): 
     settledDensityKgPerM3: row.settledDensityKgPerM3.typical,
     mineralShare: row.mineralShare?.typical ?? 0,
     slowShare: row.slowShare?.typical ?? 0,
+    slowKind: row.slowKind ?? 'compost',
   };
 }
 

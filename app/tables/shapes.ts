@@ -1,5 +1,5 @@
 import type { Cited } from '../core/reference';
-import type { ExcessClass, MaterialClass } from '../core/season/input';
+import type { ExcessClass, MaterialClass, SlowKind } from '../core/season/input';
 import type { SourceKey } from './sources';
 
 export type Row = Cited<SourceKey>;
@@ -25,6 +25,8 @@ export interface MaterialRow {
   readonly mineralShare?: Row;
   /** share of nitrogen in the slow pool; absent for plant material */
   readonly slowShare?: Row;
+  /** which pace its slow share has, and whether it loses ammonia on top; absent: as compost */
+  readonly slowKind?: SlowKind;
   readonly mayCarryWeedkiller: boolean;
   readonly note?: string;
 }

@@ -50,6 +50,7 @@ enum { LAID, LAID_READY, DUG, DUG_READY, SLOW_LAID, SLOW_DUG, RAIN, FIXED, COVER
   DEEPER, LESS_DEEP, FLOWS };
 
 enum { GREEN, MATURE, SLOW_MATERIAL, INERT };
+enum { COMPOST, MANURE, MEAL };
 enum { ON_TOP, HOED_IN, DUG_IN };
 enum { JUST_CUT, LIMP, CRISP };
 enum { TOPS_STAY, TOPS_DUG_IN, TOPS_TAKEN, PULLED };
@@ -63,11 +64,12 @@ enum { MOST_CLASSES = 64, MOST_PLANTS = 32, MOST_ARREARS = 64 };
   X(matureMicrobeSlope) X(matureHumusSlope) X(matureHumusHalf) X(matureTurnover) \
   X(microbeMinimum) X(humusShareLimit) X(humusTurnoverLimit) X(leastDecayWhenStarved) \
   X(hoedRate) X(surfaceRateGreen) X(surfaceRateMatureShare) X(coverFreeShareForTieUp) \
-  X(soilShareForCoverTieUp) X(slowRate) X(youngHumusRate) X(rootCarbonToNitrogen) \
+  X(soilShareForCoverTieUp) X(slowRate) X(mealRate) X(youngHumusRate) X(rootCarbonToNitrogen) \
   X(lyingShareOfMicrobesAndHumus) X(coverWaterPerDryMatter) X(coverWaterLimit) \
   X(coverDryWetness) X(coverFractionPerKilogram) X(ammoniaSlope) X(ammoniaIntercept) \
   X(ammoniaLimit) X(ammoniaRipening) X(ammoniaLeaving) X(ammoniaDryShare) X(ammoniaWetSlope) \
   X(ammoniaLimp) X(ammoniaCrisp) X(ammoniaFreeShare) X(ammoniaFactor) X(soilCarbonToNitrogen) \
+  X(manureAmmoniaShare) X(manureAmmoniaRate) \
   X(organicMatterPerCarbon) X(soilReleaseRate) X(bareCropCoefficient) X(canopyLimit) \
   X(lateCanopyLeast) X(evaporationUnderCanopy) X(coverEvaporationSaving) X(evaporationDepth) \
   X(readilyEvaporableShare) X(lowerLayerUptakeWeight) X(soilWarmingRate) X(coverDamping) \
@@ -91,7 +93,7 @@ typedef struct {
 } Planting;
 
 typedef struct {
-  int index, material, kind, placement, condition;
+  int index, material, kind, placement, condition, slowKind;
   double fresh, dry, nitrogen, carbon, laidDepth, mineralShare, slowShare;
 } Layer;
 
@@ -135,8 +137,8 @@ typedef struct {
   Class classes[MOST_CLASSES];
   Plant plants[MOST_PLANTS];
   int classCount;
-  double topActive, topInert, dugActive, slowLyingDry, slowLyingFactor;
-  double unripe, ripe, waterTop, waterLower, waterCover, soilCelsius;
+  double topActive, topInert, dugActive, topQuick, dugQuick, slowLyingDry, slowLyingFactor;
+  double unripe, ripe, manure, waterTop, waterLower, waterCover, soilCelsius;
   double lowerDepth, lowerFull, lowerWilt;
   double rain, logged, et0, capacity, hidden, mean, airFactor, soilFactor, dry;
   double transpiration, evaporation, canopy, reach, depletionShare;
@@ -307,12 +309,15 @@ static void laySlow(const Bed *bed, State *s, double *flows, const Layer *layer)
   if (layer->placement == ON_TOP) {
     move(bed, s, flows, LAID_READY, ready);
     move(bed, s, flows, SLOW_LAID, active + rest);
-    s->topActive += active;
+    if (layer->slowKind == MEAL) s->topQuick += active;
+    else s->topActive += active;
     s->topInert += rest;
+    if (layer->slowKind == MANURE) s->manure += bed->c.manureAmmoniaShare * ready;
   } else {
     move(bed, s, flows, DUG_READY, ready);
     move(bed, s, flows, SLOW_LAID, active);
-    s->dugActive += active;
+    if (layer->slowKind == MEAL) s->dugQuick += active;
+    else s->dugActive += active;
     move(bed, s, flows, SLOW_DUG, rest);
   }
 }
@@ -357,6 +362,7 @@ static void layLayers(const Bed *bed, State *s, double *flows, int index) {
 static void shrinkCover(State *s, double factor) {
   s->unripe *= factor;
   s->ripe *= factor;
+  s->manure *= factor;
   s->waterCover *= factor;
   for (int at = 0; at < s->classCount; at++) s->classes[at].lyingDry *= factor;
   s->slowLyingDry *= factor;
@@ -384,6 +390,8 @@ static void digCoverIn(const Bed *bed, State *s, double *flows, double share) {
   s->topInert -= inert;
   s->dugActive += share * s->topActive;
   s->topActive *= 1 - share;
+  s->dugQuick += share * s->topQuick;
+  s->topQuick *= 1 - share;
   shrinkCover(s, 1 - share);
 }
 
@@ -400,7 +408,8 @@ static void rakeOff(const Bed *bed, State *s, double *flows, double share) {
     item->humus *= 1 - share * small;
   }
   move(bed, s, flows, RAKE_FREE, share * most(0, s->nitrogen[COVER_FREE]));
-  move(bed, s, flows, RAKE_SLOW, share * (s->topActive + s->topInert));
+  move(bed, s, flows, RAKE_SLOW, share * (s->topActive + s->topInert + s->topQuick));
+  s->topQuick *= 1 - share;
   s->topActive *= 1 - share;
   s->topInert *= 1 - share;
   shrinkCover(s, 1 - share);
@@ -829,17 +838,22 @@ static void decayDay(const Bed *bed, State *s, double *flows) {
       if (s->classes[at].placement == ON_TOP)
         s->classes[at].lyingFactor = lyingCarbon(&s->classes[at], small) > 0 ? 1 : 0;
 
-  double lying = s->topActive + s->topInert;
-  if (s->topActive == 0 && s->dugActive == 0) {
+  double lying = s->topActive + s->topInert + s->topQuick;
+  if (s->topActive + s->dugActive + s->topQuick + s->dugQuick == 0) {
     s->slowLyingFactor = 1;
     return;
   }
-  double fromTop = -s->topActive * expm1(-c->slowRate * s->surfaceDays);
-  double fromDug = -s->dugActive * expm1(-c->slowRate * s->soilDays);
+  double slowOnTop = -expm1(-c->slowRate * s->surfaceDays) * s->topActive;
+  double quickOnTop = -expm1(-c->mealRate * s->surfaceDays) * s->topQuick;
+  double slowDug = -expm1(-c->slowRate * s->soilDays) * s->dugActive;
+  double quickDug = -expm1(-c->mealRate * s->soilDays) * s->dugQuick;
+  double fromTop = slowOnTop + quickOnTop;
   move(bed, s, flows, SLOW_COVER, fromTop);
-  move(bed, s, flows, SLOW_SOIL, fromDug);
-  s->topActive -= fromTop;
-  s->dugActive -= fromDug;
+  move(bed, s, flows, SLOW_SOIL, slowDug + quickDug);
+  s->topActive -= slowOnTop;
+  s->topQuick -= quickOnTop;
+  s->dugActive -= slowDug;
+  s->dugQuick -= quickDug;
   s->slowLyingFactor = lying > 0 ? (lying - fromTop) / lying : 1;
 }
 
@@ -909,7 +923,9 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   s->ripe += ripening - leaving;
   double wet = c->ammoniaDryShare + c->ammoniaWetSlope * s->fill;
   double warm = least(1.5, s->airFactor / factorAt20);
-  double demand = leaving * least(1, wet * warm);
+  double fromManure = c->manureAmmoniaRate * warm * s->manure;
+  s->manure -= fromManure;
+  double demand = leaving * least(1, wet * warm) + fromManure;
   move(bed, s, flows, AMMONIA, least(demand, c->ammoniaFreeShare * most(0, n[COVER_FREE])));
   double through = s->throughfall;
   double deep = c->washDepth * most(c->washLeastMass, s->dry);
@@ -932,9 +948,9 @@ static void startState(const Bed *bed, State *s) {
   memset(s->nitrogen, 0, sizeof s->nitrogen);
   memset(s->plants, 0, sizeof(Plant) * (size_t)bed->plantings);
   s->classCount = 0;
-  s->topActive = s->topInert = s->dugActive = s->slowLyingDry = 0;
+  s->topActive = s->topInert = s->dugActive = s->topQuick = s->dugQuick = s->slowLyingDry = 0;
   s->slowLyingFactor = 1;
-  s->unripe = s->ripe = 0;
+  s->unripe = s->ripe = s->manure = 0;
   double soilGrams = bed->bulkDensity * 1000 * 0.3 * 1000;
   s->nitrogen[SOIL_ORGANIC] = ((bed->organicMatter / 100) * soilGrams) /
     c->organicMatterPerCarbon / c->soilCarbonToNitrogen;
@@ -1146,6 +1162,7 @@ static void readBed(Bed *bed) {
     layer->laidDepth = number();
     layer->mineralShare = number();
     layer->slowShare = number();
+    layer->slowKind = whole();
     bed->isBusy[layer->index] = 1;
   }
   section("events");

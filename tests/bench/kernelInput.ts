@@ -1,5 +1,10 @@
 import { ways } from '../../app/core/season/bedState';
-import type { BedEvent, BedSeason, LayerInput } from '../../app/core/season/input';
+import {
+  slowKinds,
+  type BedEvent,
+  type BedSeason,
+  type LayerInput,
+} from '../../app/core/season/input';
 import { lowerDepthFor, runPlan } from '../../app/core/season/runPlan';
 
 const kinds = ['green', 'mature', 'slow', 'inert'] as const;
@@ -71,7 +76,7 @@ export function kernelInput(input: BedSeason): string {
     write(index, materials.indexOf(layer.materialId), kinds.indexOf(layer.materialClass));
     write(placements.indexOf(layer.placement), conditions.indexOf(layer.condition));
     write(layer.freshKgPerM2, layer.dryKgPerM2, layer.nitrogen, layer.carbon, layer.laidDepth);
-    write(layer.mineralShare, layer.slowShare);
+    write(layer.mineralShare, layer.slowShare, slowKinds.indexOf(layer.slowKind ?? 'compost'));
   }
   const events: [number, BedEvent][] = inOrder(plan.events).filter(isWithin);
   write('events', events.length);

@@ -115,6 +115,7 @@ export function layerOf(
     settledDensityKgPerM3: row.settledDensityKgPerM3.typical,
     mineralShare: shareOf(row.mineralShare),
     slowShare: shareOf(row.slowShare),
+    slowKind: row.slowKind ?? 'compost',
     ...rest,
   };
 }

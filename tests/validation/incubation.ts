@@ -4,6 +4,7 @@ import { decayDay } from '../../app/core/season/dayDecay';
 import { flowKinds } from '../../app/core/season/flows';
 import { temperatureFactor } from '../../app/core/soil/temperature';
 import { bareBed } from '../core/season/handMadeBed';
+import type { SlowKind } from '../../app/core/season/input';
 import type { Points } from '../../app/core/season/draws/spread';
 import type { Values } from './drawn';
 
@@ -80,15 +81,15 @@ export function breakEven(
  * @returns % of nitrogen
  */
 export function incubateSlow(
-  share: { readonly ready: number; readonly slow: number },
+  share: { readonly ready: number; readonly slow: number; readonly kind: SlowKind },
   celsius: number,
   days: number,
   basis: 'total' | 'organic',
   values: Values,
 ): number {
   const state = startingState(bareBed(), 300);
-  state.slow.dugActive = 100 * share.slow;
-  state.nitrogen[poolIndex.slow] = state.slow.dugActive;
+  state.slow[share.kind === 'meal' ? 'dugQuick' : 'dugActive'] = 100 * share.slow;
+  state.nitrogen[poolIndex.slow] = 100 * share.slow;
   state.nitrogen[poolIndex.mineralTop] = 0;
   const flows = new Float64Array(flowKinds.length);
   const today = temperatureFactor(celsius) * values.of('moisture of a jar', jarMoisture);

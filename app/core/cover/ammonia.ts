@@ -6,6 +6,8 @@ import { temperatureFactor } from '../soil/temperature';
 export interface AmmoniaStores {
   unripe: number;
   ripe: number;
+  /** of manure left on top: part of what was ready in it, which needs no rotting first */
+  manure: number;
 }
 
 /** Depth factor: 0.5 up to 6 mm, 1 at 10 mm, 3 from 25 mm of just-cut material, linear between (model 4). */
@@ -56,7 +58,8 @@ const at20 = temperatureFactor(20);
  *
  *     min(1, (0.1 + 1.8 x wetness) x min(1.5, fT(air)/fT(20)))
  *
- * Only the product is held at 1: a soaked cover makes up for cool air.
+ * Only the product is held at 1: a soaked cover makes up for cool air. Of manure's promise 0.27
+ * leaves a day at 20 C, wet or dry.
  *
  * @param coverWetness 0-1, how full of water the cover is over the day
  * @param airFactor fT of the air, where it is known already
@@ -75,5 +78,7 @@ export function ammoniaDay(
   stores.ripe += ripening - leaving;
   const wet = c.ammoniaDryShare + c.ammoniaWetSlope * coverWetness;
   const warm = Math.min(1.5, airFactor / at20);
-  return leaving * Math.min(1, wet * warm);
+  const fromManure = c.manureAmmoniaRate * warm * stores.manure;
+  stores.manure -= fromManure;
+  return leaving * Math.min(1, wet * warm) + fromManure;
 }

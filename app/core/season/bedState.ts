@@ -93,6 +93,9 @@ export interface SlowMaterial {
   topActive: number;
   topInert: number;
   dugActive: number;
+  /** meals, which release sooner: on top and dug in */
+  topQuick: number;
+  dugQuick: number;
   /** dry matter on top that still lies [kg/m2], and the share of this morning's that does tonight */
   lyingDry: number;
   lyingFactor: number;
@@ -146,6 +149,10 @@ export interface DayReport extends WaterDay {
   coverWetness: number;
   soilNormalisedDay: number;
 }
+
+/** Nitrogen of compost and the like that is neither free nor part of the soil, g N/m2. */
+const slowNitrogen = (slow: SlowMaterial): number =>
+  slow.topActive + slow.topInert + slow.dugActive + slow.topQuick + slow.dugQuick;
 
 /** Dry matter that still lies on top [kg/m2]. */
 export function lyingDry(state: BedState): number {
@@ -296,8 +303,16 @@ export function startingState(
     coefficients: c,
     nitrogen,
     classes: [],
-    slow: { topActive: 0, topInert: 0, dugActive: 0, lyingDry: 0, lyingFactor: 1 },
-    ammonia: { unripe: 0, ripe: 0 },
+    slow: {
+      topActive: 0,
+      topInert: 0,
+      dugActive: 0,
+      topQuick: 0,
+      dugQuick: 0,
+      lyingDry: 0,
+      lyingFactor: 1,
+    },
+    ammonia: { unripe: 0, ripe: 0, manure: 0 },
     water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
     layers: [],
     keepsLayers,
@@ -348,7 +363,7 @@ export function nitrogenOnHand(state: BedState): number {
   let sum = 0;
   for (const item of state.classes)
     sum += residueNitrogen(item) + microbeNitrogen(item) + humusNitrogen(item);
-  sum += state.slow.topActive + state.slow.topInert + state.slow.dugActive;
+  sum += slowNitrogen(state.slow);
   for (const planting of state.plantings) sum += planting.nitrogen;
   for (const pool of [
     'coverFree',
@@ -383,7 +398,7 @@ export function bookkeepingDifference(state: BedState): number {
     Math.abs(n[poolIndex.dugMicrobes]! - carbonPools.B[1]!),
     Math.abs(n[poolIndex.dugHumus]! - carbonPools.H[1]!),
   );
-  const slow = state.slow.topActive + state.slow.topInert + state.slow.dugActive;
+  const slow = slowNitrogen(state.slow);
   const plants = state.plantings.reduce((sum, planting) => sum + planting.nitrogen, 0);
   return Math.max(
     cover,

@@ -31,6 +31,7 @@ export interface Coefficients {
   readonly coverFreeShareForTieUp: number;
   readonly soilShareForCoverTieUp: number;
   readonly slowRate: number;
+  readonly mealRate: number;
   readonly youngHumusRate: number;
   readonly rootCarbonToNitrogen: number;
   // cover (model 2)
@@ -51,6 +52,8 @@ export interface Coefficients {
   readonly ammoniaCrisp: number;
   readonly ammoniaFreeShare: number;
   readonly ammoniaFactor: number;
+  readonly manureAmmoniaShare: number;
+  readonly manureAmmoniaRate: number;
   // soil organic matter (model 5)
   readonly soilCarbonToNitrogen: number;
   readonly organicMatterPerCarbon: number;
@@ -116,6 +119,7 @@ export const ownCoefficients = (c: Coefficients): Coefficients => ({
   coverFreeShareForTieUp: c.coverFreeShareForTieUp,
   soilShareForCoverTieUp: c.soilShareForCoverTieUp,
   slowRate: c.slowRate,
+  mealRate: c.mealRate,
   youngHumusRate: c.youngHumusRate,
   rootCarbonToNitrogen: c.rootCarbonToNitrogen,
   lyingShareOfMicrobesAndHumus: c.lyingShareOfMicrobesAndHumus,
@@ -134,6 +138,8 @@ export const ownCoefficients = (c: Coefficients): Coefficients => ({
   ammoniaCrisp: c.ammoniaCrisp,
   ammoniaFreeShare: c.ammoniaFreeShare,
   ammoniaFactor: c.ammoniaFactor,
+  manureAmmoniaShare: c.manureAmmoniaShare,
+  manureAmmoniaRate: c.manureAmmoniaRate,
   soilCarbonToNitrogen: c.soilCarbonToNitrogen,
   organicMatterPerCarbon: c.organicMatterPerCarbon,
   soilReleaseRate: c.soilReleaseRate,

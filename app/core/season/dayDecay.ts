@@ -176,20 +176,30 @@ function standStill(classes: readonly ResidueClass[], c: Coefficients): void {
       item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
 }
 
-/** Compost and the like release at a fixed rate; what lies on top by the surface clock. */
+/**
+ * Compost, manure and meals: what still can be freed goes by N(t) = N (1 - e^(-k t)), meals at a
+ * rate of their own; what lies on top by the clock of the surface.
+ *
+ * @source rows `slowRate` and `mealRate`
+ */
 function slowDay(state: BedState, flows: Float64Array, clocks: DecayClocks, c: Coefficients): void {
   const { slow } = state;
-  const lying = slow.topActive + slow.topInert;
-  if (slow.topActive === 0 && slow.dugActive === 0) {
+  const lying = slow.topActive + slow.topInert + slow.topQuick;
+  if (slow.topActive + slow.dugActive + slow.topQuick + slow.dugQuick === 0) {
     slow.lyingFactor = 1;
     return;
   }
-  const fromTop = -slow.topActive * Math.expm1(-c.slowRate * clocks.surface);
-  const fromDug = -slow.dugActive * Math.expm1(-c.slowRate * clocks.soil);
+  const slowOnTop = -Math.expm1(-c.slowRate * clocks.surface) * slow.topActive;
+  const quickOnTop = -Math.expm1(-c.mealRate * clocks.surface) * slow.topQuick;
+  const slowDug = -Math.expm1(-c.slowRate * clocks.soil) * slow.dugActive;
+  const quickDug = -Math.expm1(-c.mealRate * clocks.soil) * slow.dugQuick;
+  const fromTop = slowOnTop + quickOnTop;
   move(state, flows, flow.slowCover, fromTop);
-  move(state, flows, flow.slowSoil, fromDug);
-  slow.topActive -= fromTop;
-  slow.dugActive -= fromDug;
+  move(state, flows, flow.slowSoil, slowDug + quickDug);
+  slow.topActive -= slowOnTop;
+  slow.topQuick -= quickOnTop;
+  slow.dugActive -= slowDug;
+  slow.dugQuick -= quickDug;
   // what has no nitrogen at all lies with the compost, and stays where there is none of it
   slow.lyingFactor = lying > 0 ? (lying - fromTop) / lying : 1;
 }

@@ -41,19 +41,28 @@ const residueKind = (layer: LayerInput): ResidueClass['materialClass'] =>
       ? 'inert'
       : 'mature';
 
+/**
+ * Compost, manure or meal: a share of its nitrogen is ready, a share comes slowly, and the rest
+ * is soil once it is dug in. Of manure left on top, part of what is ready may go to the air.
+ */
 function laySlow(state: BedState, flows: Float64Array, layer: LayerInput): void {
+  const c = state.coefficients;
+  const isMeal = layer.slowKind === 'meal';
   const ready = layer.nitrogen * layer.mineralShare;
   const active = layer.nitrogen * layer.slowShare;
   const rest = layer.nitrogen - ready - active;
   if (layer.placement === 'laid') {
     move(state, flows, flow.laidReady, ready);
     move(state, flows, flow.slow, active + rest);
-    state.slow.topActive += active;
+    if (isMeal) state.slow.topQuick += active;
+    else state.slow.topActive += active;
     state.slow.topInert += rest;
+    if (layer.slowKind === 'manure') state.ammonia.manure += c.manureAmmoniaShare * ready;
   } else {
     move(state, flows, flow.dugReady, ready);
     move(state, flows, flow.slow, active);
-    state.slow.dugActive += active;
+    if (isMeal) state.slow.dugQuick += active;
+    else state.slow.dugActive += active;
     move(state, flows, flow.slowDug, rest);
   }
 }
@@ -146,6 +155,8 @@ export function digCoverIn(state: BedState, flows: Float64Array, share: number):
   state.slow.topInert -= inert;
   state.slow.dugActive += share * state.slow.topActive;
   state.slow.topActive *= 1 - share;
+  state.slow.dugQuick += share * state.slow.topQuick;
+  state.slow.topQuick *= 1 - share;
   shrinkCover(state, 1 - share);
 }
 
@@ -161,8 +172,10 @@ export function rakeOff(state: BedState, flows: Float64Array, share: number): vo
     item.humus *= 1 - share * small;
   }
   move(state, flows, flow.rakeFree, share * Math.max(0, state.nitrogen[coverFree]!));
-  move(state, flows, flow.rakeSlow, share * (state.slow.topActive + state.slow.topInert));
+  const { topActive, topInert, topQuick } = state.slow;
+  move(state, flows, flow.rakeSlow, share * (topActive + topInert + topQuick));
   state.slow.topActive *= 1 - share;
+  state.slow.topQuick *= 1 - share;
   state.slow.topInert *= 1 - share;
   // Microbes and humus that stay were on the soil, not in what was lying: of that, 1 - share is left.
   shrinkCover(state, 1 - share);
@@ -171,6 +184,7 @@ export function rakeOff(state: BedState, flows: Float64Array, share: number): vo
 function shrinkCover(state: BedState, factor: number): void {
   state.ammonia.unripe *= factor;
   state.ammonia.ripe *= factor;
+  state.ammonia.manure *= factor;
   state.water.cover *= factor;
   for (const item of state.classes) item.lyingDry *= factor;
   state.slow.lyingDry *= factor;

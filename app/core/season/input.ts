@@ -41,6 +41,9 @@ export interface SoilProperties {
 }
 
 export type MaterialClass = 'green' | 'mature' | 'slow' | 'inert';
+/** What slow material is: meals free theirs sooner, and manure left on top loses some to the air. */
+export const slowKinds = ['compost', 'manure', 'meal'] as const;
+export type SlowKind = (typeof slowKinds)[number];
 export type Placement = 'laid' | 'hoed' | 'dug';
 export type Condition = 'just cut' | 'limp' | 'crisp';
 
@@ -66,6 +69,8 @@ export interface LayerInput {
   readonly mineralShare: number;
   /** share of nitrogen in the slow pool; 0 for plant material */
   readonly slowShare: number;
+  /** of slow material; absent: as compost */
+  readonly slowKind?: SlowKind;
 }
 
 /** What a legume needs to know besides the crop. Shares are of the day's need. */

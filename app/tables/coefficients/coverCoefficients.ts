@@ -121,4 +121,23 @@ export const coverCoefficients = {
     'assumed',
     { drawnPer: 'garden' },
   ),
+  manureAmmoniaShare: row(
+    0.3,
+    0.6,
+    0.95,
+    'share of what is ready in manure left on top',
+    'Lauer1976',
+    'abstract: 61-99 % of the ammonium of dairy manure left on the soil in 5-25 days; the low end is solid poultry manure in a week (Meisinger 2001)',
+    'derived',
+    { drawnPer: 'garden', note: 'none of manure dug in: incorporation spares 80-90 % of it' },
+  ),
+  manureAmmoniaRate: row(
+    0.21,
+    0.27,
+    0.37,
+    'per day at 20 deg C',
+    'Lauer1976',
+    'abstract: half of it gone in 1.86-3.36 days; ln 2 over the days, taken as at 20 deg C',
+    'derived',
+  ),
 } as const;

@@ -7,6 +7,7 @@ export const meals = {
     id: 'blood-meal',
     name: 'Blood meal',
     materialClass: 'slow',
+    slowKind: 'meal',
     isGreens: false,
     isBrowns: false,
     nitrogenPercent: nitrogen(10, 13, 14, 'Jenkins', 'read', '10-14 %; 13 % and 10 % elsewhere'),
@@ -30,6 +31,7 @@ export const meals = {
     id: 'feather-meal',
     name: 'Feather meal',
     materialClass: 'slow',
+    slowKind: 'meal',
     isGreens: false,
     isBrowns: false,
     nitrogenPercent: nitrogen(
@@ -91,5 +93,6 @@ export const meals = {
       'middle of 35-55 % of pelleted organic fertilisers in 84 days at 23 deg C',
     ),
     mayCarryWeedkiller: false,
+    note: 'How soon it comes was not read: it has the slow pace of composts.',
   },
 } as const satisfies Record<string, MaterialRow>;

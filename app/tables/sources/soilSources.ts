@@ -116,6 +116,12 @@ export const soilSources = {
     'The volatilization of ammonia from perennial ryegrass during decomposition, drying and induced senescence',
     'Annals of Botany 61:567-571; abstract read',
   ),
+  Lauer1976: source(
+    'Lauer DA, Bouldin DR, Klausner SD',
+    1976,
+    'Ammonia volatilization from dairy manure spread on the soil surface',
+    'Journal of Environmental Quality 5(2); abstract read',
+  ),
   Larsson1998: source(
     'Larsson L, Ferm M, Kasimir-Klemedtsson A, Klemedtsson L',
     1998,

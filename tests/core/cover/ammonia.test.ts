@@ -43,7 +43,7 @@ describe('what a layer may lose', () => {
 
 describe('how it leaves', () => {
   const season = (fill: number, celsius: number): number => {
-    const stores: AmmoniaStores = { unripe: 1, ripe: 0 };
+    const stores: AmmoniaStores = { unripe: 1, ripe: 0, manure: 0 };
     let asked = 0;
     for (let day = 0; day < 400; day++) asked += ammoniaDay(stores, fill, celsius, c);
     return asked;
@@ -69,11 +69,27 @@ describe('how it leaves', () => {
   });
 
   test('little in the first four days, most within a month (Whitehead 1988, Larsson 1998)', () => {
-    const stores: AmmoniaStores = { unripe: 1, ripe: 0 };
+    const stores: AmmoniaStores = { unripe: 1, ripe: 0, manure: 0 };
     const byDay: number[] = [];
     for (let day = 0; day < 30; day++)
       byDay.push((byDay.at(-1) ?? 0) + ammoniaDay(stores, 1, 20, c));
     expect(byDay[3]).toBeLessThan(0.16);
     expect(byDay[29]).toBeGreaterThan(0.9);
+  });
+
+  // Lauer, Bouldin & Klausner 1976, abstract: half of what goes is gone in 1.86 to 3.36 days
+  test('of manure left on top half of the promise is gone in two to four days, wet or dry', () => {
+    for (const wetness of [0, 1]) {
+      const stores: AmmoniaStores = { unripe: 0, ripe: 0, manure: 1 };
+      let days = 0;
+      while (stores.manure > 0.5) {
+        ammoniaDay(stores, wetness, 20, c);
+        days += 1;
+      }
+      expect(days).toBe(3);
+      const before = stores.manure;
+      expect(ammoniaDay(stores, wetness, 20, c)).toBeCloseTo(before - stores.manure, 12);
+      expect(ammoniaDay(stores, wetness, -5, c)).toBe(0);
+    }
   });
 });

@@ -30,6 +30,23 @@ const beds: readonly (readonly [string, BedSeason])[] = [
     }),
   ],
   [
+    'manure and meal on top and dug in, raked and dug',
+    newYorkBed({
+      layers: [
+        compost(day('04-03'), 12, { slowKind: 'manure', mineralShare: 0.2 }),
+        compost(day('04-03'), 9, { slowKind: 'manure', placement: 'dug' }),
+        compost(day('04-20'), 2, { slowKind: 'meal', slowShare: 0.6 }),
+        compost(day('05-20'), 3, { slowKind: 'meal', slowShare: 0.6, placement: 'hoed' }),
+        compost(day('06-20'), 8, { slowKind: 'manure', mineralShare: 0.2 }),
+        clippings(day('06-20'), 12),
+      ],
+      events: [
+        { kind: 'rake off', day: day('04-06'), share: 0.3 },
+        { kind: 'dig cover in', day: day('05-02'), share: 0.4 },
+      ],
+    }),
+  ],
+  [
     'straw on top and straw dug in, both starving, beside clippings',
     newYorkBed({
       soil: { ...newYorkBed().soil, organicMatterPercent: 1, startingMineralTop: 0.5 },

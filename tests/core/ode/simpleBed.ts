@@ -70,7 +70,8 @@ export function integrateBed(input: BedSeason): PoolDays {
   let lower = (c.startingMineralPer30 * lowerDepth) / 300;
   let free = 0;
   const slow = { lying: 0, spent: 0, dug: 0 };
-  const promise = { unripe: 0, ripe: 0 };
+  const meal = { lying: 0, dug: 0 };
+  const promise = { unripe: 0, ripe: 0, manure: 0 };
   let ts = 0;
   for (let day = 0; day < 11; day++)
     ts += (weather.minimumCelsius[day]! + weather.maximumCelsius[day]!) / 22;
@@ -94,13 +95,15 @@ export function integrateBed(input: BedSeason): PoolDays {
     let key = 'slow';
     if (layer.materialClass === 'slow') {
       const [ready, releasing] = [n * layer.mineralShare, n * layer.slowShare];
+      const coming = layer.slowKind === 'meal' ? meal : slow;
       if (placement === 'laid') {
         free += ready;
-        slow.lying += releasing;
+        coming.lying += releasing;
         slow.spent += n - ready - releasing;
+        if (layer.slowKind === 'manure') promise.manure += c.manureAmmoniaShare * ready;
       } else {
         top += ready;
-        slow.dug += releasing;
+        coming.dug += releasing;
         soilOrganic += n - ready - releasing;
       }
     } else {
@@ -197,6 +200,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     free *= stays;
     promise.unripe *= stays;
     promise.ripe *= stays;
+    promise.manure *= stays;
     water.cover *= stays;
     for (const one of lying) one.left *= stays;
   }
@@ -207,6 +211,7 @@ export function integrateBed(input: BedSeason): PoolDays {
       one.pools = { R: R * (1 - share), B: B * (1 - small), H: H * (1 - small) };
     }
     slow.lying *= 1 - share;
+    meal.lying *= 1 - share;
     slow.spent *= 1 - share;
     shrink(1 - share);
   }
@@ -226,8 +231,10 @@ export function integrateBed(input: BedSeason): PoolDays {
     top += share * free;
     soilOrganic += share * slow.spent;
     slow.dug += share * slow.lying;
+    meal.dug += share * meal.lying;
     slow.spent *= 1 - share;
     slow.lying *= 1 - share;
+    meal.lying *= 1 - share;
     shrink(1 - share);
   }
 
@@ -290,13 +297,18 @@ export function integrateBed(input: BedSeason): PoolDays {
     top += fromSoil + fromYoung;
 
     const factors = rot(u, v);
-    const wasSlow = slow.lying + slow.spent;
-    const [lyingStays, dugStays] = [stillThere(c.slowRate * u), stillThere(c.slowRate * v)];
-    free += slow.lying * (1 - lyingStays);
-    top += slow.dug * (1 - dugStays);
-    slow.lying *= lyingStays;
-    slow.dug *= dugStays;
-    factors.set('slow', wasSlow > 0 ? (slow.lying + slow.spent) / wasSlow : 0);
+    const wasSlow = slow.lying + slow.spent + meal.lying;
+    for (const [store, rate] of [
+      [slow, c.slowRate],
+      [meal, c.mealRate],
+    ] as const) {
+      const [lyingStays, dugStays] = [stillThere(rate * u), stillThere(rate * v)];
+      free += store.lying * (1 - lyingStays);
+      top += store.dug * (1 - dugStays);
+      store.lying *= lyingStays;
+      store.dug *= dugStays;
+    }
+    factors.set('slow', wasSlow > 0 ? (slow.lying + slow.spent + meal.lying) / wasSlow : 0);
     const dryMorning = dry();
     for (const one of lying) one.left *= factors.get(one.key) ?? 0;
 
@@ -305,7 +317,9 @@ export function integrateBed(input: BedSeason): PoolDays {
     promise.unripe *= 1 - c.ammoniaRipening;
     const wet = c.ammoniaDryShare + c.ammoniaWetSlope * fill;
     const warm = Math.min(1.5, warmth(mean) / warmth(20));
-    free -= Math.min(asks * Math.min(1, wet * warm), c.ammoniaFreeShare * free);
+    const ofManure = promise.manure * c.manureAmmoniaRate * warm;
+    promise.manure -= ofManure;
+    free -= Math.min(asks * Math.min(1, wet * warm) + ofManure, c.ammoniaFreeShare * free);
     const reach = d.through + c.washDepth * Math.max(c.washLeastMass, dryMorning);
     const washes = Math.min(1, c.washBase + d.through / reach) * free;
     free -= washes;
@@ -352,7 +366,7 @@ export function integrateBed(input: BedSeason): PoolDays {
       );
     }
     write('coverFree', free);
-    write('slow', slow.lying + slow.spent + slow.dug);
+    write('slow', slow.lying + slow.spent + slow.dug + meal.lying + meal.dug);
     write('soilOrganic', soilOrganic);
     write('youngHumus', young);
     write('mineralTop', top);

@@ -59,7 +59,7 @@ describe('the two books of a pool', () => {
     const below = classFor(made.classes, 'dug', 'mature', 80, c);
     Object.assign(on, { residue: 130, microbes: 30, humus: 19 });
     Object.assign(below, { residue: 400, microbes: 60, humus: 9.5 });
-    Object.assign(made.slow, { topActive: 1, topInert: 2, dugActive: 3 });
+    Object.assign(made.slow, { topActive: 1, topInert: 2, dugActive: 3, topQuick: 4, dugQuick: 5 });
     made.plantings[0]!.nitrogen = 4;
     const n = made.nitrogen;
     n[poolIndex.coverResidue] = 10;
@@ -68,7 +68,7 @@ describe('the two books of a pool', () => {
     n[poolIndex.dugResidue] = 5;
     n[poolIndex.dugMicrobes] = 60 / below.parameters.microbeCarbonToNitrogen;
     n[poolIndex.dugHumus] = 1;
-    n[poolIndex.slow] = 6;
+    n[poolIndex.slow] = 15;
     n[poolIndex.crop] = 4;
     return made;
   };

@@ -91,6 +91,9 @@ describe('what does not rot stays', () => {
     const result = runSeason(bareBed({ weather: weather(2), layers: [bare] }));
     expect(result.residual).toBeLessThan(1e-9);
     expect(moved(result, 'applied', '*')).toBe(0);
+    // it hides the ground all the same, to the last day
+    expect(result.layers[0]!.left.at(-1)).toBe(1);
+    expect(result.coverDryKg.at(-1)).toBeCloseTo(bare.dryKgPerM2, 12);
   });
 
   test('compost that has nothing slow to set free lies as it was laid', () => {

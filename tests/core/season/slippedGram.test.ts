@@ -127,7 +127,7 @@ describe('a millionth of a gram slipped into the day is shown by the balance', (
       shows({ overnight: change }, 1e-9);
     });
 
-    test.each(['topActive', 'topInert', 'dugActive'] as const)('into the compost %s', (part) =>
+    test.each(['topActive', 'topInert', 'dugActive', 'topQuick', 'dugQuick'] as const)('into the compost %s', (part) =>
       shows({ evening: (state) => void (state.slow[part] += grams) }),
     );
 

@@ -39,7 +39,11 @@ const slow =
     const share = (name: string, spread: Points | undefined): number =>
       spread ? values.of(`${name} of ${id}`, spread, true) : 0;
     return incubateSlow(
-      { ready: share('ready share', row.mineralShare), slow: share('slow share', row.slowShare) },
+      {
+        ready: share('ready share', row.mineralShare),
+        slow: share('slow share', row.slowShare),
+        kind: row.slowKind ?? 'compost',
+      },
       values.of('warmth of a jar', celsius),
       days,
       basis,
