@@ -23,7 +23,7 @@ export const coverCoefficients = {
   coverWaterLimit: single(8, 'mm', 'Assumed', 'most water a cover holds', 'assumed'),
   coverDryWetness: row(
     0.05,
-    0.1,
+    0.15,
     0.3,
     'share',
     'Assumed',

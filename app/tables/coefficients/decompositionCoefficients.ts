@@ -142,11 +142,11 @@ export const decompositionCoefficients = {
   ),
   surfaceRateGreen: row(
     0.1,
-    0.25,
+    0.24,
     0.7,
     'factor on decay',
     'Douglas1992',
-    'middle of 0.2-0.3, recalled, for residue on the surface against buried; others up to 0.7',
+    'middle of 0.2-0.3 on the log scale, recalled, residue on the surface against buried; others up to 0.7',
     'memory',
     { drawnPer: 'garden' },
   ),

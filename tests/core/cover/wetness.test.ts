@@ -10,7 +10,7 @@ import { typicalCoefficients } from '../../../app/tables/coefficients';
 
 const c = typicalCoefficients();
 
-/** Numbers: rows of the cover (3 g per g, 8 mm, w0 0.1, 5 m2 per kg). */
+/** Numbers: rows of the cover (3 g per g, 8 mm, w0 0.15, 5 m2 per kg). */
 describe('the cover as a bucket and a blanket', () => {
   test('holds three times its dry weight of water, at most 8 mm', () => {
     expect(coverWaterCapacity(0, c)).toBe(0);
@@ -18,9 +18,9 @@ describe('the cover as a bucket and a blanket', () => {
     expect(coverWaterCapacity(10, c)).toBe(8);
   });
 
-  test('decays at a tenth of its speed when dry, at all of it when full', () => {
-    expect(wetnessFactor(0, c)).toBeCloseTo(0.1, 12);
-    expect(wetnessFactor(0.5, c)).toBeCloseTo(0.55, 12);
+  test('decays at 0.15 of its speed when dry, at all of it when full', () => {
+    expect(wetnessFactor(0, c)).toBeCloseTo(0.15, 12);
+    expect(wetnessFactor(0.5, c)).toBeCloseTo(0.575, 12);
     expect(wetnessFactor(1, c)).toBeCloseTo(1, 12);
   });
 

@@ -127,8 +127,9 @@ describe('a millionth of a gram slipped into the day is shown by the balance', (
       shows({ overnight: change }, 1e-9);
     });
 
-    test.each(['topActive', 'topInert', 'dugActive', 'topQuick', 'dugQuick'] as const)('into the compost %s', (part) =>
-      shows({ evening: (state) => void (state.slow[part] += grams) }),
+    test.each(['topActive', 'topInert', 'dugActive', 'topQuick', 'dugQuick'] as const)(
+      'into the compost %s',
+      (part) => shows({ evening: (state) => void (state.slow[part] += grams) }),
     );
 
     test('into a plant', () =>
