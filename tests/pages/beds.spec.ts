@@ -126,6 +126,9 @@ test('odds, ranges and what to measure; imagining is stopped and gone on with', 
   const sure = garden.getByRole('region', { name: 'How sure that is' });
   await expect(sure).toContainText(/In hand and to come[^:]*times/);
   await expect(sure.getByText('Hangs most on').first()).toBeVisible();
+  await sure.getByRole('button', { name: 'Write down a nitrate test…' }).click();
+  await expect(garden.getByRole('dialog', { name: 'A soil test of Gate bed' })).toBeVisible();
+  await garden.keyboard.press('Escape');
 
   await garden.getByRole('button', { name: 'Stop imagining' }).click();
   await expect(garden.getByText(/^Imagining is stopped/)).toBeVisible();

@@ -12,6 +12,7 @@ import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { drawnName } from './drawnName';
 import { EventDialog } from './EventDialog';
+import { hasUnweighedBags } from './unweighedBags';
 
 /** weaker than this a quantity hardly moves a number: rank correlation, our own choice */
 const leastCorrelation = 0.15;
@@ -85,7 +86,11 @@ export function HowSure(props: {
       .filter(({ correlation }) => Math.abs(correlation) >= leastCorrelation)
       .flatMap((influence) => drawnName(garden, influence.name, shown.dayWord) ?? []);
   const remedies = [
-    ...new Set(told.flatMap(({ name }) => causes(name).map(({ remedy }) => remedy))),
+    ...new Set([
+      // each mowing is drawn by itself and seldom leads, but one weighing narrows them all
+      ...(hasUnweighedBags(garden, bed.id) ? (['weigh'] as const) : []),
+      ...told.flatMap(({ name }) => causes(name).map(({ remedy }) => remedy)),
+    ]),
   ].filter((remedy) => remedy !== 'picks' || answer.ratio !== null);
   const resting = restingWords(answer);
   const dayWithYear = (day: number): string => `${shown.dayWord(day)} ${String(yearOf(day))}`;
