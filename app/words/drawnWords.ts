@@ -19,6 +19,8 @@ export const coefficientWords: Readonly<Partial<Record<keyof Coefficients, Drawn
   luxuryShare: byNitrate('how much more than it needs the crop takes'),
   greenMicrobeFactor: byNitrate('how soon rotting greens let go of their nitrogen'),
   greenHumusFactor: byNitrate('how much of the greens stays behind as humus'),
+  manureAmmoniaShare: byNitrate('how much of manure left on top goes to the air'),
+  mealRate: byNitrate('how soon meals let go of their nitrogen'),
   hoedRate: byNitrate('how fast what is hoed in rots'),
   surfaceRateGreen: byNitrate('how fast a layer rots on top of the soil'),
   youngHumusRate: byNitrate('how much the layers of earlier years still give'),
