@@ -21,7 +21,7 @@ const eventSteps: Readonly<
     thing: (bed) => `a digging in on ${bed}`,
   },
   'look and dig': {
-    log: (bed) => `Write down a look at ${bed}`,
+    log: (bed) => `Look at ${bed}`,
     thing: (bed) => `a look at ${bed}`,
   },
 };
