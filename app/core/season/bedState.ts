@@ -18,7 +18,15 @@ import {
 } from '../soil/water';
 import { ownCoefficients, type Coefficients } from './coefficients';
 import { flowIndex, flowKinds, pools, type FlowIndex, type Place, type Pool } from './flows';
-import type { BedSeason, CropInput, GrowthClock, GrowthSeason, PlantingInput } from './input';
+import type { DayNumber } from '../days';
+import type {
+  BedSeason,
+  CropInput,
+  GrowthClock,
+  GrowthSeason,
+  LegumeInput,
+  PlantingInput,
+} from './input';
 import type { PlantingSeason } from './result';
 import { runPlan, seasonName, type RunPlan } from './runPlan';
 
@@ -44,6 +52,12 @@ export interface GrowingPlanting {
   readonly input: PlantingInput;
   readonly crop: CropInput;
   readonly share: number;
+  /** day from which it stands, and on which it is cleared; infinite where nobody says so */
+  readonly startsOn: DayNumber;
+  readonly clearsOn: number;
+  /** what it fixes by; null for what is no legume, or one without nodules */
+  readonly nodules: LegumeInput | null;
+  readonly staysForYears: boolean;
   readonly curve: NeedCurve;
   /** the season it grows by now; of most plants the only one */
   clock: GrowthClock;
@@ -110,6 +124,9 @@ export interface DayNumbers extends WaterAsked {
   soilFactor: number;
   /** dry matter lying on top in the morning [kg/m2] */
   dry: number;
+  /** places of the day's plantings, see the plan */
+  plantsFrom: number;
+  plantsTo: number;
   /** nitrate that the plants find [g/m2] */
   top: number;
   lower: number;
@@ -216,6 +233,14 @@ function runsBackwards(flow: number, gramsPerM2: number): never {
   throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
 }
 
+/** A copy of one build, whoever made the original; as `ownCoefficients`. */
+export const ownClock = (clock: GrowthClock): GrowthClock => ({
+  startDay: clock.startDay,
+  firstHarvestDay: clock.firstHarvestDay,
+  usualEndDay: clock.usualEndDay,
+  normalDegreeDays: clock.normalDegreeDays,
+});
+
 /** What a planting wants in a season [g per m2 of planted ground]. */
 export const needOfSeason = (crop: CropInput, season: GrowthSeason | undefined): number =>
   season?.isRegrowth === true ? crop.need * (1 - crop.rootShare) : crop.need;
@@ -230,15 +255,19 @@ function startingPlanting(
   plan: RunPlan,
   lowerDepth: number,
 ): GrowingPlanting {
-  const { crop, share, seasons } = planting;
+  const { crop, share, seasons, clearingDay, nodulesSeen } = planting;
   const first = seasons?.[0];
   const crown = isEstablished(planting) ? crop.rootShare * crop.need * share : 0;
   return {
     input: planting,
     crop,
     share,
+    startsOn: planting.standsSince ?? planting.startDay,
+    clearsOn: clearingDay ?? Infinity,
+    nodules: nodulesSeen === false ? null : crop.legume,
+    staysForYears: seasons !== undefined,
     curve: needCurve(crop),
-    clock: first ?? planting,
+    clock: ownClock(first ?? planting),
     season: 0,
     need: needOfSeason(crop, first),
     fullReach: reachShare(crop.fullRootDepth, topDepth, lowerDepth),
@@ -328,6 +357,8 @@ export function startingState(
       airFactor: 0,
       soilFactor: 0,
       dry: 0,
+      plantsFrom: 0,
+      plantsTo: plantings.length,
       top: 0,
       lower: 0,
       shareScale: 1,

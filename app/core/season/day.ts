@@ -60,6 +60,8 @@ export function stepDay(
   day.evapotranspiration = plan.evapotranspiration[index]!;
   day.mean = plan.mean[index]!;
   day.airFactor = plan.airFactor[index]!;
+  day.plantsFrom = plan.plantsFrom[index]!;
+  day.plantsTo = plan.plantsTo[index]!;
   day.logged = 0;
   let events = none;
   if (plan.isBusy[index] === 1) {

@@ -35,9 +35,9 @@ const flow = {
 const carbonOfTops = 0.42;
 const settledDensityOfTops = 40;
 
-function plantedShare({ plantings }: BedState): number {
+function plantedShare({ plantings, day }: BedState): number {
   let planted = 0;
-  for (let at = 0; at < plantings.length; at++) {
+  for (let at = day.plantsFrom; at < day.plantsTo; at++) {
     const plant = plantings[at]!;
     if (plant.standing) planted += plant.share;
   }
@@ -54,7 +54,8 @@ const shareScale = (planted: number): number => (planted > 1 ? 1 / planted : 1);
 export function advancePlants(state: BedState, day: DayNumber, c: Coefficients): void {
   const { plantings, canopy: sum } = state;
   const { lowerDepth } = state;
-  for (let at = 0; at < plantings.length; at++) advance(plantings[at]!, state, day);
+  const { plantsFrom, plantsTo } = state.day;
+  for (let at = plantsFrom; at < plantsTo; at++) advance(plantings[at]!, state, day);
 
   const planted = plantedShare(state);
   const scale = shareScale(planted);
@@ -64,7 +65,7 @@ export function advancePlants(state: BedState, day: DayNumber, c: Coefficients):
   sum.canopy = 0;
   sum.reach = 0;
   sum.depletionShare = planted > 0 ? 0 : 0.5;
-  for (let at = 0; at < plantings.length; at++) {
+  for (let at = plantsFrom; at < plantsTo; at++) {
     const plant = plantings[at]!;
     if (!plant.standing) continue;
     sum.isPlanted = true;
@@ -85,10 +86,8 @@ function advance(plant: GrowingPlanting, state: BedState, day: DayNumber): void 
   plant.needToday = 0;
   plant.uptakeToday = 0;
   plant.fixedToday = 0;
-  const { clearingDay } = plant.input;
-  const isGone = plant.done || (clearingDay !== null && clearingDay < day);
-  const startDay = plant.input.standsSince ?? plant.input.startDay;
-  if (!plant.standing && !isGone && day >= startDay) plant.standing = true;
+  const isGone = plant.done || plant.clearsOn < day;
+  if (!plant.standing && !isGone && day >= plant.startsOn) plant.standing = true;
   const { crop, clock } = plant;
   if (!plant.standing || day < clock.startDay) return;
   plant.degreeDays += degreeDays(state.day.mean, crop.baseCelsius);
@@ -126,7 +125,7 @@ function takeUp(
   const limit = limitTop + limitLower;
   const topPart = limit > 0 ? limitTop / limit : 0;
 
-  const legume = plant.input.nodulesSeen === false ? null : crop.legume;
+  const legume = plant.nodules;
   const stage = legume
     ? fixationStage(legume, crop, day - plant.clock.startDay, plant.progress)
     : 0;
@@ -182,7 +181,8 @@ export function feedPlants(
   state.day.top = state.nitrogen[mineralTop]!;
   state.day.lower = state.nitrogen[mineralLower]!;
   state.day.shareScale = shareScale(plantedShare(state));
-  for (let at = 0; at < plantings.length; at++)
+  const { plantsFrom, plantsTo } = state.day;
+  for (let at = plantsFrom; at < plantsTo; at++)
     if (plantings[at]!.standing) takeUp(state, flows, plantings[at]!, day, c);
 }
 
@@ -195,7 +195,7 @@ function pick(
   day: DayNumber,
   c: Coefficients,
 ): void {
-  const { crop, share, clearingDay } = plant.input;
+  const { crop, share, clearsOn } = plant;
   const { firstHarvestDay, usualEndDay } = plant.clock;
   let wanted = 0;
   for (const event of events)
@@ -203,9 +203,12 @@ function pick(
       wanted += event.kilogramsPerM2 * crop.harvestGramsPerKilogram;
   const spreads = !plant.logsHarvest || day > input.today;
   // a plant that stays for years is picked to its season's end, whenever it is cleared
-  const last = plant.input.seasons
-    ? Math.min(usualEndDay, clearingDay ?? usualEndDay)
-    : (clearingDay ?? usualEndDay);
+  const isCleared = clearsOn < Infinity;
+  const last = !isCleared
+    ? usualEndDay
+    : plant.staysForYears
+      ? Math.min(usualEndDay, clearsOn)
+      : clearsOn;
   if (spreads && day >= firstHarvestDay && day <= last) {
     const days = Math.max(1, last - firstHarvestDay + 1);
     wanted += (crop.harvestNitrogen * share * demandMetOf(plant)) / days;
@@ -287,11 +290,11 @@ export function harvestPlants(
   day: DayNumber,
 ): void {
   const { plantings } = state;
-  for (let at = 0; at < plantings.length; at++) {
+  const { plantsFrom, plantsTo } = state.day;
+  for (let at = plantsFrom; at < plantsTo; at++) {
     const plant = plantings[at]!;
     if (!plant.standing) continue;
     pick(input, state, flows, plant, events, day, state.coefficients);
-    if (plant.input.clearingDay !== null && day >= plant.input.clearingDay)
-      clear(state, flows, plant, day, state.coefficients);
+    if (day >= plant.clearsOn) clear(state, flows, plant, day, state.coefficients);
   }
 }

@@ -32,6 +32,12 @@ export interface RunPlan extends WeatherPlan {
   readonly rainOfYear: number;
   /** 1 on days with entries or a season's start: on all others the three below need no look */
   readonly isBusy: Uint8Array;
+  /**
+   * by day: places of the plantings that may stand on it or stood the day before lie from here to
+   * before there; the log of years has many others
+   */
+  readonly plantsFrom: Uint16Array;
+  readonly plantsTo: Uint16Array;
   /** by day of the run, in the order of a day */
   readonly events: ReadonlyMap<number, readonly BedEvent[]>;
   readonly layers: ReadonlyMap<number, readonly LayerInput[]>;
@@ -118,6 +124,26 @@ function byDay<Entry extends { readonly day: number }>(
   return days;
 }
 
+/** Where among a bed's plantings those of each day lie: in most logs side by side. */
+function plantsByDay({
+  firstDay,
+  lastDay,
+  plantings,
+}: BedSeason): Pick<RunPlan, 'plantsFrom' | 'plantsTo'> {
+  const days = lastDay - firstDay + 1;
+  const plantsFrom = new Uint16Array(days).fill(plantings.length);
+  const plantsTo = new Uint16Array(days);
+  plantings.forEach(({ startDay, standsSince, clearingDay }, at) => {
+    const first = Math.max(0, (standsSince ?? startDay) - firstDay);
+    const last = Math.min(days - 1, (clearingDay ?? lastDay) + 1 - firstDay);
+    for (let index = first; index <= last; index++) {
+      plantsFrom[index] = Math.min(plantsFrom[index]!, at);
+      plantsTo[index] = at + 1;
+    }
+  });
+  return { plantsFrom, plantsTo };
+}
+
 /** @param shared the plan of the input's weather, where it is at hand */
 export function runPlan(
   input: BedSeason,
@@ -140,6 +166,7 @@ export function runPlan(
     sizes: waterSizes(input.soil, lowerDepth),
     rainOfYear: input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0),
     isBusy,
+    ...plantsByDay(input),
     events,
     layers,
     seasonStarts,

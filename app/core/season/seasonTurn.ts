@@ -6,6 +6,7 @@ import {
   demandMetOf,
   move,
   needOfSeason,
+  ownClock,
   poolIndex,
   wayOf,
   type BedState,
@@ -58,7 +59,7 @@ export function growAgain(state: BedState, flows: Float64Array, day: DayNumber):
     if (at <= plant.season) continue;
     if (plant.standing) dieDown(state, flows, plant, day);
     plant.season = at;
-    plant.clock = seasons[at]!;
+    plant.clock = ownClock(seasons[at]!);
     plant.need = needOfSeason(plant.crop, seasons[at]);
     plant.logsHarvest = state.plan.pickedSeasons.has(seasonName(plant.input.id, at));
     plant.degreeDays = 0;

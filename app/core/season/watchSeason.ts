@@ -108,7 +108,7 @@ export function watchSeason(
   for (let index = 0; index < watch.days; index++) {
     stepDay(input, state, flows, index);
     mineralTop[index] = state.nitrogen[top]!;
-    keepPlants(watch.plantings, state.plantings, index);
+    keepPlants(watch.plantings, state, index);
     if (nextLook < watch.looks.length && watch.looks[nextLook]!.index === index)
       keepLook(watch.looks[nextLook++]!, state);
     if (index < today) continue;
@@ -124,10 +124,10 @@ export function watchSeason(
 /** Days on which a planting is not there stay 0, in every draw. */
 function keepPlants(
   watches: readonly PlantingWatch[],
-  plantings: readonly GrowingPlanting[],
+  { plantings, day }: BedState,
   index: number,
 ): void {
-  for (let at = 0; at < watches.length; at++) {
+  for (let at = day.plantsFrom; at < day.plantsTo; at++) {
     const kept = watches[at]!;
     if (index < kept.first || index > kept.last) continue;
     const plant = plantings[at]!;
