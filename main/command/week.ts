@@ -114,7 +114,7 @@ function planAsText(garden: Garden, answer: PlanAnswer, names: PlanNames): strin
     'Before you mow',
     ...answer.mow.flatMap((advice) => [
       ...folded(mowWords(advice, names, today), '  '),
-      ...folded(worthWords(advice, names), '    '),
+      ...(advice.why.kind === 'held back' ? [] : folded(worthWords(advice, names), '    ')),
     ]),
     '',
     answer.lines.length > 0 ? 'Lay today' : 'Lay nothing today.',

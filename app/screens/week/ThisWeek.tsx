@@ -17,6 +17,7 @@ import { LogMowing } from './LogMowing';
 import { Notices } from './Notices';
 import { OpenMowing } from './OpenMowing';
 import { PastMowings } from './PastMowings';
+import { PlanSection } from './plan/PlanSection';
 import { weekBefore, type WeekBefore } from './weekNews';
 import { WeekNewsBlock } from './WeekNewsBlock';
 
@@ -56,6 +57,18 @@ export function ThisWeek() {
         <WeekNewsBlock before={news} onDismiss={() => setNews(null)} />
       )}
       <Imagined />
+      <PlanSection
+        onChange={
+          inHand && !isHeld
+            ? (bedId, amount) =>
+                setWanted((now) => ({
+                  bedId,
+                  press: (now?.press ?? 0) + 1,
+                  advice: { amount, placement: 'laid' },
+                }))
+            : null
+        }
+      />
       <div className="two-columns">
         <Notices onLayHere={open.length > 0 && !isHeld ? layHere : null} />
         <div className="section">

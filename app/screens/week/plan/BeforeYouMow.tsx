@@ -1,0 +1,42 @@
+import { ChoiceRow } from '../../../controls/ChoiceRow';
+import type { PlanAnswer } from '../../../core/plan/answer';
+import { grassHeights } from '../../../core/plan/question';
+import { grassHeightWords, mowWords, worthWords } from '../../../words/planWords';
+import { useMowings } from '../../store';
+import { usePlanNames } from './usePlanNames';
+
+/** For each lawn: how much to collect next time and why, by a glance at the grass. */
+export function BeforeYouMow({ answer }: { readonly answer: PlanAnswer }) {
+  const names = usePlanNames();
+  const heights = useMowings((state) => state.planWishes.heights);
+  const setGrassHeight = useMowings((state) => state.setGrassHeight);
+  if (answer.mow.length === 0) return null;
+  return (
+    <div>
+      <h3>Before you mow</h3>
+      <ul className="plain-list plan-lawns">
+        {answer.mow.map((advice) => (
+          <li key={advice.lawnId}>
+            <p>{mowWords(advice, names, answer.today)}</p>
+            {advice.why.kind !== 'held back' && (
+              <p className="small soft">{worthWords(advice, names)}</p>
+            )}
+            {advice.why.kind !== 'held back' && (
+              <div className="not-printed">
+                <ChoiceRow
+                  legend={`The grass of ${names.lawn(advice.lawnId)} stands`}
+                  choices={grassHeights.map((value) => ({
+                    value,
+                    label: grassHeightWords[value],
+                  }))}
+                  value={heights[advice.lawnId] ?? 'usual'}
+                  onChoose={(height) => setGrassHeight(advice.lawnId, height)}
+                />
+              </div>
+            )}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

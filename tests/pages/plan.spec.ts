@@ -1,0 +1,62 @@
+// The week's plan: asked for, explained, laid, changed, and worked out anew.
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { lastAnnounced, openSample } from './journeys';
+
+const plan = (garden: Page) => garden.getByRole('region', { name: 'What to do this week' });
+const line = (garden: Page, bed: string) =>
+  plan(garden)
+    .getByRole('listitem')
+    .filter({ has: garden.getByRole('heading', { name: bed }) });
+
+async function workItOut(garden: Page) {
+  await plan(garden).getByRole('button', { name: 'Work out a plan' }).click();
+  // the solver is loaded and every bed is run several times over
+  await expect(plan(garden).getByRole('heading', { name: 'Lay today' })).toBeVisible({
+    timeout: 45_000,
+  });
+}
+
+test.beforeEach(({ garden }) => openSample(garden));
+
+test('feeds the hungry bed, says why, and is written down as laid in one undoable step', async ({
+  garden,
+}) => {
+  await workItOut(garden);
+  const far = line(garden, 'Far bed');
+  await expect(far).toContainText(/buckets? of clippings of Back lawn, about \d+ mm thick/);
+  await expect(far).toContainText(/It is hungry \(short from 28 June\)/);
+  await expect(plan(garden).getByText(/Front lawn, today: leave it all lying/)).toBeVisible();
+  await far.getByRole('button', { name: 'Laid as planned: Far bed' }).click();
+  await expect(lastAnnounced(garden)).toHaveText('Laid on Far bed. Undo takes it back.');
+  // made anew without what is laid now, and as it was once that is taken back
+  await expect(far).toHaveCount(0, { timeout: 45_000 });
+  await garden.keyboard.press('Control+z');
+  await expect(far).toContainText('11 1/2 buckets', { timeout: 45_000 });
+});
+
+test('"nothing here" is kept to, and can be taken back', async ({ garden }) => {
+  await workItOut(garden);
+  await line(garden, 'Far bed').getByRole('button', { name: 'Nothing here: Far bed' }).click();
+  await expect(line(garden, 'Far bed')).toHaveCount(0, { timeout: 45_000 });
+  await plan(garden)
+    .getByText(/other beds, and the coming weeks/)
+    .click();
+  await plan(garden).getByRole('button', { name: 'Count Far bed in again' }).click();
+  await expect(line(garden, 'Far bed')).toHaveCount(1, { timeout: 45_000 });
+});
+
+test('an amount is changed in the form of the clippings in hand', async ({ garden }) => {
+  await workItOut(garden);
+  await line(garden, 'Far bed').getByRole('button', { name: 'Change the amount: Far bed' }).click();
+  const amount = garden.locator('[data-bed="bed-far"] input[type=text]');
+  await expect(amount).toHaveValue(/buckets$/);
+  await expect(amount).toBeFocused();
+});
+
+test('it is stopped while it is worked at, and asked for again', async ({ garden }) => {
+  await plan(garden).getByRole('button', { name: 'Work out a plan' }).click();
+  await plan(garden).getByRole('button', { name: 'Stop' }).click();
+  await expect(plan(garden).getByRole('button', { name: 'Work out a plan' })).toBeVisible();
+  await workItOut(garden);
+});
