@@ -30,7 +30,7 @@ export function bedDistance(
   let added = bed.supply;
   for (const [at, depth] of millimetres) {
     least += bed.layers[at]!.supply * depth;
-    added += Math.max(0, bed.layers[at]!.supply) * depth;
+    added += bed.layers[at]!.supplyOver * depth;
   }
   const { need, excess } = bed.aim;
   const nitrogen =

@@ -117,8 +117,8 @@ function offersOf(
 }
 
 /**
- * Too little and too much nitrogen. What browns hold back is a loss to a hungry bed and no gain to an
- * over-fed one: how much it is, is assumed, and a plan does not heap browns up in the hope of it.
+ * Too little and too much nitrogen. What browns hold back counts in full against a hungry bed, and as
+ * little as a deep layer holds back by the millimetre for an over-fed one.
  */
 function addNitrogen(
   writer: ProgrammeWriter,
@@ -133,7 +133,7 @@ function addNitrogen(
   const short = writer.column(bed.areaM2, Infinity);
   writer.row([{ column: short, value: 1 }, ...supply], low, Infinity);
   const over = writer.column(bed.areaM2 * excess, Infinity);
-  const added = terms(offers, ({ response }) => Math.max(0, response.supply));
+  const added = terms(offers, ({ response }) => response.supplyOver);
   writer.row([{ column: over, value: -1 }, ...added], -Infinity, high);
 }
 

@@ -19,8 +19,13 @@ export interface LayerResponse {
   readonly blocked: Caution | null;
   /** deepest the layer may be under its caution line, with what was laid that day already [mm] */
   readonly mostMillimetres: number;
-  /** g N of supply to clearing */
+  /** g N of supply to clearing, of a thin layer */
   readonly supply: number;
+  /**
+   * the same where there is too much already: of browns what a layer as deep as its line holds back,
+   * since each further millimetre holds back less
+   */
+  readonly supplyOver: number;
   /** g N that legumes fix less */
   readonly fixedLess: number;
   /** g N of the highest nitrate with nobody to take it */
@@ -136,6 +141,7 @@ function respond(
     return {
       ...common,
       supply: 0,
+      supplyOver: 0,
       fixedLess: 0,
       idlePeak: 0,
       dry: empty,
@@ -147,9 +153,18 @@ function respond(
   const { base } = track;
   const dry = after.dry.map((kilograms, index) => (kilograms - base.dry[index]!) / probe);
   const settled = oneMillimetre.settledDensityKgPerM3;
+  const supply = (after.supply - base.supply) / probe;
+  const deep = common.mostMillimetres;
+  const isHeldBack = supply < 0 && deep > probe && base.supply > 0;
   return {
     ...common,
-    supply: (after.supply - base.supply) / probe,
+    supply,
+    supplyOver: isHeldBack
+      ? Math.max(
+          supply,
+          (track.with(layerOf(source, deep, day, layer.id)).supply - base.supply) / deep,
+        )
+      : supply,
     fixedLess: (base.fixed - after.fixed) / probe,
     idlePeak: (after.idlePeak - base.idlePeak) / probe,
     dry,

@@ -13,6 +13,7 @@ import {
   type WeatherRow,
 } from '../../../app/document/schema';
 import { normalsOf } from '../../../app/document/weatherRecord';
+import { cropOf } from '../../../app/tables/crops';
 import { climateOf, climateStanding } from '../../../app/tables/climates';
 import { typicalWeatherSpread } from '../../../app/tables/imaginedWeather';
 
@@ -64,6 +65,8 @@ const cropsToChoose: readonly Crop[] = [
 
 const textures = ['sandy loam', 'loam', 'silt loam', 'clay loam'] as const;
 const year = 2013;
+/** Days for which a crop still stands when it has given what it had. */
+const daysAfterEnd = 7;
 
 const pick = <Item>(items: readonly Item[], random: Random): Item =>
   items[Math.floor(random() * items.length)]!;
@@ -181,16 +184,18 @@ export function planGarden(seed: number): PlanGarden {
   const plantings = beds.flatMap((bed): Planting[] => {
     if (random() < 0.08) return [];
     const [cropId, how, month, day] = pick(cropsToChoose, random);
+    const started = dayFromParts(year, month, day) + Math.floor(between(-5, 10, random));
+    const standing = cropOf(cropId)?.usualDays.typical ?? 0;
     return [
       {
         id: `planting-${bed.id}`,
         bedId: bed.id,
         cropId,
         share: 1,
-        started: textFromDay(dayFromParts(year, month, day) + Math.floor(between(-5, 10, random))),
+        started: textFromDay(started),
         how,
         firstHarvest: null,
-        cleared: null,
+        cleared: textFromDay(started + Math.ceil(standing) + daysAfterEnd),
         tops: 'taken away',
         wanted: pick(['poor', 'usual', 'usual', 'heavy'], random),
         nodules: 'not looked',
