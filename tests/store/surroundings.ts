@@ -6,6 +6,7 @@ import type { MowingsStore } from '../../app/store/contract';
 import { createMowingsStore } from '../../app/store/store';
 import type { Later } from '../../app/store/surroundings';
 import { sameThreadEngine as wholeEngine } from '../../app/worker/client';
+import type { Planner } from '../../app/worker/planClient';
 import { isSliced, type Engine } from '../../app/worker/protocol';
 
 /** A host that remembers what it was asked, and answers well unless told otherwise. */
@@ -83,6 +84,7 @@ export function testStore(
   options: {
     readonly answers?: Partial<Host>;
     readonly engine?: Engine;
+    readonly planner?: Planner;
     readonly sample?: string;
   } = {},
 ): TestStore {
@@ -91,6 +93,7 @@ export function testStore(
   const store = createMowingsStore({
     host: fake.host,
     engine: options.engine ?? silentEngine,
+    ...(options.planner ? { planner: options.planner } : {}),
     later: time.later,
     computerToday: () => '2021-06-20',
     ...(options.sample === undefined ? {} : { sample: options.sample }),
