@@ -8,7 +8,8 @@ import type {
   SourceFacts,
   TreatmentFacts,
 } from '../core/season/cautions/facts';
-import { cropOf } from '../tables/crops';
+import { cropOf, type CropId } from '../tables/crops';
+import { frostOf } from '../tables/frost';
 import { composts, poisonsToDogs } from '../tables/materialGroups';
 import { mowingAccount, mowingMass } from './accounts';
 import { looksOf } from './looks';
@@ -140,6 +141,13 @@ function onHandOf(
     .filter(({ litres }) => litres > 0);
 }
 
+/** The likely killing temperature of a crop of the tables, where one is known. */
+function killedAt(cropId: string): Pick<PlantingFacts, 'killedAtCelsius'> {
+  const row = cropOf(cropId);
+  const killed = row && frostOf(row.id as CropId)?.killedAt;
+  return killed ? { killedAtCelsius: killed.typical } : {};
+}
+
 /** What cautions need to know of a bed beyond what the engine is given. */
 export function cautionFacts(
   garden: Garden,
@@ -161,6 +169,7 @@ export function cautionFacts(
         {
           cropName: row?.name ?? planting.cropId,
           weedkillerSensitive: row?.weedkillerSensitive ?? false,
+          ...killedAt(planting.cropId),
         },
       ];
     });

@@ -27,6 +27,8 @@ const reasons: Readonly<Record<CautionKind, string>> = {
   'dry soil': 'A dry cover soaks up light rain before it reaches the roots.',
   'ammonia under glass':
     'Out of doors the wind carries it off; under glass it stays at the leaves.',
+  'frost kill':
+    'Growers’ records say what cold such a plant has not outlived; under a fleece or by a wall it may.',
   frost: 'A cover keeps the warmth of the ground in, and the air above it colder.',
   runners: 'Every joint of a creeping grass can grow into a plant.',
   'seed heads': 'What has set seed sows itself on the bed.',

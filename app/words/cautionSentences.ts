@@ -242,6 +242,8 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
     caution.row === 'leaf nitrate'
       ? `${twoFigures(number)} mg/kg under ${crop}: past ${twoFigures(threshold)} it only gathers in the leaves.`
       : `${large(crop)} ${byCrop('is', 'are')} cleared in ${plainDays(number)}: greens now only put nitrate in the leaves.`,
+  'frost kill': ({ crop, byCrop, degrees, number, threshold, day }) =>
+    `${degrees(number)} in the night of ${day}: ${crop} ${byCrop('dies', 'die')} at about ${degrees(threshold)}. Still alive?`,
   'share over one': ({ number }) =>
     `Plantings claim ${percent(number)} of the bed, more than there is.`,
   overdue: ({ crop, byCrop, day }) =>

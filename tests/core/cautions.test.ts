@@ -685,6 +685,36 @@ describe('weather', () => {
     expect(on(today - 1)).toBe('none');
     expect(on(today, tall)).toBe('none');
   });
+  test('frost kill: a measured night at what kills it, not cleared since', () => {
+    const on = (
+      night: number,
+      kind = 0,
+      planting = tall,
+      roof: CautionFacts['roof'] = 'open',
+    ): string =>
+      said(
+        ofBed(
+          {
+            plantings: [planting],
+            result: { airMinimum: all(night), kind: new Uint8Array(all(0).length).fill(kind) },
+          },
+          {
+            roof,
+            plantings: {
+              [planting.id]: { cropName: 'Beans', weedkillerSensitive: true, killedAtCelsius: -1 },
+            },
+          },
+        ),
+        'frost kill',
+      );
+    expect(on(-1)).toBe('note: killed by frost');
+    expect(on(-0.9)).toBe('none');
+    expect(on(-9, 1)).toBe('note: killed by frost');
+    expect(on(-9, 2)).toBe('none');
+    expect(on(-9, 0, tall, 'glass or film')).toBe('none');
+    expect(on(-9, 0, makePlanting({ clearingDay: today, cleared: true }))).toBe('none');
+    expect(on(-9, 0, makePlanting({ seasons: [] }))).toBe('none');
+  });
   test('ammonia: fresh greens under glass or film, for 30 days', () => {
     const on = (age: number, condition: 'just cut' | 'crisp', roof: CautionFacts['roof']): string =>
       said(

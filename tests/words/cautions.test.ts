@@ -107,6 +107,7 @@ const rowsOf: Readonly<Record<CautionKind, readonly RowId[]>> = {
   fouled: ['fouled grass'],
   'salad nitrate': ['leaf nitrate', 'greens before a salad'],
   'share over one': ['share of the bed'],
+  'frost kill': ['killed by frost'],
   overdue: ['overdue'],
   'outside validity': ['outside what was tested'],
   safety: [
@@ -130,6 +131,7 @@ const alwaysDated: readonly RowId[] = [
   'sour mat',
   'short of nitrogen',
   'frost over cover',
+  'killed by frost',
   'fresh greens under glass',
   'washing out at clearing',
   'greens on an empty bed',

@@ -129,6 +129,7 @@ export const factIds = [
   'dry soil first',
   'fresh greens under glass',
   'frost over cover',
+  'killed by frost',
   'creeping grass',
   'seed heads',
   'not asked',

@@ -74,6 +74,7 @@ export const cautionKinds = [
   'dry soil',
   'ammonia under glass',
   'frost',
+  'frost kill',
   'runners',
   'seed heads',
   'compost phosphorus',

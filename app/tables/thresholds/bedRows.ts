@@ -222,6 +222,13 @@ export const bedRows: readonly ThresholdRow[] = [
     practice('a mulched soil gives less warmth to a clear night'),
     'uncover at night',
   ),
+  fact(
+    'killed by frost',
+    'A measured night at the likely killing temperature of what stands there',
+    'note',
+    practice('growers’ records of winter kill, crop by crop'),
+    'clear or date',
+  ),
   line(
     'compost depth',
     'Compost laid in a year without a soil test',

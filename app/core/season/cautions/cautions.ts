@@ -16,7 +16,13 @@ import { coldSoilCautions, seedFlyCautions } from './soilCautions';
 import { sourceCautions } from './sourceCautions';
 import { stemCautions } from './stemCautions';
 import { lookCautions } from './lookCautions';
-import { drySoilCautions, frostCautions, glassCautions, slugCautions } from './weatherCautions';
+import {
+  drySoilCautions,
+  frostCautions,
+  frostKillCautions,
+  glassCautions,
+  slugCautions,
+} from './weatherCautions';
 
 export type {
   CautionFacts,
@@ -147,6 +153,7 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
     ...seeds,
     ...rawManureCautions(run, laid, facts, limits),
     ...compostCautions(run, today, facts, limits, null),
+    ...frostKillCautions(run, facts, limits),
     ...plantingCautions(run, limits),
     ...validityCautions(ofSeason, limits),
   ]);

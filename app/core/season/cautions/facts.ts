@@ -64,6 +64,8 @@ export interface LayerFacts {
 export interface PlantingFacts {
   readonly cropName: string;
   readonly weedkillerSensitive: boolean;
+  /** air temperature that is likely to kill it, unprotected [deg C]; absent where none is known */
+  readonly killedAtCelsius?: number;
 }
 
 /** Greens that nobody has found a place for yet. */

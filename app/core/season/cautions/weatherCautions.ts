@@ -1,6 +1,8 @@
 import type { DayNumber } from '../../days';
 import type { LayerInput, PlantingInput } from '../input';
 import type { Limits } from '../limits';
+import { dayKinds } from '../input';
+import { standingPlantings } from '../plantingAccount';
 import { at, meanDays, sumDays } from '../seasonAccount';
 import type { Caution } from '../verdict';
 import type { CautionFacts, Run } from './facts';
@@ -125,4 +127,37 @@ export function frostCautions(
       layerId,
     }),
   ];
+}
+
+const imagined = dayKinds.indexOf('imagined');
+
+/**
+ * Plants that a measured night is likely to have killed and that nobody has cleared since, each
+ * with its first such night. Nights that are only imagined kill nothing, nor do any under a roof; a
+ * plant that stays for years comes again.
+ */
+export function frostKillCautions(
+  { input, result }: Run,
+  facts: CautionFacts,
+  limits: Limits,
+): Caution[] {
+  if (facts.roof !== 'open') return [];
+  return standingPlantings(input, input.today).flatMap((planting): Caution[] => {
+    const killedAt = facts.plantings[planting.id]?.killedAtCelsius;
+    if (killedAt === undefined || planting.seasons) return [];
+    for (let day = Math.max(planting.startDay, result.firstDay); day <= input.today; day += 1) {
+      const night = at(result.airMinimum, result, day);
+      if (night > killedAt || at(result.kind, result, day) === imagined) continue;
+      return [
+        factCaution('frost kill', 'killed by frost', limits, {
+          number: night,
+          threshold: killedAt,
+          unit: 'deg C',
+          date: day,
+          detail: { plantingId: planting.id },
+        }),
+      ];
+    }
+    return [];
+  });
 }
