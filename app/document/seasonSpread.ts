@@ -1,8 +1,9 @@
 import type { Coefficients } from '../core/season/coefficients';
-import type { Drawn, SeasonSpread } from '../core/season/draws/spread';
+import type { Drawn, LayerSpread, SeasonSpread } from '../core/season/draws/spread';
+import { actingRatio } from '../tables/actingRatio';
 import { coefficientRows } from '../tables/coefficients';
 import { cropOf } from '../tables/crops';
-import type { Row } from '../tables/shapes';
+import type { MaterialRow, Row } from '../tables/shapes';
 import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
 import { lotInputOf } from './layerMass';
@@ -34,11 +35,38 @@ const factorOf = (row: Row): { low: number; typical: number; high: number } => (
   high: row.high / row.typical,
 });
 
-function layerSpread(
-  garden: Garden,
-  bed: Bed,
-  application: Application,
-): { mass: Drawn; nitrogen: Drawn } {
+/** Compost and the like have a share of their own, and wood on top does not rot. */
+const rotsByRatio = ({ materialClass }: MaterialRow): boolean =>
+  materialClass === 'green' || materialClass === 'mature';
+
+const actingOf = (materialId: string): Drawn => ({
+  name: `acting ratio of ${materialId}`,
+  shape: 'amount',
+  low: actingRatio.low,
+  typical: actingRatio.typical,
+  high: actingRatio.high,
+});
+
+/** Shares of compost and the like: of one material, one draw. */
+function sharesOf({
+  id,
+  mineralShare,
+  slowShare,
+}: MaterialRow): Pick<LayerSpread, 'ready' | 'slow'> {
+  const share = (name: string, { low, typical, high }: Row): Drawn => ({
+    name: `${name} of ${id}`,
+    shape: 'share',
+    low,
+    typical,
+    high,
+  });
+  return {
+    ...(mineralShare ? { ready: share('ready share', mineralShare) } : {}),
+    ...(slowShare ? { slow: share('slow share', slowShare) } : {}),
+  };
+}
+
+function layerSpread(garden: Garden, bed: Bed, application: Application): LayerSpread {
   const material = materialOfApplication(garden, application);
   const mowing = mowingOf(garden, application.from);
   const { condition } = application;
@@ -60,6 +88,8 @@ function layerSpread(
       typical: material.nitrogen,
       high: measured ? material.nitrogen * 1.1 : (row.high / row.typical) * material.nitrogen,
     },
+    ...(rotsByRatio(material.row) ? { acting: actingOf(material.id) } : {}),
+    ...sharesOf(material.row),
   };
 }
 
@@ -106,7 +136,7 @@ export function seasonSpread(
   });
   const layers = [...garden.applications, ...extraApplications]
     .filter((application) => application.bedId === bedId)
-    .map((application): [string, { mass: Drawn; nitrogen: Drawn }] => [
+    .map((application): [string, LayerSpread] => [
       application.id,
       layerSpread(garden, bed, application),
     ]);

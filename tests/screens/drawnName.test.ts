@@ -27,7 +27,7 @@ function namesOf(garden: Garden): readonly string[] {
     const { coefficients, layers, needs, organicMatter } = seasonSpread(garden, id);
     return [
       ...coefficients,
-      ...Object.values(layers).flatMap(({ mass, nitrogen }) => [mass, nitrogen]),
+      ...Object.values(layers).flatMap((layer) => Object.values(layer)),
       ...Object.values(needs),
       ...(organicMatter ? [organicMatter] : []),
     ].map(({ name }) => name);

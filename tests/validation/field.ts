@@ -5,6 +5,7 @@ import type { BedSeason, LayerInput, PlantingInput } from '../../app/core/season
 import type { SeasonResult } from '../../app/core/season/result';
 import { runSeason } from '../../app/core/season/season';
 import { cropInput } from '../../app/document/plantingInput';
+import { actingRatio } from '../../app/tables/actingRatio';
 import { climateOf } from '../../app/tables/climates';
 import { crops, type CropId } from '../../app/tables/crops';
 import { typicalWeatherSpread } from '../../app/tables/imaginedWeather';
@@ -75,11 +76,18 @@ export function bedAt(
 const hundred = (row: MaterialRow): number =>
   (row.nitrogenPercent.typical * row.carbonToNitrogen.typical) / 100;
 
-/** C:N of a material of our tables: its carbon stays when its nitrogen is drawn. */
+/** C:N a material of our tables rots by: its carbon stays when its nitrogen is drawn. */
 export const carbonToNitrogenOf = (id: MaterialId, values: Values): number => {
   const row: MaterialRow = materials[id];
-  return (100 * hundred(row)) / values.of(`nitrogen of ${id}`, row.nitrogenPercent);
+  return (
+    (100 * hundred(row) * actingOf(id, values)) /
+    values.of(`nitrogen of ${id}`, row.nitrogenPercent)
+  );
 };
+
+/** Factor on the C:N a material rots by. */
+export const actingOf = (id: string, values: Values): number =>
+  values.of(`acting ratio of ${id}`, actingRatio);
 
 /** A material of our tables by its nitrogen per m2, at a given %N or that of its row. */
 export function layerOf(
@@ -110,7 +118,7 @@ export function layerOf(
     freshKgPerM2,
     dryKgPerM2,
     nitrogen,
-    carbon: dryKgPerM2 * 1000 * hundred(row),
+    carbon: dryKgPerM2 * 1000 * hundred(row) * actingOf(id, values),
     laidDepth: (1000 * freshKgPerM2) / density,
     settledDensityKgPerM3: row.settledDensityKgPerM3.typical,
     mineralShare: shareOf(row.mineralShare),

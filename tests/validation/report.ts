@@ -127,7 +127,7 @@ export async function report(): Promise<Report> {
 
 Written by \`npm run validate\`; do not edit. A measurement says whether the equations are the right ones; whether they are solved rightly is checked in \`tests/published\` and \`tests/core/ode\`.
 
-Ours is the likely value with the range that 8 in 10 of ${draws} draws fill (seeded; the program's own way of drawing). Drawn: ${drawnCoefficients.join(', ')}; nitrogen, water and readiness of the material; the crop's uptake; organic matter; the weather. Not drawn: how materials of one C:N differ, how far a stand-in place is from the true one, and how wrong a measurement may be. Bias is ours less measured; a printed range counts by its middle.
+Ours is the likely value with the range that 8 in 10 of ${draws} draws fill (seeded; the program's own way of drawing). Drawn: ${drawnCoefficients.join(', ')}; nitrogen, water, readiness and acting C:N of the material; the crop's uptake; organic matter; the weather. Not drawn: how far a stand-in place is from the true one, and how wrong a measurement may be. Bias is ours less measured; a printed range counts by its middle.
 
 Of ${whole.cases} measured numbers ${whole.inside} lie inside our ranges, which should hold eight in ten. ${signs.length - wrongSigns.length} of ${signs.length} directions agree at likely values.
 

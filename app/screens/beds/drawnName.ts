@@ -60,6 +60,24 @@ export function drawnName(
       words: `how much nitrogen is in ${plainName(materialById(garden, material).name)}`,
       remedy: 'analysis',
     };
+  const rotting = after(name, 'acting ratio of ');
+  if (rotting !== null)
+    return {
+      words: `how readily nitrogen comes free from ${plainName(materialById(garden, rotting).name)}`,
+      remedy: 'nitrate test',
+    };
+  const ready = after(name, 'ready share of ');
+  if (ready !== null)
+    return {
+      words: `how much of the nitrogen of ${plainName(materialById(garden, ready).name)} is ready at once`,
+      remedy: 'nitrate test',
+    };
+  const later = after(name, 'slow share of ');
+  if (later !== null)
+    return {
+      words: `how much of the nitrogen of ${plainName(materialById(garden, later).name)} comes later`,
+      remedy: 'nitrate test',
+    };
   const crop = after(name, 'need of ');
   if (crop !== null)
     return {

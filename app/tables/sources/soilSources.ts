@@ -116,6 +116,12 @@ export const soilSources = {
     'The volatilization of ammonia from perennial ryegrass during decomposition, drying and induced senescence',
     'Annals of Botany 61:567-571; abstract read',
   ),
+  AlbertaGuide: source(
+    'Alberta Agriculture',
+    null,
+    'Nutrient Management Planning Guide',
+    'chapter 4.3; read',
+  ),
   Lauer1976: source(
     'Lauer DA, Bouldin DR, Klausner SD',
     1976,

@@ -279,7 +279,8 @@ test('a draw writes each quantity from its own column, and the next draw starts 
   input.layers.forEach((layer, at) => {
     const own = spread.layers[layer.id]!;
     const mass = draws.value(own.mass, 4);
-    expect(first.layers[at]!.carbon).toBe(layer.carbon * mass);
+    const acting = own.acting ? draws.value(own.acting, 4) : 1;
+    expect(first.layers[at]!.carbon).toBeCloseTo(layer.carbon * mass * acting, 9);
     expect(first.layers[at]!.dryKgPerM2).toBe(layer.dryKgPerM2 * mass);
     expect(first.layers[at]!.nitrogen / layer.nitrogen).toBeCloseTo(
       (mass * draws.value(own.nitrogen, 4)) / own.nitrogen.typical,
@@ -296,6 +297,47 @@ test('a draw writes each quantity from its own column, and the next draw starts 
   );
   expect(drawnSeason(input, spread, input.weather, draws, 9)).not.toEqual(first);
   expect(drawnSeason(input, spread, input.weather, draws, 4)).toEqual(first);
+});
+
+test('what a material acts like is drawn once for all its layers, and compost draws its shares', () => {
+  const { input, spread } = question('bed-gate', 1);
+  const draws = makeDraws(7, 20);
+  const grass = input.layers.filter(({ materialClass }) => materialClass === 'green');
+  expect(grass.length).toBeGreaterThan(1);
+  const acting = (draw: number): number[] => {
+    const drawn = drawnSeason(input, spread, input.weather, draws, draw).layers;
+    return grass.map((layer) => {
+      const to = drawn.find(({ id }) => id === layer.id)!;
+      return to.carbon / to.dryKgPerM2 / (layer.carbon / layer.dryKgPerM2);
+    });
+  };
+  for (const draw of [0, 7, 19])
+    for (const factor of acting(draw)) expect(factor).toBeCloseTo(acting(draw)[0]!, 9);
+  const all = Array.from({ length: 20 }, (_none, draw) => acting(draw)[0]!);
+  expect(Math.min(...all)).toBeLessThan(1 / 1.3);
+  expect(Math.max(...all)).toBeGreaterThan(1.3);
+
+  const heap = {
+    ...grass[0]!,
+    materialClass: 'slow',
+    mineralShare: 0.03,
+    slowShare: 0.05,
+  } as const;
+  const of = (name: string, typical: number) =>
+    ({ name, shape: 'share', low: typical / 2, typical, high: 2 * typical }) as const;
+  const ready = of('ready', 0.03);
+  const slow = of('slow', 0.05);
+  const { mass, nitrogen } = spread.layers[heap.id]!;
+  const [drawn] = drawnSeason(
+    { ...input, layers: [heap] },
+    { ...spread, layers: { [heap.id]: { mass, nitrogen, ready, slow } } },
+    input.weather,
+    draws,
+    3,
+  ).layers;
+  expect(drawn!.mineralShare).toBe(draws.value(ready, 3));
+  expect(drawn!.slowShare).toBe(draws.value(slow, 3));
+  expect(drawn!.carbon / drawn!.dryKgPerM2).toBeCloseTo(heap.carbon / heap.dryKgPerM2, 9);
 });
 
 test('ranks of a quantity’s draws are those of its values', () => {

@@ -1,7 +1,7 @@
 import { materials, type MaterialId } from '../../../app/tables/materials';
 import type { MaterialRow } from '../../../app/tables/shapes';
 import type { Points } from '../../../app/core/season/draws/spread';
-import { carbonToNitrogenOf } from '../field';
+import { actingOf, carbonToNitrogenOf } from '../field';
 import { breakEven, incubate, incubateSlow } from '../incubation';
 import { around, exactly, type Cases, type Ours } from './shape';
 
@@ -12,7 +12,7 @@ export const jar =
     incubate(
       {
         kind,
-        carbonToNitrogen: values.of(`C:N of ${id}`, ratio),
+        carbonToNitrogen: values.of(`C:N of ${id}`, ratio) * actingOf(id, values),
         celsius,
         days: Math.round(values.of(`days of ${id}`, days)),
       },
@@ -20,9 +20,18 @@ export const jar =
     ).nitrogenPercent;
 
 const catchCrop =
-  (carbonToNitrogen: number): Ours =>
-  (values) =>
-    incubate({ kind: 'green', carbonToNitrogen, celsius: 15, days: 168 }, values).perGramCarbon;
+  (id: string, ratio: number): Ours =>
+  (values) => {
+    const acting = actingOf(id, values);
+    const jarOf = {
+      kind: 'green',
+      carbonToNitrogen: ratio * acting,
+      celsius: 15,
+      days: 168,
+    } as const;
+    // of the carbon there is, not of what acts
+    return incubate(jarOf, values).perGramCarbon * acting;
+  };
 
 const week =
   (kind: 'green' | 'mature', id: MaterialId): Ours =>
@@ -70,8 +79,8 @@ export const jars: Cases = {
   R12: jar('R12', 'green', around(13, 18), 25, exactly(115)),
   R13: jar('R13', 'green', around(15, 22), 25, exactly(115)),
   R14: jar('R14', 'green', around(12, 16), 25, exactly(140)),
-  R04: catchCrop(9.5),
-  R05: catchCrop(34),
+  R04: catchCrop('R04', 9.5),
+  R05: catchCrop('R05', 34),
   R06: (values) => breakEven('mature', 15, 168, values),
   NA01: slow('compost-poultry', exactly(23), 84, 'total'),
   NA02: slow('alfalfa-meal', exactly(23), 84, 'total'),

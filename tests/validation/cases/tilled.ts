@@ -1,5 +1,5 @@
 import type { MaterialId } from '../../../app/tables/materials';
-import { layerOf, releasedPercent, type Site } from '../field';
+import { actingOf, layerOf, releasedPercent, type Site } from '../field';
 import type { Cases, Ours } from './shape';
 
 const oregon: Site = { station: 'portland-oregon', first: '2014-03-01', last: '2014-06-11' };
@@ -13,7 +13,7 @@ export const tilledIn =
         layerOf(id, '2014-04-30', 12, values, {
           placement: 'dug',
           nitrogenPercent,
-          carbon: (12 / nitrogenPercent) * 40,
+          carbon: (12 / nitrogenPercent) * 40 * actingOf(id, values),
         }),
       ],
       values,
@@ -35,7 +35,7 @@ export const tilled: Cases = {
     const layer = layerOf('cc-red-clover', '2014-04-30', 12, values, {
       placement: 'dug',
       nitrogenPercent: 3.5,
-      carbon: (12 / 3.5) * 40,
+      carbon: (12 / 3.5) * 40 * actingOf('cc-red-clover', values),
     });
     return releasedPercent({ ...oregon, last: '2014-09-30' }, [layer], values);
   },

@@ -18,17 +18,25 @@ interface LayerColumns {
   readonly to: Writable<LayerInput>;
   readonly mass: Float64Array;
   readonly nitrogen: Float64Array;
+  readonly acting: Float64Array | null;
+  readonly ready: Float64Array | null;
+  readonly slow: Float64Array | null;
   readonly typicalNitrogen: number;
 }
 
-/** Carbon of a material stays; its nitrogen and so its C:N are drawn together (model 1). */
+/**
+ * Carbon of a material stays; its nitrogen and so its C:N are drawn together (model 1). The C:N it
+ * rots by is drawn besides, as carbon that acts more or less than it weighs.
+ */
 function writeLayer({ from, to, ...columns }: LayerColumns, draw: number): void {
   const mass = columns.mass[draw]!;
   const nitrogen = columns.nitrogen[draw]! / columns.typicalNitrogen;
   to.freshKgPerM2 = from.freshKgPerM2 * mass;
   to.dryKgPerM2 = from.dryKgPerM2 * mass;
   to.nitrogen = from.nitrogen * mass * nitrogen;
-  to.carbon = from.carbon * mass;
+  to.carbon = from.carbon * mass * (columns.acting ? columns.acting[draw]! : 1);
+  if (columns.ready) to.mineralShare = columns.ready[draw]!;
+  if (columns.slow) to.slowShare = columns.slow[draw]!;
 }
 
 /**
@@ -53,13 +61,16 @@ export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): 
   const layerColumns = input.layers.flatMap((from, at): LayerColumns[] => {
     const own = spread.layers[from.id];
     if (!own) return [];
-    const { mass, nitrogen } = own;
+    const { mass, nitrogen, acting, ready, slow } = own;
     return [
       {
         from,
         to: layers[at]!,
         mass: draws.column(mass),
         nitrogen: draws.column(nitrogen),
+        acting: acting ? draws.column(acting) : null,
+        ready: ready ? draws.column(ready) : null,
+        slow: slow ? draws.column(slow) : null,
         typicalNitrogen: nitrogen.typical,
       },
     ];

@@ -72,7 +72,9 @@ export function mattersMost(
   if (outcome.every((value) => value === outcome[0])) return [];
   const quantities = [
     ...spread.coefficients,
-    ...Object.values(spread.layers).flatMap(({ mass, nitrogen }) => [mass, nitrogen]),
+    ...Object.values(spread.layers).flatMap(({ mass, nitrogen, acting, ready, slow }) =>
+      [mass, nitrogen, acting, ready, slow].filter((drawn) => drawn !== undefined),
+    ),
     ...Object.values(spread.needs),
     ...(spread.organicMatter ? [spread.organicMatter] : []),
   ];

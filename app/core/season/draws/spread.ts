@@ -15,11 +15,23 @@ export interface Drawn extends Points {
   readonly shape: 'amount' | 'share';
 }
 
+export interface LayerSpread {
+  /** factor on its mass */
+  readonly mass: Drawn;
+  /** nitrogen as a fraction of dry matter */
+  readonly nitrogen: Drawn;
+  /** factor on the C:N it rots by: materials of one C:N differ; absent for compost and the like */
+  readonly acting?: Drawn;
+  /** shares of the nitrogen of compost and the like that are ready, and that come slowly */
+  readonly ready?: Drawn;
+  readonly slow?: Drawn;
+}
+
 /** What of a bed's season is uncertain. Everything not named stays at its typical value. */
 export interface SeasonSpread {
   readonly coefficients: readonly (Drawn & { readonly key: keyof Coefficients })[];
-  /** by layer id: factor on its mass, and its nitrogen as a fraction of dry matter */
-  readonly layers: Readonly<Record<string, { readonly mass: Drawn; readonly nitrogen: Drawn }>>;
+  /** by layer id */
+  readonly layers: Readonly<Record<string, LayerSpread>>;
   /** by planting id: factor on its need */
   readonly needs: Readonly<Record<string, Drawn>>;
   /** factor on the soil's organic matter; null when a laboratory measured it */
