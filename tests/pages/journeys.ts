@@ -18,6 +18,15 @@ export async function seasonsAreImagined(garden: Page): Promise<void> {
   await expect(garden.getByText(/^Odds and ranges come from/)).toBeVisible({ timeout: 30_000 });
 }
 
+/** The sample with all that its imagined seasons have to say, back on This week. */
+export async function openSampleImagined(garden: Page): Promise<void> {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await seasonsAreImagined(garden);
+  await goTo(garden, 'This week');
+  await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+}
+
 export const goTo = (garden: Page, place: 'This week' | 'Beds' | 'Garden'): Promise<void> =>
   garden.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click();
 

@@ -3,7 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample, seasonsAreImagined } from '../journeys';
+import { goTo, openSample, openSampleImagined, seasonsAreImagined } from '../journeys';
 import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 
@@ -17,7 +17,8 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
     'This week',
     async (garden) => {
       await garden.getByRole('button', { name: 'Back' }).click();
-      await openSample(garden);
+      // a caution of the odds lifts a quiet bed among the others
+      await openSampleImagined(garden);
       await garden.getByText('Why these figures').first().click();
     },
   ],
@@ -209,7 +210,7 @@ test('focus is never thrown to the top of the page', async ({ garden }) => {
 });
 
 test('letters alone do nothing outside a field', async ({ garden }) => {
-  await openSample(garden);
+  await openSampleImagined(garden);
   const before = await garden.locator('main').ariaSnapshot();
   const focus = new Person(garden);
   await focus.tabTo('button', 'Open Gate bed');
