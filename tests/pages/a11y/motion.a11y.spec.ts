@@ -1,7 +1,7 @@
 // Nothing moves for whoever asked for stillness; and the pages do have motion that could.
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample } from '../journeys';
+import { goTo, openSample, seasonsAreImagined } from '../journeys';
 import { running } from './inPage';
 
 /** Presses and points at what answers with motion, and tells everything that was seen moving. */
@@ -26,6 +26,8 @@ test('stillness is kept where it was asked for', async ({ garden }) => {
   await goTo(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   await expect(garden.getByRole('slider')).toBeVisible();
+  // the buttons of what is worth measuring come and go while seasons are imagined
+  await seasonsAreImagined(garden);
   await garden.emulateMedia({ reducedMotion: 'no-preference' });
   expect(await movementsOf(garden)).not.toEqual([]);
   await garden.emulateMedia({ reducedMotion: 'reduce' });
