@@ -60,7 +60,9 @@ export const howToRead = (since: string): string =>
   `Upwards: all the nitrogen that came within reach of the roots ${since}, by where it came from. ` +
   'Downwards: what of it was lost, or is held back for a while by browns and cover crops. ' +
   'The thin line is what remains for the crop, the thick one what the crop could use, the dotted one what it has taken. ' +
-  'Thin far above thick: too much. Dotted under thick: hungry.';
+  'Thin far above thick: too much. Dotted under thick: hungry. ' +
+  'In the middle the line is the likely course, and the flecked band holds 8 imagined seasons of 10. ' +
+  'On a crop’s stem a seed, a star, a fruit and two strokes are its start, first flower, first pick and clearing.';
 
 export const dayKindWords = {
   measured: 'measured weather',
