@@ -94,11 +94,14 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
     before.shortOn === null
       ? nitrogenStateWords(before.state)
       : `short from ${dayIn(before.shortOn, names)}`;
-  switch (isFed || reason === 'pinned' ? reason : 'bare ground') {
+  const isTold = isFed || reason === 'pinned' || reason === 'too much';
+  switch (isTold ? reason : 'bare ground') {
     case 'hungry':
       return `It is hungry (${state}): this ${feeds}.`;
     case 'bare ground':
       return `Its ground wants hiding: this ${hides}.`;
+    case 'too much':
+      return `It has more than it can use: browns hold some back, from ${shareOf(before)} to ${shareOf(after)}.`;
     case 'hungry and bare':
       return `It is hungry (${state}) and lies open: this ${feeds}, and ${hides}.`;
     case 'pinned':

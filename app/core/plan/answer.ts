@@ -65,6 +65,8 @@ export type PlanReason =
   /** its ground is bare or thin */
   | 'bare ground'
   | 'hungry and bare'
+  /** browns hold back some of what it has too much of */
+  | 'too much'
   /** the gardener said so */
   | 'pinned';
 

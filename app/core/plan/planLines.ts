@@ -75,7 +75,10 @@ function reasonOf(ready: Ready, bed: ReadyBed, before: BedStanding, isOwn: boole
   const isHungry = before.supply < weights.lowShare * bed.aim.need;
   const isBare = before.covered < limits.numbers['cover thin'];
   if (isHungry && isBare) return 'hungry and bare';
-  return isHungry ? 'hungry' : 'bare ground';
+  if (isHungry || isBare) return isHungry ? 'hungry' : 'bare ground';
+  return before.supply > weights.highShare * bed.aim.need && bed.aim.need > 0
+    ? 'too much'
+    : 'bare ground';
 }
 
 function limitOf(
