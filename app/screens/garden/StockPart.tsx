@@ -22,6 +22,7 @@ import { treatedWords } from '../treatedWords';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { nameFor } from './LawnsPart';
 import { OfferDialog } from './OfferDialog';
+import { StockBooks } from './StockBooks';
 import { Thing } from './Thing';
 
 /** What is on the heap, and what was brought in or kept: leaves, straw, compost. */
@@ -152,6 +153,7 @@ function StockFields({ stock }: { readonly stock: Stock }) {
         value={stock.role}
         onChoose={(role) => change({ role })}
       />
+      <StockBooks stock={stock} />
       {material.row.mayCarryWeedkiller && (
         <p>
           {treatedWords(stock.treatment, shown)}{' '}
