@@ -36,6 +36,14 @@ describe('what decays alike is one class', () => {
     expect(classes).toHaveLength(1);
   });
 
+  test('the tenth digit is the last that tells two apart', () => {
+    const classes: ResidueClass[] = [];
+    const straw = classFor(classes, 'dug', 'mature', 80, c);
+    expect(classFor(classes, 'dug', 'mature', 80 + 1e-9, c)).toBe(straw);
+    expect(classFor(classes, 'dug', 'mature', 80 - 1e-9, c)).toBe(straw);
+    expect(classFor(classes, 'dug', 'mature', 80 + 1e-7, c)).not.toBe(straw);
+  });
+
   test('what lies there is the residue and a share of microbes and humus together', () => {
     const item = { ...classFor([], 'laid', 'green', 13, c), residue: 50, microbes: 20, humus: 10 };
     expect(lyingCarbon(item, 0.12)).toBeCloseTo(50 + 0.12 * 30, 12);

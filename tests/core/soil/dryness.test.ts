@@ -40,6 +40,16 @@ describe('how dry a bed is: what is gone over what can be used readily (FAO-56 e
     expect(after(-10, 0).dryness).toBe(0);
   });
 
+  test('what the sun takes leaves a layer at its wilting point, be the soil ever so fine', () => {
+    // 12 mm evaporate from the surface, 9 lie between full and wilting: the layer’s end comes first
+    const fine = { ...soil, fieldCapacity: 0.2, wiltingPoint: 0.17 };
+    const of = waterSizes(fine, 300);
+    const water = { top: of.topWilt + 0.2, lower: of.lowerFull, cover: 0 };
+    const hot = asked({ evapotranspiration: 8 });
+    waterDay(water, of, fine, { ...still, reach: 0 }, hot, false, c);
+    expect(water.top).toBeCloseTo(of.topWilt, 12);
+  });
+
   test('nought in a soil that holds nothing for plants, not endless', () => {
     const dead = { ...soil, wiltingPoint: 0.25 };
     const none = waterSizes(dead, 300);
