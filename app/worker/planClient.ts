@@ -95,9 +95,14 @@ class WorkerPlanner implements Planner {
     if (this.worker) return this.worker;
     const worker = this.makeWorker();
     this.worker = worker;
-    worker.onmessage = ({ data }) => this.hear(data);
-    worker.onerror = (event) => this.broken(event.message || 'the worker stopped');
-    worker.onmessageerror = () => this.broken('an answer did not survive the crossing');
+    // What one that was ended still had to say is of no use to the next.
+    const ifStill = (then: () => void): void => {
+      if (this.worker === worker) then();
+    };
+    worker.onmessage = ({ data }) => ifStill(() => this.hear(data));
+    worker.onerror = (event) => ifStill(() => this.broken(event.message || 'the worker stopped'));
+    worker.onmessageerror = () =>
+      ifStill(() => this.broken('an answer did not survive the crossing'));
     return worker;
   }
 
