@@ -25,7 +25,6 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
     () => bedSeasonAccounts(garden, results.input, results.season).slice(-2),
     [garden, results],
   );
-  const last = seasons.findLast(({ isOver }) => isOver) ?? seasons.at(-1);
   const cells = (of: (season: SeasonAccount) => number) =>
     seasons.map((season) => (
       <td key={season.firstDay}>{accountAmount(of(season), units.nitrogen)}</td>
@@ -73,8 +72,11 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
           </tbody>
         </table>
       </Scroller>
-      {last?.expectedNextSeason && (
-        <p>{expectedWords(last.expectedNextSeason, last.year, seasonStartMonth, units)}</p>
+      {seasons.map(
+        ({ firstDay, year, expectedNextSeason }) =>
+          expectedNextSeason && (
+            <p key={firstDay}>{expectedWords(expectedNextSeason, year, seasonStartMonth, units)}</p>
+          ),
       )}
     </section>
   );
