@@ -13,13 +13,13 @@ import { bundledRecord } from '../../app/tables/bundledRecords';
 
 export interface GardenSize {
   readonly beds: number;
-  /** years of log, the last one up to the middle of June: the year that is judged */
+  /** years of log, the last one up to `today`: the year that is judged */
   readonly years: number;
   readonly seed: number;
+  /** a day of 2013, the middle of June unless said */
+  readonly today?: string;
 }
 
-export const bigGardenToday = '2013-06-15';
-const today = dayOf(bigGardenToday);
 const lastYear = 2013;
 
 interface Turn {
@@ -73,7 +73,7 @@ const rotation: readonly (readonly Turn[])[] = [
 ];
 
 /** The daily record that comes with the program, its years in an order of the seed's own. */
-function weatherDays(years: number, random: Random): Garden['weather']['days'] {
+function weatherDays(years: number, today: DayNumber, random: Random): Garden['weather']['days'] {
   const record = bundledRecord('new-york');
   if (!record) throw new Error('The record of New York is gone');
   const recordFirst = dayOf(record.firstDay);
@@ -113,9 +113,11 @@ class BedBook {
   readonly applications: Application[] = [];
   readonly events: GardenEvent[] = [];
   private readonly bedId: string;
+  private readonly today: DayNumber;
 
-  constructor(bedId: string) {
+  constructor(bedId: string, today: DayNumber) {
     this.bedId = bedId;
+    this.today = today;
   }
 
   bear(year: number, turns: readonly Turn[], areaM2: number): void {
@@ -130,14 +132,14 @@ class BedBook {
         started: textFromDay(dayFromParts(year, ...started)),
         how,
         firstHarvest: null,
-        cleared: end <= today ? textFromDay(end) : null,
+        cleared: end <= this.today ? textFromDay(end) : null,
         tops,
         wanted: 'usual',
         nodules: 'not looked',
       });
       for (const [month, dayOfMonth, kilogramsPerM2] of picks ?? []) {
         const day = dayFromParts(year, month, dayOfMonth);
-        if (day > today) continue;
+        if (day > this.today) continue;
         this.events.push({
           id: `pick-${id}-${day}`,
           date: textFromDay(day),
@@ -151,7 +153,7 @@ class BedBook {
   }
 
   lay(day: DayNumber, from: Application['from'], amount: number, more: Partial<Application>): void {
-    if (day > today) return;
+    if (day > this.today) return;
     this.applications.push({
       id: `layer-${this.bedId}-${day}-${this.applications.length}`,
       date: textFromDay(day),
@@ -172,7 +174,7 @@ class BedBook {
     event:
       { kind: 'water'; millimetres: number } | { kind: 'dig cover in' | 'rake off'; share: number },
   ): void {
-    if (day > today) return;
+    if (day > this.today) return;
     const id = `event-${this.bedId}-${day}-${event.kind}`;
     this.events.push({ id, date: textFromDay(day), bedId: this.bedId, ...event });
   }
@@ -187,7 +189,7 @@ function feed(book: BedBook, year: number, at: number): void {
     book.lay(day(6, 10), bought('straw-wheat'), 120, { condition: 'crisp' });
   if ((year + at) % 5 === 0)
     book.lay(day(3, 12), bought('manure-cow-farmyard'), 25, { placement: 'dug' });
-  book.lay(day(11, 8), bought('leaves-mixed-shredded'), 90, { condition: 'crisp' });
+  book.lay(day(10, 20), bought('leaves-mixed-shredded'), 90, { condition: 'crisp' });
   if ((year + at) % 4 === 0) book.happen(day(3, 8), { kind: 'dig cover in', share: 0.8 });
   if ((year + at) % 4 === 2) book.happen(day(4, 2), { kind: 'rake off', share: 0.5 });
   for (let week = 0; week < 8; week++)
@@ -200,10 +202,11 @@ function feed(book: BedBook, year: number, at: number): void {
  *
  * @returns a garden that went through the door every file goes through
  */
-export function bigGarden({ beds, years, seed }: GardenSize): Garden {
+export function bigGarden({ beds, years, seed, today: date = '2013-06-15' }: GardenSize): Garden {
   const parsed = parseGarden(sampleText);
   if (!parsed.ok) throw new Error('The sample does not open');
   const sample = parsed.value;
+  const today = dayOf(date);
   const random = seeded(seed);
   const firstYear = lastYear + 1 - years;
   const knownSince = textFromDay(dayFromParts(firstYear, 1, 1));
@@ -218,7 +221,7 @@ export function bigGarden({ beds, years, seed }: GardenSize): Garden {
     watering: at % 6 === 5 ? 'kept moist' : 'as logged',
     knownSince,
   }));
-  const books = ownBeds.map(({ id }) => new BedBook(id));
+  const books = ownBeds.map(({ id }) => new BedBook(id, today));
   const mowings: Mowing[] = [];
   let next = 0;
   for (let year = firstYear; year <= lastYear; year++) {
@@ -248,13 +251,18 @@ export function bigGarden({ beds, years, seed }: GardenSize): Garden {
   }
   const garden: Garden = {
     ...sample,
-    garden: { ...sample.garden, name: `${beds} beds, ${years} years`, isSample: false },
+    garden: {
+      ...sample.garden,
+      name: `${beds} beds, ${years} years`,
+      isSample: false,
+      today: date,
+    },
     beds: ownBeds,
     mowings,
     plantings: books.flatMap((book) => book.plantings),
     applications: books.flatMap((book) => book.applications),
     events: books.flatMap((book) => book.events),
-    weather: { ...sample.weather, bundledRecord: null, days: weatherDays(years, random) },
+    weather: { ...sample.weather, bundledRecord: null, days: weatherDays(years, today, random) },
   };
   const checked = parseGarden(JSON.stringify(garden));
   if (!checked.ok) throw new Error(`The made-up garden is refused: ${JSON.stringify(checked)}`);

@@ -129,9 +129,8 @@ function loseAndRelease(state: BedState, flows: Float64Array, c: Coefficients): 
  * what of the cover's free nitrogen goes to the air and into the soil (steps 8 and 9).
  */
 function leaveCover(state: BedState, flows: Float64Array, c: Coefficients): void {
-  const { classes, slow, layers, day, report } = state;
+  const { slow, layers, day, report } = state;
   const n = state.nitrogen;
-  for (let at = 0; at < classes.length; at++) classes[at]!.lyingDry *= classes[at]!.lyingFactor;
   slow.lyingDry *= slow.lyingFactor;
   for (let at = 0; at < layers.length; at++) {
     const layer = layers[at]!;

@@ -97,6 +97,7 @@ function decayClasses(
       today.lost = matureLost;
     }
     today.turned = 1 - today.lost;
+    if (item.residue === 0 && turnOver(state, flows, item)) continue;
     today.residueDays = clocks.soil * item.soilRate + clocks.surface * item.surfaceRate;
     today.turnoverDays = clocks.soil;
     stepFreely(item, c);
@@ -107,6 +108,27 @@ function decayClasses(
   }
   if (wantsOnTop) tieUpOnTop(state, flows, c);
   if (wantsBelow) tieUpBelow(state, flows, c);
+}
+
+/**
+ * A class without residue, as `stepFreely` has it: what is left of its microbes turns over. A bed of
+ * ten years has several such at any time.
+ *
+ * @returns false where that would tie nitrogen up, and nothing was done
+ */
+function turnOver(state: BedState, flows: Float64Array, item: ResidueClass): boolean {
+  const { parameters } = item;
+  const microbes = item.microbes * item.today.turned;
+  const humus = item.humus + parameters.humusShare * (item.microbes - microbes);
+  const humified = (humus - item.humus) / parameters.humusCarbonToNitrogen;
+  const released = (item.microbes - microbes) / parameters.microbeCarbonToNitrogen - humified;
+  if (!(released >= 0)) return false;
+  item.microbes = microbes;
+  item.humus = humus;
+  item.wanted = 0;
+  move(state, flows, item.onTop ? flow.coverHumified : flow.dugHumified, humified);
+  move(state, flows, item.onTop ? flow.coverReleased : flow.dugReleased, released);
+  return true;
 }
 
 function tieUpOnTop(state: BedState, flows: Float64Array, c: Coefficients): void {
@@ -164,16 +186,20 @@ function lieLess(classes: readonly ResidueClass[], c: Coefficients): void {
     const item = classes[at]!;
     if (!item.onTop) continue;
     const before = item.lyingFactor;
-    item.lyingFactor =
+    const factor =
       before > 0 ? Math.min(1, lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) / before) : 0;
+    item.lyingFactor = factor;
+    item.lyingDry *= factor;
   }
 }
 
 /** Frozen: nothing decays, and what lies stays. */
 function standStill(classes: readonly ResidueClass[], c: Coefficients): void {
-  for (const item of classes)
-    if (item.onTop)
-      item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+  for (const item of classes) {
+    if (!item.onTop) continue;
+    item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+    item.lyingDry *= item.lyingFactor;
+  }
 }
 
 /**
