@@ -332,7 +332,7 @@ describe('cautions that need them', () => {
     const garden = exampleGarden();
     garden.plantings = [{ ...garden.plantings[1]!, share: 1 }];
     const one = await storeWith(garden, { engine: sameThreadEngine() });
-    one.store.getState().propose([draft(250)]);
+    one.store.getState().propose([draft(900)]);
     await until(one.time, () => one.store.getState().preview?.beds[0]?.draws !== undefined, 100);
     const [bed] = one.store.getState().preview!.beds;
     const { before, after } = bed!.draws!;

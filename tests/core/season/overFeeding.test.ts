@@ -68,7 +68,7 @@ function oddsOfWholeRuns(
 
 describe('the odds of too much before flower, fruit and filling', () => {
   test('fruit: past 1.3 times the need, and over 20 mg/kg from 14 days before to 42 after the first flower', () => {
-    const question = asked('tomato', 60);
+    const question = asked('tomato', 40);
     const answer = runDraws(question, limits)!;
     const odds = oddsOfWholeRuns(
       question,
