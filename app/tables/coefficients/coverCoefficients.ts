@@ -10,6 +10,7 @@ export const coverCoefficients = {
     'Assumed',
     'microbes and humus that still lie in the cover and not on the soil',
     'assumed',
+    { drawnPer: 'garden' },
   ),
   coverWaterPerDryMatter: row(
     2,
@@ -29,6 +30,7 @@ export const coverCoefficients = {
     'Assumed',
     'what dew and the soil below leave of decay in a cover that stays dry all day',
     'assumed',
+    { drawnPer: 'garden' },
   ),
   coverFractionPerKilogram: single(
     5,

@@ -17,6 +17,7 @@ export const cropUptakeCoefficients = {
     'Assumed',
     'most a crop takes of the nitrogen its roots reach',
     'assumed',
+    { drawnPer: 'garden' },
   ),
   uptakeFloor: single(0.4, 'g N per m2', 'Assumed', 'left in every layer, out of reach', 'assumed'),
   luxuryShare: row(

@@ -14,6 +14,7 @@ export const decompositionCoefficients = {
     'decay rate, constant part',
     'mixed',
     {
+      drawnPer: 'garden',
       note: 'the older relation was seen quoted with 0.07; the only legible copy of the newer one prints 0.098',
     },
   ),
@@ -70,7 +71,10 @@ export const decompositionCoefficients = {
     'Justes2009',
     'decay of microbes',
     'mixed',
-    { note: 'two values circulate; carbon data favour the higher, nitrogen data the lower' },
+    {
+      drawnPer: 'garden',
+      note: 'two values circulate; carbon data favour the higher, nitrogen data the lower',
+    },
   ),
   matureMicrobeBase: single(
     16.1,
@@ -165,6 +169,7 @@ export const decompositionCoefficients = {
     'Assumed',
     'what browns can take from greens beside them',
     'assumed',
+    { drawnPer: 'garden' },
   ),
   soilShareForCoverTieUp: row(
     0,

@@ -137,6 +137,7 @@ export const soilCoefficients = {
     'MeisingerRandall1991',
     'a season loses 2-25 % by drainage class; our daily share',
     'memory',
+    { drawnPer: 'garden' },
   ),
   denitrificationDrainage: single(
     0.5,
