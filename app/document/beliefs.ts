@@ -15,6 +15,8 @@ import type { Garden } from './schema';
  * | cleared before the first pick | nothing was picked |
  * | a layer from a store laid before the day its amount was noted | the amount is what was left on that day |
  * | a bed known from a day after today | it is not used until then |
+ * | entries of days before a bed is known | they stand in its log and are left out of the sums |
+ * | a plant that stays for years, cleared after seasons nobody wrote about | it stood through them |
  * | an amount of nothing | a layer that leaves no trace |
  * | days, months or years without weather | filled up to five days, else imagined from the usual weather, and marked |
  */

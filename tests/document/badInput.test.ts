@@ -282,6 +282,30 @@ describe('what looks impossible and has a meaning', () => {
       },
     ],
     [
+      'a bed known from a day after its first entries',
+      (one) => {
+        one.beds[0]!.knownSince = '2021-06-15';
+      },
+    ],
+    [
+      'a plant that stays for years, planted before anything was written',
+      (one) => {
+        one.plantings[0]!.cropId = 'rhubarb';
+        one.plantings[0]!.started = '1990-04-01';
+        one.plantings[0]!.firstHarvest = null;
+        one.plantings[0]!.cleared = null;
+      },
+    ],
+    [
+      'a plant that stays for years, planted on 29 February and cleared on a season’s first day',
+      (one) => {
+        one.plantings[0]!.cropId = 'asparagus';
+        one.plantings[0]!.started = '2020-02-29';
+        one.plantings[0]!.firstHarvest = null;
+        one.plantings[0]!.cleared = '2021-01-01';
+      },
+    ],
+    [
       'two readings of the gauge on a day',
       (one) => {
         one.events.push({ id: 'event-77', date: '2021-06-02', kind: 'rain gauge', millimetres: 4 });

@@ -131,7 +131,7 @@ function BedFields({ bed }: { readonly bed: Bed }) {
         />
         <DateField
           label="Known since"
-          hint="Empty: from the season’s first day, or six weeks before its first planting."
+          hint="Empty: from the season of its first layer. What you wrote of days before it is left out of the sums."
           day={bed.knownSince}
           today={shown.iso(today)}
           latest={shown.iso(today)}
