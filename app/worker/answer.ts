@@ -24,6 +24,7 @@ export function answer(question: ShortQuestion): Answers[ShortQuestion['kind']] 
       return question.beds.map((bed) => answerBed(bed, question.limits));
     case 'proposal':
     case 'check':
+    case 'what if':
       return question.beds.map((bed) => answerProposal(bed, question.limits));
     case 'history':
       return history(question);

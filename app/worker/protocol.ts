@@ -1,4 +1,5 @@
 import type { DayNumber } from '../core/days';
+import type { PairedAnswer, PairedQuestion } from '../core/plan/pairedDraws';
 import type {
   BedAnswer,
   BedQuestion,
@@ -13,9 +14,12 @@ import type { NitrogenState } from '../core/season/verdict';
 /** What the worker can be asked. Questions of one kind replace each other: the newest wins. */
 export type Question =
   | { readonly kind: 'beds'; readonly beds: readonly BedQuestion[]; readonly limits: Limits }
-  /** `proposal`: while it is being thought of; `check`: once, before it is taken */
+  /**
+   * `proposal`: while it is being thought of; `check`: once, before it is taken; `what if`: one bed
+   * with this or with that
+   */
   | {
-      readonly kind: 'proposal' | 'check';
+      readonly kind: 'proposal' | 'check' | 'what if';
       readonly beds: readonly ProposalQuestion[];
       readonly limits: Limits;
     }
@@ -28,14 +32,16 @@ export type Question =
       readonly kind: 'proposal draws';
       readonly beds: readonly ProposalDrawsQuestion[];
       readonly limits: Limits;
-    };
+    }
+  /** a bed as it is against others of it, season by season */
+  | { readonly kind: 'what if draws'; readonly paired: PairedQuestion; readonly limits: Limits };
 
 export type QuestionKind = Question['kind'];
 
 /** Long questions: answered in slices, so that they can be called off and told of while they run. */
-export type SlicedKind = 'draws' | 'proposal draws';
+export type SlicedKind = 'draws' | 'proposal draws' | 'what if draws';
 export const isSliced = (kind: QuestionKind): kind is SlicedKind =>
-  kind === 'draws' || kind === 'proposal draws';
+  kind === 'draws' || kind === 'proposal draws' || kind === 'what if draws';
 
 export interface ProposalDrawsQuestion {
   readonly before: DrawsQuestion;
@@ -60,7 +66,9 @@ export interface Answers {
   readonly check: readonly ProposalAnswer[];
   readonly history: readonly WeekState[];
   readonly draws: readonly DrawsAnswer[];
+  readonly 'what if': readonly ProposalAnswer[];
   readonly 'proposal draws': readonly ProposalDrawsAnswer[];
+  readonly 'what if draws': PairedAnswer;
 }
 
 /** How far a long question is. */

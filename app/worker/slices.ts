@@ -1,3 +1,4 @@
+import { startPaired, type PairedAnswer, type PairedQuestion } from '../core/plan/pairedDraws';
 import { assertNever } from '../core/result';
 import {
   startDraws,
@@ -85,6 +86,23 @@ async function runBeds(
   return answers;
 }
 
+/** Runs a bed and others of it side by side; null when it was stopped. */
+async function runPairs(
+  question: PairedQuestion,
+  { limits, shared, lookUp, isStopped, tell }: Slicer,
+): Promise<PairedAnswer | null> {
+  const run = startPaired(question, limits, shared(question.base));
+  while (!run.isDone) {
+    run.next();
+    const others = lookUp();
+    if (others === null) continue;
+    tell({ done: run.done, of: run.of });
+    await others;
+    if (isStopped()) return null;
+  }
+  return run.answer();
+}
+
 /**
  * Answers a long question in slices of at most some forty milliseconds.
  *
@@ -107,6 +125,8 @@ export async function answerInSlices(
         return { bedId: before.bedId, before, after };
       });
     }
+    case 'what if draws':
+      return runPairs(question.paired, slicer);
     default:
       return assertNever(question);
   }

@@ -49,14 +49,23 @@ export interface SeasonWatch extends WatchedSeason {
   readonly plantings: readonly PlantingWatch[];
   /** earliest first */
   readonly looks: readonly LookWatch[];
+  /** a day of the run after today of which the lower layer and the roots are kept as well */
+  readonly alsoOn: number | null;
   /** washed out over the run [g N/m2] */
   leached: number;
   /** days that were stepped by all runs together */
   steps: number;
 }
 
-/** @param lookDays days of the run on which somebody looked at the bed, in any order, each once */
-export function newWatch(input: BedSeason, lookDays: readonly number[] = []): SeasonWatch {
+/**
+ * @param lookDays days of the run on which somebody looked at the bed, in any order, each once
+ * @param alsoOn a later day than today that the run is judged on
+ */
+export function newWatch(
+  input: BedSeason,
+  lookDays: readonly number[] = [],
+  alsoOn: number | null = null,
+): SeasonWatch {
   const days = input.lastDay - input.firstDay + 1;
   const series = (): Float64Array => new Float64Array(days);
   const unknown = (): Float64Array => series().fill(Number.NaN);
@@ -82,6 +91,7 @@ export function newWatch(input: BedSeason, lookDays: readonly number[] = []): Se
     looks: [...lookDays]
       .sort((one, other) => one - other)
       .map((index) => ({ index, availableWater: 0, hidden: 0, coverFill: 0, lyingDry: 0 })),
+    alsoOn,
     leached: 0,
     steps: 0,
   };
@@ -114,6 +124,7 @@ export function watchSeason(
     if (index < today) continue;
     keepFlows(watch, flows, index);
     if (index === today) keepToday(watch, state, index);
+    else if (index === watch.alsoOn) keepReach(watch, state, index);
   }
   watch.leached = flows[washedOut]!;
   watch.steps += watch.days;
@@ -144,11 +155,15 @@ function keepLook(look: LookWatch, { water, plan, day, report }: BedState): void
   look.lyingDry = day.dry;
 }
 
-function keepToday(watch: SeasonWatch, { nitrogen, plantings }: BedState, index: number): void {
+function keepReach(watch: SeasonWatch, { nitrogen, plantings }: BedState, index: number): void {
   watch.pools.mineralLower[index] = nitrogen[lower]!;
   let reach = 0;
   for (const plant of plantings) if (plant.standing) reach = Math.max(reach, plant.fullReach);
   watch.rootReach[index] = reach;
+}
+
+function keepToday(watch: SeasonWatch, state: BedState, index: number): void {
+  keepReach(watch, state, index);
   // so far they held what had piled up since the first day
   watch.released[index] = Number.NaN;
   watch.tiedUp[index] = Number.NaN;

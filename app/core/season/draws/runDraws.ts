@@ -122,12 +122,12 @@ export interface DrawsRun {
 }
 
 /** Weighted draws that are worth less than this share of those asked for are too few (ours). */
-const poorShare = 0.1;
+export const poorShare = 0.1;
 /** ... and then as many again are drawn, up to so many times what was asked for (ours). */
-const mostBlocks = 4;
+export const mostBlocks = 4;
 
 /** A bed that the draws of a block are written into, one by one. */
-function openBlock({ input: bed, spread, weather }: DrawsQuestion, { draws, months }: DrawsBlock) {
+export function openBlock({ input: bed, spread, weather }: DrawsQuestion, { draws, months }: DrawsBlock) {
   const { input, write } = drawnBed(bed, spread, draws);
   const sky = weatherWriter(input, weather, months);
   const { plan, reorder } = drawnPlan(input, sky.plan);
