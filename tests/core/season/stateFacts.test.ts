@@ -79,13 +79,13 @@ const fruit = (id: string, need: number, flowerDays: number | null = 40): Stand 
 });
 
 describe('an empty bed', () => {
-  const empty = bedVerdict(
-    makeBed({ layers: [makeLayer({ nitrogen: 12 })] }),
-    makeResult({ pools: { mineralTop: all(3.9), mineralLower: all(2) }, rootReach: all(0.5) }),
-    today,
-    limits,
-  );
   test('has no ratio, no room, no class; it is neither dry nor wanting', () => {
+    const empty = bedVerdict(
+      makeBed({ layers: [makeLayer({ nitrogen: 12 })] }),
+      makeResult({ pools: { mineralTop: all(3.9), mineralLower: all(2) }, rootReach: all(0.5) }),
+      today,
+      limits,
+    );
     expect(empty).toEqual({
       state: 'nothing planted',
       coverState: 'bare',
