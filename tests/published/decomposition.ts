@@ -1,6 +1,7 @@
-import { decayParameters, decayStep, nitrogenReleased } from '../../app/core/cover/decay';
+import { decayParameters } from '../../app/core/cover/decay';
 import type { Coefficients } from '../../app/core/season/coefficients';
 import { typicalCoefficients } from '../../app/tables/coefficients';
+import { decayStep, nitrogenReleased } from '../core/cover/oneStep';
 
 /** Days at which the tables print. */
 export const printedDays = [14, 28, 70, 168] as const;

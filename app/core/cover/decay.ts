@@ -153,45 +153,9 @@ export function stepAtYield(
   after.residue = residue;
   after.microbes = microbes;
   after.humus = humus;
-  // as `nitrogenReleased`, by what is kept: what a pool rounds away is in no flow
+  // by what is kept: what a pool rounds away is in no flow
   day.eaten = (carbon.residue - residue) / p.carbonToNitrogen;
   day.humified = (humus - carbon.humus) / p.humusCarbonToNitrogen;
   day.released =
     day.eaten - (microbes - carbon.microbes) / p.microbeCarbonToNitrogen - day.humified;
-}
-
-/**
- * `setClocks` and `stepAtYield` in one, for a step by itself.
- *
- * @param residueDays ta, normalised days of the residue
- * @param turnoverDays tb, normalised days of the soil
- */
-export function decayStep(
-  carbon: DecayCarbon,
-  p: DecayParameters,
-  residueDays: number,
-  turnoverDays: number,
-  assimilation: number,
-): DecayCarbon {
-  const day = newDecayDay();
-  day.residueDays = residueDays;
-  day.turnoverDays = turnoverDays;
-  day.lost = -Math.expm1(-p.turnover * turnoverDays);
-  day.turned = 1 - day.lost;
-  setClocks(day, p);
-  stepAtYield(day, carbon, p, assimilation);
-  return day.after;
-}
-
-/** Nitrogen set free between two states, g/m2; negative when nitrogen was tied up. */
-export function nitrogenReleased(
-  before: DecayCarbon,
-  after: DecayCarbon,
-  p: DecayParameters,
-): number {
-  return (
-    (before.residue - after.residue) / p.carbonToNitrogen -
-    (after.microbes - before.microbes) / p.microbeCarbonToNitrogen -
-    (after.humus - before.humus) / p.humusCarbonToNitrogen
-  );
 }

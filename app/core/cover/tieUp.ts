@@ -1,5 +1,5 @@
 import type { Coefficients } from '../season/coefficients';
-import { setClocks, setCrumb, stepAtYield, type DecayDay } from './decay';
+import { setClocks, setCrumb, stepAtYield } from './decay';
 import type { ResidueClass } from './residueClass';
 
 /**
@@ -15,29 +15,6 @@ export function stepFreely(item: ResidueClass, c: Coefficients): void {
   if (item.residue > crumb) setClocks(today, parameters);
   else setCrumb(today, parameters);
   stepAtYield(today, item, parameters, c.assimilation);
-}
-
-function setDays(item: ResidueClass, residueDays: number, turnoverDays: number): void {
-  item.today.residueDays = residueDays;
-  item.today.turnoverDays = turnoverDays;
-  item.today.lost = -Math.expm1(-item.parameters.turnover * turnoverDays);
-  item.today.turned = 1 - item.today.lost;
-}
-
-/**
- * What a class would do with all the nitrogen it wants.
- *
- * @returns the class's own `today`, written anew
- */
-export function freeStep(
-  item: ResidueClass,
-  residueDays: number,
-  turnoverDays: number,
-  c: Coefficients,
-): DecayDay {
-  setDays(item, residueDays, turnoverDays);
-  stepFreely(item, c);
-  return item.today;
 }
 
 /**
@@ -66,19 +43,4 @@ export function stepStarved(item: ResidueClass, supply: number, c: Coefficients)
     (c.assimilation * (atNoYield + supply)) / (atNoYield - atFullYield),
   );
   stepAtYield(today, item, parameters, yieldLeft);
-}
-
-/** `stepStarved` with clocks of its own; returns the class's own `today`, written anew. */
-export function starvedStep(
-  item: ResidueClass,
-  residueDays: number,
-  turnoverDays: number,
-  wanted: number,
-  supply: number,
-  c: Coefficients,
-): DecayDay {
-  setDays(item, residueDays, turnoverDays);
-  item.wanted = wanted;
-  stepStarved(item, supply, c);
-  return item.today;
 }

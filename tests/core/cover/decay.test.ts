@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decayParameters, decayStep, nitrogenReleased } from '../../../app/core/cover/decay';
+import { decayParameters } from '../../../app/core/cover/decay';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
+import { decayStep, nitrogenReleased } from './oneStep';
 
 const c = typicalCoefficients();
 const runs = { numRuns: 1000, seed: 2009 } as const;

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ammoniaPotential } from '../../../app/core/cover/ammonia';
-import { decayStep } from '../../../app/core/cover/decay';
 import { classFor } from '../../../app/core/cover/residueClass';
-import { freeStep } from '../../../app/core/cover/tieUp';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
+import { decayStep, freeStep, nitrogenReleased } from './oneStep';
 
 const c = typicalCoefficients();
 
@@ -21,11 +20,12 @@ describe('the step of a class is the step of its pools', () => {
     ] as const) {
       const item = classFor([], 'dug', kind, ratio, c);
       Object.assign(item, { residue: 120, microbes: 14, humus: 3 });
-      const { after } = freeStep(item, residueDays, turnoverDays, c);
+      const { after, released } = freeStep(item, residueDays, turnoverDays, c);
       const exact = decayStep(item, item.parameters, residueDays, turnoverDays, c.assimilation);
       expect(after.residue).toBeCloseTo(exact.residue, 10);
       expect(after.microbes).toBeCloseTo(exact.microbes, 10);
       expect(after.humus).toBeCloseTo(exact.humus, 10);
+      expect(released).toBeCloseTo(nitrogenReleased(item, exact, item.parameters), 10);
     }
   });
 });

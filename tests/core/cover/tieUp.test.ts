@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decayStep, nitrogenReleased } from '../../../app/core/cover/decay';
 import { classFor } from '../../../app/core/cover/residueClass';
-import { freeStep, starvedStep } from '../../../app/core/cover/tieUp';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
+import { decayStep, freeStep, nitrogenReleased, starvedStep } from './oneStep';
 
 const c = typicalCoefficients();
 const straw = (residue: number, microbes: number) => ({

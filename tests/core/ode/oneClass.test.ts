@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { decayParameters, decayStep, nitrogenReleased } from '../../../app/core/cover/decay';
+import { decayParameters } from '../../../app/core/cover/decay';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
+import { decayStep, nitrogenReleased } from '../cover/oneStep';
 import { decayed, heldNitrogen, kineticsOf } from './decayEquations';
 
 const c = typicalCoefficients();
