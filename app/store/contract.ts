@@ -31,6 +31,7 @@ import type {
 } from '../document/weather/withWeather';
 import type { About, HostError, RecentFile } from '../host/contract';
 import type { PlanSlice } from './planContract';
+import type { WhatIfSlice } from './whatIfContract';
 
 /*
  * What the screens see of the store. Four slices: `garden` (saved, undoable), `file` (where it
@@ -421,6 +422,6 @@ export interface ViewSlice {
 }
 
 export interface MowingsState
-  extends GardenSlice, FileSlice, ResultsSlice, PlanSlice, ViewSlice, GardenActions {}
+  extends GardenSlice, FileSlice, ResultsSlice, PlanSlice, WhatIfSlice, ViewSlice, GardenActions {}
 
 export type MowingsStore = StoreApi<MowingsState>;

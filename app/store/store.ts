@@ -18,6 +18,7 @@ import { resultsDoor } from './resultsSlice';
 import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
 import { viewSlice } from './viewSlice';
+import { whatIfDoor } from './whatIfSlice';
 
 export interface StoreOptions {
   readonly host: Host;
@@ -51,6 +52,7 @@ export function createMowingsStore({
   let gardenChanged = (): void => undefined;
   let resultsChanged = (): void => undefined;
   let planChanged = (): void => undefined;
+  let whatIfChanged = (): void => undefined;
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
@@ -59,6 +61,8 @@ export function createMowingsStore({
     const plan = planDoor(get, set, planner, surroundings);
     resultsChanged = results.changed;
     planChanged = plan.changed;
+    const whatIf = whatIfDoor(get, set, surroundings);
+    whatIfChanged = whatIf.changed;
     const tools = {
       read: get,
       edit: garden.slice.edit,
@@ -69,6 +73,7 @@ export function createMowingsStore({
       ...file.slice,
       ...results.slice,
       ...plan.slice,
+      ...whatIf.slice,
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -86,6 +91,7 @@ export function createMowingsStore({
     if (isOther || hasDayTurned) {
       resultsChanged();
       planChanged();
+      whatIfChanged();
     }
     if (isOther) gardenChanged();
     if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {
