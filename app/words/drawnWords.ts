@@ -20,6 +20,7 @@ export const coefficientWords: Readonly<Partial<Record<keyof Coefficients, Drawn
   greenMicrobeFactor: byNitrate('how soon rotting greens let go of their nitrogen'),
   greenHumusFactor: byNitrate('how much of the greens stays behind as humus'),
   manureAmmoniaShare: byNitrate('how much of manure left on top goes to the air'),
+  slowRate: byNitrate('how soon composts and manures let go of their nitrogen'),
   mealRate: byNitrate('how soon meals let go of their nitrogen'),
   decayBase: byNitrate('how fast plant material rots'),
   greenTurnover: byNitrate('how soon what rots greens dies in its turn'),

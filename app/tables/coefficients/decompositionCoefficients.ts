@@ -180,12 +180,15 @@ export const decompositionCoefficients = {
     'surface straw left as much nitrogen in the soil as no straw; our small upper bound',
     'assumed',
   ),
-  slowRate: single(
+  slowRate: row(
+    0.004,
     0.02,
+    0.1,
     'per normalised day',
-    'Assumed',
-    'release from the slow pool of composts and manures',
-    'assumed',
+    'Ebid2007',
+    'abstract: composts at 0.10 and 0.20 a day in a warm laboratory, about 0.05 and 0.1 at 15 deg C; low end: as much came in the second 12 weeks at 25 deg C as in the first (Hartz, Mitchell & Giannini 2000); between them ours',
+    'mixed',
+    { drawnPer: 'garden', note: 'slow pool of composts and manures' },
   ),
   mealRate: row(
     0.08,

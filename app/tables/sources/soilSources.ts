@@ -122,6 +122,12 @@ export const soilSources = {
     'Nutrient Management Planning Guide',
     'chapter 4.3; read',
   ),
+  Ebid2007: source(
+    'Ebid A, Ueno H, Ghoneim A',
+    2007,
+    'Nitrogen mineralization kinetics and nutrient availability in soil amended with composted tea leaves, coffee waste and kitchen garbage',
+    'International Journal of Soil Science 2:96-106; abstract read',
+  ),
   Lauer1976: source(
     'Lauer DA, Bouldin DR, Klausner SD',
     1976,
