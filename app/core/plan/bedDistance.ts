@@ -9,6 +9,10 @@ export const supplyWith = (bed: BedResponse, millimetres: ReadonlyMap<number, nu
   return supply;
 };
 
+/** The most that browns may count as holding back on a bed, whichever and however many [g N/m2]. */
+export const heldMostOf = ({ layers }: BedResponse): number =>
+  layers.reduce((most, { heldMost }) => Math.max(most, heldMost), 0);
+
 /**
  * A bed's distance as the programme reckons it, for amounts that are given [g N, area included].
  * The same straight lines and pieces as `planProgramme`, without a solver.
@@ -28,10 +32,13 @@ export function bedDistance(
   }
   let least = bed.supply;
   let added = bed.supply;
+  let held = 0;
   for (const [at, depth] of millimetres) {
     least += bed.layers[at]!.supply * depth;
-    added += bed.layers[at]!.supplyOver * depth;
+    added += Math.max(0, bed.layers[at]!.supply) * depth;
+    held += bed.layers[at]!.heldBack * depth;
   }
+  added -= Math.min(held, heldMostOf(bed));
   const { need, excess } = bed.aim;
   const nitrogen =
     Math.max(0, weights.lowShare * need - least) +

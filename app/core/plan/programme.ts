@@ -1,4 +1,5 @@
 import type { Limits } from '../season/limits';
+import { heldMostOf } from './bedDistance';
 import { bedLimits } from './bedLimits';
 import { groundPieces } from './ground';
 import type { LinearProgramme } from './linearProgramme';
@@ -117,8 +118,9 @@ function offersOf(
 }
 
 /**
- * Too little and too much nitrogen. What browns hold back counts in full against a hungry bed, and as
- * little as a deep layer holds back by the millimetre for an over-fed one.
+ * Too little and too much nitrogen. What browns hold back counts in full against a hungry bed. For an
+ * over-fed one all of them together count no more than one layer just under the line of a note: they
+ * share what there is to hold back, and how much that is, is assumed.
  */
 function addNitrogen(
   writer: ProgrammeWriter,
@@ -127,14 +129,23 @@ function addNitrogen(
   weights: PlanWeights,
 ): void {
   const { need, excess } = bed.aim;
-  const supply = terms(offers, ({ response }) => response.supply);
-  const low = weights.lowShare * need - bed.supply;
-  const high = weights.highShare * need - bed.supply;
   const short = writer.column(bed.areaM2, Infinity);
-  writer.row([{ column: short, value: 1 }, ...supply], low, Infinity);
+  const supply = terms(offers, ({ response }) => response.supply);
+  writer.row(
+    [{ column: short, value: 1 }, ...supply],
+    weights.lowShare * need - bed.supply,
+    Infinity,
+  );
   const over = writer.column(bed.areaM2 * excess, Infinity);
-  const added = terms(offers, ({ response }) => response.supplyOver);
-  writer.row([{ column: over, value: -1 }, ...added], -Infinity, high);
+  const held = writer.column(0, heldMostOf(bed));
+  const added = terms(offers, ({ response }) => Math.max(0, response.supply));
+  writer.row(
+    [{ column: over, value: -1 }, { column: held, value: -1 }, ...added],
+    -Infinity,
+    weights.highShare * need - bed.supply,
+  );
+  const holding = terms(offers, ({ response }) => -response.heldBack);
+  writer.row([{ column: held, value: 1 }, ...holding], -Infinity, 0);
 }
 
 /** Ground hidden on each day, by pieces; returns what lies bare without the plan. */

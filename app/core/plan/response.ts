@@ -21,11 +21,10 @@ export interface LayerResponse {
   readonly mostMillimetres: number;
   /** g N of supply to clearing, of a thin layer */
   readonly supply: number;
-  /**
-   * the same where there is too much already: of browns what a layer as deep as its line holds back,
-   * since each further millimetre holds back less
-   */
-  readonly supplyOver: number;
+  /** what browns hold back by the millimetre [g N], of a layer just under the line that gets a note */
+  readonly heldBack: number;
+  /** and all such a layer holds back: each further millimetre would hold back less */
+  readonly heldMost: number;
   /** g N that legumes fix less */
   readonly fixedLess: number;
   /** g N of the highest nitrate with nobody to take it */
@@ -141,7 +140,8 @@ function respond(
     return {
       ...common,
       supply: 0,
-      supplyOver: 0,
+      heldBack: 0,
+      heldMost: 0,
       fixedLess: 0,
       idlePeak: 0,
       dry: empty,
@@ -154,17 +154,14 @@ function respond(
   const dry = after.dry.map((kilograms, index) => (kilograms - base.dry[index]!) / probe);
   const settled = oneMillimetre.settledDensityKgPerM3;
   const supply = (after.supply - base.supply) / probe;
-  const deep = common.mostMillimetres;
-  const isHeldBack = supply < 0 && deep > probe && base.supply > 0;
+  const heldBackBy = (millimetres: number): number =>
+    Math.max(0, base.supply - track.with(layerOf(source, millimetres, day, layer.id)).supply);
+  const held = supply < 0 && base.supply > 0 ? heldBackBy(probe / probeShare) : 0;
   return {
     ...common,
     supply,
-    supplyOver: isHeldBack
-      ? Math.max(
-          supply,
-          (track.with(layerOf(source, deep, day, layer.id)).supply - base.supply) / deep,
-        )
-      : supply,
+    heldBack: (held * probeShare) / probe,
+    heldMost: held,
     fixedLess: (base.fixed - after.fixed) / probe,
     idlePeak: (after.idlePeak - base.idlePeak) / probe,
     dry,

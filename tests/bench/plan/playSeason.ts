@@ -1,4 +1,4 @@
-import { textFromDay, type DayNumber } from '../../../app/core/days';
+import { dayFromParts, partsFromDay, textFromDay, type DayNumber } from '../../../app/core/days';
 import type { Solver } from '../../../app/core/plan/linearProgramme';
 import { planOf } from '../../../app/core/plan/makePlan';
 import type { PlanQuestion, PlanSource } from '../../../app/core/plan/question';
@@ -21,8 +21,10 @@ export type Strategy = (
   garden: Garden,
 ) => readonly { readonly bedId: string; readonly source: PlanSource; readonly litres: number }[];
 
-/** Weeks in which the lawns are mown; layers go on working after them. */
-export const weeksMown = 8;
+/** Weeks that are played: the next two months one by one, then one in four, while anything grows. */
+const playedWeeks = [0, 1, 2, 3, 4, 5, 6, 7, 11, 15, 19, 23] as const;
+/** Last day of the year on which a lawn is mown. */
+const lastMowing = [10, 31] as const;
 /** Weeks that a plan looks ahead in the bench. */
 const weeksPlanned = 6;
 
@@ -79,16 +81,32 @@ const plainLitres = (litres: number): Mowing['amount'] => ({
   certainty: 'plain',
 });
 
-/** What the lawns give on each mowing day [L], the same for every strategy. */
-export function yieldsOf({ garden, today, truth, yieldFactor }: PlanGarden): readonly number[][] {
-  return Array.from({ length: weeksMown }, (_unused, week) => {
-    const day = today + 7 * week;
-    const known = knownUpTo({ ...garden, mowings: mownEachWeek(garden, today, week) }, truth, day);
-    return known.lawns.map(
-      ({ id }, lawn) =>
-        Math.round(lawnOutlook(known, id, day).litres.typical * yieldFactor(lawn, week)) || 0,
-    );
-  });
+/** A day that is played, and what each lawn gives on it [L]. */
+export interface PlayedDay {
+  readonly day: DayNumber;
+  readonly litres: readonly number[];
+}
+
+/** What the lawns give on each day that is played, the same for every strategy. */
+export function yieldsOf({ garden, today, truth, yieldFactor }: PlanGarden): readonly PlayedDay[] {
+  const last = dayFromParts(partsFromDay(today).year, ...lastMowing);
+  return playedWeeks
+    .map((week) => ({ week, day: today + 7 * week }))
+    .filter(({ day }) => day <= last)
+    .map(({ week, day }) => {
+      const known = knownUpTo(
+        { ...garden, mowings: mownEachWeek(garden, today, week) },
+        truth,
+        day,
+      );
+      return {
+        day,
+        litres: known.lawns.map(
+          ({ id }, lawn) =>
+            Math.round(lawnOutlook(known, id, day).litres.typical * yieldFactor(lawn, week)) || 0,
+        ),
+      };
+    });
 }
 
 /** Mowings that say only when a lawn was cut, so that what grows is a week's. */
@@ -103,22 +121,21 @@ const mownEachWeek = (garden: Garden, today: DayNumber, week: number): Mowing[] 
     rest: { to: 'lawn' },
   }));
 
-/** The garden at the season's end, after every week's mowing was dealt with by a strategy. */
+/** The garden at the season's end, after what there was on every day was dealt with by a strategy. */
 export function playSeason(
   start: PlanGarden,
-  yields: readonly (readonly number[])[],
+  days: readonly PlayedDay[],
   strategy: Strategy,
 ): Garden {
   let { garden } = start;
-  yields.forEach((litresOf, week) => {
-    const day = start.today + 7 * week;
+  days.forEach(({ day, litres: litresOf }) => {
     const date = textFromDay(day);
     const mowings = garden.lawns.flatMap(({ id }, lawn): Mowing[] => {
       const litres = litresOf[lawn] ?? 0;
       return litres > 0
         ? [
             {
-              id: `mown ${id} ${week}`,
+              id: `mown ${id} ${day}`,
               date,
               lawnId: id,
               amount: plainLitres(litres),
@@ -133,7 +150,7 @@ export function playSeason(
     const question = planQuestion(garden, day, undefined, weeksPlanned);
     const layers = strategy(question, garden).map(
       ({ bedId, source, litres }, index): Application => ({
-        id: `laid ${week} ${index}`,
+        id: `laid ${day} ${index}`,
         date,
         bedId,
         from: source.ref.source === 'mowing' ? source.ref : stockOf(source),
