@@ -84,6 +84,12 @@ describe('the hypercube', () => {
     expect(Math.min(...places)).toBeGreaterThan(0);
   });
 
+  test('and keeps a millionth of it from either end, where a quantile has none', () => {
+    // two seeds whose only number lies nearer to an end than that, found by trying
+    expect(stratifiedShares('a', 1_647_243, 1)[0]).toBe(1 - 1e-6);
+    expect(stratifiedShares('a', 2_470_504, 1)[0]).toBe(1e-6);
+  });
+
   test('every draw gets every stratum as often as any other', () => {
     // mean of 200 strata of 0-49: standard error 14.4/sqrt(200) = 1.02
     for (let draw = 0; draw < count; draw++) {
