@@ -1,4 +1,4 @@
 import address from 'highs/runtime?url';
 
 /** Address of the solver's code in the built page: a file of our own, named by its content. */
-export const runtimeAddress: string = new URL(address, import.meta.url).href;
+export const runtimeAddress: string = address;
