@@ -3,7 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { dayFromParts, yearOf } from '../../../app/core/days';
 import { lowerDepthFor, startingState } from '../../../app/core/season/bedState';
 import { stepDay } from '../../../app/core/season/day';
-import { flowKinds, pools } from '../../../app/core/season/flows';
+import { makeDraws } from '../../../app/core/season/draws/columns';
+import { carriedRelease } from '../../../app/core/season/draws/carriedRelease';
+import type { SeasonSpread } from '../../../app/core/season/draws/spread';
+import { flowIndex, flowKinds, type Place, type Pool, pools } from '../../../app/core/season/flows';
 import type { BedSeason } from '../../../app/core/season/input';
 import { runSeason } from '../../../app/core/season/season';
 import { carriedOverOf, seasonAccounts, seasonsOf } from '../../../app/core/season/seasonAccounts';
@@ -157,4 +160,77 @@ test('seasons are whole days without gap: of a run within one, from its first to
     seasonStarts: [day(2013, 1, 1), day(2014, 1, 1)],
   });
   expect(leap.map(({ firstDay, lastDay }) => lastDay - firstDay + 1)).toEqual([307, 365, 365]);
+});
+
+test('what is carried over, pool by pool', () => {
+  const end = Object.fromEntries(pools.map((pool, at) => [pool, 2 ** at])) as Record<Pool, number>;
+  const of = (...names: readonly Pool[]): number => names.reduce((sum, pool) => sum + end[pool], 0);
+  expect(carriedOverOf(end)).toEqual({
+    ready: of('mineralTop', 'mineralLower'),
+    inCover: of('coverResidue', 'coverMicrobes', 'coverFree'),
+    inSoilResidue: of('dugResidue', 'dugMicrobes'),
+    inCompost: of('slow'),
+    youngHumus: of('youngHumus', 'coverHumus', 'dugHumus'),
+    inCrop: of('crop'),
+  });
+});
+
+describe('what is carried gives in its next season', () => {
+  const nothing: SeasonSpread = { coefficients: [], layers: {}, needs: {}, organicMatter: null };
+  const wide: SeasonSpread = {
+    ...nothing,
+    coefficients: [
+      {
+        key: 'youngHumusRate',
+        name: 'youngHumusRate',
+        shape: 'amount',
+        low: 1e-4,
+        typical: 3e-4,
+        high: 1e-3,
+      },
+    ],
+  };
+  const bed = bareBed({
+    lastDay: day(2014, 12, 31),
+    today: day(2013, 12, 31),
+    seasonStarts: [day(2014, 1, 1)],
+    layers: [
+      clippings(day(2013, 6, 1), 15),
+      straw(day(2013, 10, 1), 80, { placement: 'dug' }),
+      compost(day(2013, 11, 1), 10),
+    ],
+  });
+
+  test('what the run itself moves, less what rotting takes', () => {
+    const band = carriedRelease(bed, nothing, makeDraws(1, 3), day(2014, 1, 1));
+    const { flows, firstDay } = runSeason(bed);
+    const from = day(2014, 1, 1) - firstDay;
+    const sum = (names: readonly (readonly [Place, Place, string])[]): number =>
+      names.reduce(
+        (all, name) =>
+          all + flows[flowIndex(...name)]!.slice(from).reduce((total, grams) => total + grams, 0),
+        0,
+      );
+    const given = sum([
+      ['youngHumus', 'mineralTop', 'released by last year’s humus'],
+      ['dugMicrobes', 'mineralTop', 'released'],
+      ['slow', 'mineralTop', 'released from compost'],
+      ['coverFree', 'mineralTop', 'washed in'],
+    ]);
+    const taken = sum([
+      ['mineralTop', 'dugMicrobes', 'held back'],
+      ['mineralTop', 'coverMicrobes', 'held back from the soil'],
+    ]);
+    expect(given).toBeGreaterThan(1);
+    expect(taken).toBeGreaterThan(0.1);
+    expect(band.middle).toBeCloseTo(given - taken, 9);
+    expect(band.low).toBeCloseTo(band.high, 9);
+  });
+
+  test('and ranges as far as its rates do', () => {
+    const band = carriedRelease(bed, wide, makeDraws(1, 40), day(2014, 1, 1));
+    const plain = carriedRelease(bed, nothing, makeDraws(1, 3), day(2014, 1, 1));
+    expect(band.low).toBeLessThan(plain.middle);
+    expect(band.high).toBeGreaterThan(plain.middle);
+  });
 });
