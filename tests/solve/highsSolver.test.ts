@@ -6,7 +6,7 @@ import { highsSolver } from '../../app/solve/highsSolver';
 let solve: Solver;
 beforeAll(async () => {
   solve = await highsSolver();
-});
+}, 60_000);
 
 /** Least -3x - 5y + 7 with x <= 4, 2y <= 12, 3x + 2y <= 18: x 2, y 6, sum -36 + 7. */
 const twoProducts = (changes: Partial<LinearProgramme> = {}): LinearProgramme => ({

@@ -1,10 +1,13 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { BedTrack, judgedDay } from '../../../app/core/plan/bedTrack';
 import { layerOf } from '../../../app/core/plan/response';
 import { plantingAccounts } from '../../../app/core/season/plantingAccount';
 import { runSeason } from '../../../app/core/season/season';
 import { at } from '../../../app/core/season/seasonAccount';
 import { madeQuestion } from './madeQuestion';
+
+// Whole plans on a busy machine take their time.
+vi.setConfig({ testTimeout: 120_000 });
 
 const seeds = [2, 3, 8];
 

@@ -1,4 +1,4 @@
-import { beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test, vi } from 'vitest';
 import { solve as solveElsewhere } from 'yalps';
 import { bedDistance } from '../../../app/core/plan/bedDistance';
 import type { LinearProgramme, Solver } from '../../../app/core/plan/linearProgramme';
@@ -8,10 +8,13 @@ import { noCaps, programmeOf } from '../../../app/core/plan/settle';
 import { highsSolver } from '../../../app/solve/highsSolver';
 import { madeQuestion, withBeds } from './madeQuestion';
 
+// Whole plans on a busy machine take their time.
+vi.setConfig({ testTimeout: 120_000 });
+
 let solve: Solver;
 beforeAll(async () => {
   solve = await highsSolver();
-});
+}, 60_000);
 
 const readied = (question: PlanQuestion): Ready => {
   const answer = ready(question);

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { textFromDay } from '../../../app/core/days';
 import type { PlanAnswer } from '../../../app/core/plan/answer';
 import type { LinearProgramme, Solver } from '../../../app/core/plan/linearProgramme';
@@ -11,6 +11,9 @@ import type { Application, Garden } from '../../../app/document/schema';
 import { highsSolver } from '../../../app/solve/highsSolver';
 import { limits } from '../../../app/tables/thresholds';
 import { gardenWithMowing, madeQuestion } from './madeQuestion';
+
+// Whole plans on a busy machine take their time.
+vi.setConfig({ testTimeout: 120_000 });
 
 const seeds = [1, 2, 3, 4, 5, 13];
 
@@ -30,7 +33,7 @@ const planOfSeed = (seed: number): PlanAnswer => {
 
 beforeAll(async () => {
   solve = await highsSolver();
-});
+}, 60_000);
 
 const layersOf = ({ lines }: PlanAnswer) =>
   lines.flatMap(({ bedId, layers }) => layers.map((layer) => ({ bedId, ...layer })));

@@ -1,0 +1,186 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { dayOf } from '../../../app/core/days';
+import type { PlanAnswer } from '../../../app/core/plan/answer';
+import type { Solver } from '../../../app/core/plan/linearProgramme';
+import { makePlan } from '../../../app/core/plan/makePlan';
+import { usualWishes, type PlanQuestion } from '../../../app/core/plan/question';
+import { parseGarden } from '../../../app/document/parse';
+import { planQuestion } from '../../../app/document/planQuestion';
+import type { Garden } from '../../../app/document/schema';
+import { highsSolver } from '../../../app/solve/highsSolver';
+
+// Whole plans on a busy machine take their time.
+vi.setConfig({ testTimeout: 120_000 });
+
+const parsed = parseGarden(readFileSync('assets/gardens/sample.mowings', 'utf8'));
+if (!parsed.ok) throw new Error('no sample');
+const sample: Garden = parsed.value;
+const today = dayOf(sample.garden.today ?? '');
+const question = planQuestion(sample, today);
+
+let solve: Solver;
+let plan: PlanAnswer;
+const planFor = (of: PlanQuestion): PlanAnswer => {
+  const answer = makePlan(of, solve);
+  if (!answer.ok) throw new Error(answer.error.kind);
+  return answer.value;
+};
+beforeAll(async () => {
+  solve = await highsSolver();
+  plan = planFor(question);
+}, 60_000);
+
+const greensOn = ({ lines }: PlanAnswer, bedId: string) =>
+  lines
+    .filter((line) => line.bedId === bedId)
+    .flatMap(({ layers }) => layers)
+    .filter(({ ref }) => ref.source !== 'stock');
+
+describe('the open question of 15 June', () => {
+  test('the hungry bed gets the clippings, and is better off', () => {
+    const line = plan.lines.find(({ bedId }) => bedId === 'bed-far');
+    expect(line?.why.reason).toBe('hungry and bare');
+    expect(greensOn(plan, 'bed-far')).toHaveLength(1);
+    expect(line!.why.after.supply).toBeGreaterThan(line!.why.before.supply + 3);
+    expect(line!.why.after.distance.nitrogen).toBeLessThan(line!.why.before.distance.nitrogen);
+  });
+
+  test('hoed in it would give more', () => {
+    const turns = plan.lines.find(({ bedId }) => bedId === 'bed-far')?.why.turns ?? [];
+    expect(turns.find(({ kind }) => kind === 'hoed in')).toMatchObject({
+      supplyGain: expect.closeTo(2.5, 0) as number,
+    });
+  });
+
+  test.each(['bed-gate', 'bed-border', 'bed-beans-grass', 'bed-resting'])(
+    'no clippings on %s, which has enough',
+    (bedId) => {
+      expect(greensOn(plan, bedId)).toEqual([]);
+      expect(
+        plan.coming.filter(
+          (one) => one.bedId === bedId && one.day === today + 7 && one.ref.source === 'coming',
+        ),
+      ).toEqual([]);
+    },
+  );
+
+  test('what is left goes on the heap with leaves, for it is cut already', () => {
+    const waiting = plan.sources.find(({ ref }) => ref.source === 'mowing')!;
+    expect(waiting.rest.litres).toBeGreaterThan(0);
+    const [first] = waiting.choices.filter(({ not }) => not === null);
+    expect(first?.place).toMatchObject({ to: 'heap', stockId: 'stock-heap' });
+    if (first?.place.to !== 'heap') throw new Error('no heap');
+    expect(first.place.leaves).toMatchObject({ sourceId: 'stock stock-leaves' });
+    expect(first.place.leaves!.litres).toBeGreaterThan(0);
+    expect(waiting.choices.find(({ place }) => place.to === 'lawn')?.not).toBe('already collected');
+  });
+
+  test('the treated lawn is left lying, and nothing of it goes anywhere else', () => {
+    expect(plan.mow.find(({ lawnId }) => lawnId === 'lawn-front')).toMatchObject({
+      why: { kind: 'held back', caution: { row: 'label forbids' } },
+      collect: { litres: 0 },
+    });
+    const front = plan.sources.find(
+      ({ ref }) => ref.source === 'coming' && ref.lawnId === 'lawn-front',
+    );
+    expect(front?.laid.litres).toBe(0);
+    expect(front?.choices.filter(({ not }) => not === null).map(({ place }) => place.to)).toEqual([
+      'lawn',
+    ]);
+  });
+
+  test('next time some bags, for the bed that is hungry still', () => {
+    const back = plan.mow.find(({ lawnId }) => lawnId === 'lawn-back')!;
+    expect(back.mowsOn).toBe(today + 7);
+    expect(back.why).toMatchObject({ kind: 'beds' });
+    expect(back.collect.bags! * 2).toBe(Math.round(back.collect.bags! * 2));
+    expect(back.collect.bags).toBeGreaterThan(0);
+    const laid = plan.coming
+      .filter(({ day, ref }) => day === today + 7 && ref.source === 'coming')
+      .reduce((sum, { amount }) => sum + amount.litres, 0);
+    expect(back.collect.litres).toBeGreaterThanOrEqual(laid - 1e-9);
+    expect(back.collect.litres).toBeLessThan(laid + back.bag!.litres / 2 + 1e-9);
+  });
+
+  test('the last layer of the overfed bed goes to the hungry one, and both gain', () => {
+    const move = plan.mends.find(({ kind }) => kind === 'rake and carry');
+    if (move?.kind !== 'rake and carry') throw new Error('nothing to rake');
+    expect(move).toMatchObject({ fromBedId: 'bed-gate', toBedId: 'bed-far' });
+    expect(move.from.after.ratio!).toBeLessThan(move.from.before.ratio!);
+    expect(move.to!.after.supply).toBeGreaterThan(move.to!.before.supply);
+    expect(move.worth).toBeGreaterThan(0);
+    expect(move.nitrogenGrams).toBeGreaterThan(0);
+    // what was laid there on the ninth of June, less what has rotted since
+    expect(move.laidOn).toBe(dayOf('2013-06-09'));
+    expect(plan.mends.map(({ kind }) => kind)).toEqual([
+      'rake and carry',
+      'hungry neighbour',
+      'browns from now on',
+    ]);
+  });
+
+  test('all of it on the nearest bed would be far worse, and be stopped', () => {
+    const { allOnNearest, doNothing } = plan.effects;
+    expect(allOnNearest.bedId).toBe('bed-gate');
+    expect(allOnNearest.nitrogen).toBeGreaterThan(2 * doNothing.nitrogen);
+    expect(allOnNearest.cautions.map(({ weight }) => weight)).toContain('stop');
+  });
+
+  test('beds that get nothing say why, and when that changes', () => {
+    const squash = plan.leftOut.find(({ bedId }) => bedId === 'bed-squash');
+    expect(squash?.reason).toMatchObject({ kind: 'caution', caution: { kind: 'seedlings' } });
+    expect(squash?.from).toBeGreaterThan(today);
+  });
+});
+
+describe('what would make it another answer', () => {
+  test('a bag on hand is worth nothing more while some is left over', () => {
+    const back = plan.mow.find(({ lawnId }) => lawnId === 'lawn-back')!;
+    expect(back.worthOfOneMore).toBeGreaterThanOrEqual(0);
+    expect(back.worthOfOneMore).toBeLessThan(1);
+  });
+
+  test('grass that has hardly grown makes one bag more worth something', () => {
+    const low = planFor(
+      planQuestion(sample, today, { ...usualWishes, heights: { 'lawn-back': 'hardly grown' } }),
+    );
+    const back = low.mow.find(({ lawnId }) => lawnId === 'lawn-back')!;
+    const usual = plan.mow.find(({ lawnId }) => lawnId === 'lawn-back')!;
+    expect(back.worthOfOneMore).toBeGreaterThan(usual.worthOfOneMore + 0.5);
+  });
+
+  test('a soil test as rich as the plan says leaves the bed out', () => {
+    const turn = plan.lines
+      .find(({ bedId }) => bedId === 'bed-far')
+      ?.why.turns.find(({ kind }) => kind === 'nitrate test');
+    if (turn?.kind !== 'nitrate test') throw new Error('no such turn');
+    expect(turn.mgPerKg).toBeGreaterThan(15);
+    expect(turn.mgPerKg).toBeLessThan(60);
+  });
+
+  test('with soaked grass nothing can be dried', () => {
+    const soaked = planQuestion(
+      {
+        ...sample,
+        mowings: sample.mowings.map((mowing) =>
+          mowing.rest.to === 'undecided' ? { ...mowing, wetness: 'soaked' } : mowing,
+        ),
+      },
+      today,
+    );
+    const waiting = planFor(soaked).sources.find(({ ref }) => ref.source === 'mowing');
+    expect(waiting?.choices.find(({ place }) => place.to === 'dry and store')?.not).toBe('soaked');
+  });
+
+  test('without a heap, and soaked, it is spread where it was cut', () => {
+    const nowhere = planFor({
+      ...question,
+      heapStockId: null,
+      sources: question.sources.map((source) => ({ ...source, isSoaked: true })),
+    }).sources.find(({ ref }) => ref.source === 'mowing');
+    expect(nowhere?.choices.filter(({ not }) => not === null).map(({ place }) => place.to)).toEqual(
+      ['lawn'],
+    );
+  });
+});
