@@ -1,22 +1,25 @@
 import { once } from 'node:events';
 import { Worker } from 'node:worker_threads';
-import type { DrawsAnswer, DrawsQuestion } from '../../app/core/season/draws/runDraws';
-
-export interface DrawsAsked {
-  readonly questions: readonly DrawsQuestion[];
-}
+import type { DrawsQuestion } from '../../app/core/season/draws/runDraws';
+import { limits } from '../../app/tables/thresholds';
+import type { Asked, Replied } from '../../app/worker/protocol';
 
 export interface DrawsReplied {
-  readonly answers: readonly DrawsAnswer[];
-  /** days stepped */
-  readonly steps: number;
-  /** the most this worker was seen to hold */
+  readonly reply: Replied;
+  /** the most the worker was seen to hold so far */
+  readonly mostBytes: number;
+}
+
+/** One worker's beds, answered. */
+export interface DrawsDone {
+  readonly answers: unknown;
   readonly mostBytes: number;
 }
 
 /** Worker threads among which the beds of a garden are dealt out. */
 export class DrawsWorkers {
   private readonly workers: readonly Worker[];
+  private lastId = 0;
 
   private constructor(workers: readonly Worker[]) {
     this.workers = workers;
@@ -29,18 +32,26 @@ export class DrawsWorkers {
     return new DrawsWorkers(workers);
   }
 
-  /** @returns a reply of each worker that was given a bed */
-  ask(questions: readonly DrawsQuestion[]): Promise<DrawsReplied[]> {
+  /** Throws what a worker failed by. */
+  ask(questions: readonly DrawsQuestion[]): Promise<DrawsDone[]> {
     const dealt = this.workers.flatMap((worker, at) => {
-      const own = questions.filter((_, bed) => bed % this.workers.length === at);
-      return own.length > 0 ? [{ worker, questions: own }] : [];
+      const beds = questions.filter((_, bed) => bed % this.workers.length === at);
+      return beds.length > 0 ? [{ worker, beds }] : [];
     });
     return Promise.all(
-      dealt.map(async ({ worker, questions: own }) => {
-        const asked: DrawsAsked = { questions: own };
-        const reply = once(worker, 'message') as Promise<[DrawsReplied]>;
-        worker.postMessage(asked);
-        return (await reply)[0];
+      dealt.map(({ worker, beds }) => {
+        const id = ++this.lastId;
+        const asked: Asked = { id, question: { kind: 'draws', beds, limits } };
+        return new Promise<DrawsDone>((resolve, reject) => {
+          const hear = ({ reply, mostBytes }: DrawsReplied): void => {
+            if (reply.id !== id || !('ok' in reply)) return;
+            worker.off('message', hear);
+            if (reply.ok) resolve({ answers: reply.answer, mostBytes });
+            else reject(new Error(reply.reason));
+          };
+          worker.on('message', hear);
+          worker.postMessage(asked);
+        });
       }),
     );
   }

@@ -26,7 +26,10 @@ export const part: BenchPart = {
     await pool.stop();
     const held = megabytes(Math.max(...replies.map(({ mostBytes }) => mostBytes)));
     const grown = megabytes(most - before);
-    const steps = replies.reduce((sum, reply) => sum + reply.steps, 0);
+    const steps = questions.reduce(
+      (sum, { input, count }) => sum + count * (input.lastDay - input.firstDay + 1),
+      0,
+    );
     return `One worker alone, ${(steps / 1e6).toFixed(0)} million days in ${seconds.toFixed(0)} s. Held is the worker's own heap, free room in it included, and its arrays; grown is what the whole program took more from the system than before the question.
 
 ${table(

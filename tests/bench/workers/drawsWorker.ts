@@ -1,10 +1,10 @@
 import { parentPort } from 'node:worker_threads';
-import { sharedDraws, startDraws } from '../../../app/core/season/draws/runDraws';
-import { limits } from '../../../app/tables/thresholds';
-import type { DrawsAsked, DrawsReplied } from '../drawsWorkers';
+import { desk } from '../../../app/worker/desk';
+import type { Asked } from '../../../app/worker/protocol';
+import { lookUpByClock } from '../../../app/worker/slices';
+import type { DrawsReplied } from '../drawsWorkers';
 
-/** Draws between two looks at the memory. */
-const drawsPerLook = 25;
+// The program's own desk, between this kind of worker's mouth and ears.
 
 /** What this thread holds by itself: its heap as it stands, and the numbers kept outside of it. */
 function heldBytes(): number {
@@ -12,21 +12,13 @@ function heldBytes(): number {
   return heapTotal + external;
 }
 
-parentPort!.on('message', ({ questions }: DrawsAsked) => {
-  const [first] = questions;
-  let steps = 0;
-  let mostBytes = heldBytes();
-  const shared = first && sharedDraws(first);
-  const answers = questions.map((question) => {
-    const run = startDraws(question, limits, shared);
-    for (let draw = 1; !run.isDone; draw++) {
-      run.next();
-      if (draw % drawsPerLook === 0) mostBytes = Math.max(mostBytes, heldBytes());
-    }
-    steps += run.steps;
-    return run.answer();
-  });
-  const reply: DrawsReplied = { answers, steps, mostBytes };
-  parentPort!.postMessage(reply);
-});
+let mostBytes = 0;
+const take = desk((reply) => {
+  // it tells how far it is every slice, some twenty times a second
+  mostBytes = Math.max(mostBytes, heldBytes());
+  const told: DrawsReplied = { reply, mostBytes };
+  parentPort!.postMessage(told);
+}, lookUpByClock);
+
+parentPort!.on('message', (asked: Asked) => take(asked));
 parentPort!.postMessage('ready');
