@@ -274,8 +274,13 @@ export function mendWords(move: MendMove, names: PlanNames): string {
     }
     case 'hungry neighbour':
       return `Plant something hungry between what stands on ${names.bed(move.bedId)}: ${estimateWithUnit(move.surplus, units.nitrogenPerArea)} lie there with nobody to take them.`;
-    case 'browns from now on':
-      return `From now on give ${names.bed(move.bedId)} leaves or straw where its ground shows, and no more greens.`;
+    case 'browns from now on': {
+      const { buys } = move;
+      const rule = `From now on give ${names.bed(move.bedId)} leaves or straw where its ground shows, and no more greens.`;
+      return buys === null
+        ? rule
+        : `${rule} ${planAmountWords(buys.amount, names)} of ${planSourceWords(buys.ref, names)} today would hold some back: from ${shareOf(buys.before)} to ${shareOf(buys.after)}.`;
+    }
   }
 }
 

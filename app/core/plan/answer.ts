@@ -231,6 +231,17 @@ export type MendMove =
       readonly kind: 'browns from now on';
       readonly bedId: string;
       readonly coverState: CoverState;
+      /** what a layer of browns on hand would buy today; null: none to spare, or the plan lays some */
+      readonly buys: {
+        readonly sourceId: string;
+        readonly ref: PlanSourceRef;
+        readonly amount: PlanAmount;
+        readonly depthMillimetres: number;
+        readonly before: BedStanding;
+        readonly after: BedStanding;
+        /** distance taken away, g N */
+        readonly worth: number;
+      } | null;
     };
 
 /** What to collect of the next mowing. */

@@ -6,8 +6,11 @@ import type { LayerInput } from '../season/input';
 import { weightRank } from '../season/limits';
 import type { MendMove } from './answer';
 import type { MadePlan } from './makePlan';
-import { standing } from './planLines';
+import { checkedBed } from './checked';
+import { depthLine } from './fixedRules';
+import { litresLeft, standing } from './planLines';
 import type { Ready, ReadyBed } from './ready';
+import { amountOf } from './sourceAccounts';
 import { withLayers } from './standing';
 
 const rakedOff = flowKinds.flatMap(({ to, why }, index) =>
@@ -167,13 +170,53 @@ function rakeMove(ready: Ready, from: ReadyBed): MendMove | null {
   };
 }
 
+type Browns = Extract<MendMove, { kind: 'browns from now on' }>;
+
+/** The most that goes on of the browns left over, up to the line of a note, where it does good. */
+function brownsBuy(plan: MadePlan, at: number): Browns['buys'] {
+  const { ready } = plan;
+  const { question, sources, beds } = ready;
+  const bed = beds[at]!;
+  const { response } = bed;
+  const left = litresLeft(plan);
+  const isBrowns = (place: number): boolean =>
+    sources[response.layers[place]!.source]!.role === 'browns';
+  if ([...plan.today[at]!.keys()].some(isBrowns)) return null;
+  const before = standing(ready, bed, bed.withPins);
+  let best: Browns['buys'] = null;
+  response.layers.forEach(({ day, source, blocked }, place) => {
+    const from = sources[source]!;
+    if (day !== 0 || blocked !== null || !isBrowns(place)) return;
+    const line = question.limits.lines[depthLine(from.oneMillimetre)].note;
+    const most = Math.min(left[source]!, (line / from.oneMillimetre.laidDepth) * response.areaM2);
+    const litres = Math.floor(most / from.stepLitres + 1e-6) * from.stepLitres;
+    if (!(litres > 0)) return;
+    const checked = checkedBed(ready, at, new Map([[place, litres / response.areaM2]]));
+    const millimetres = checked.amounts.get(place) ?? 0;
+    const after = standing(ready, bed, checked.answer);
+    const worth = totalOf(ready, bed, bed.withPins) - totalOf(ready, bed, checked.answer);
+    if (!(worth > 0) || (best !== null && worth <= best.worth)) return;
+    best = {
+      sourceId: from.id,
+      ref: from.ref,
+      amount: amountOf(from, millimetres * response.areaM2),
+      depthMillimetres: millimetres * from.oneMillimetre.laidDepth,
+      before,
+      after,
+      worth,
+    };
+  });
+  return best;
+}
+
 /**
  * What would mend each over-fed bed, each by runs of the full model: its last layer raked off and
  * carried to the hungry bed that gains most without a caution; a hungry crop in the gaps; browns.
  */
-export function mendMoves({ ready }: MadePlan): readonly MendMove[] {
+export function mendMoves(plan: MadePlan): readonly MendMove[] {
+  const { ready } = plan;
   const { weights } = ready.question;
-  return ready.beds.flatMap((bed): MendMove[] => {
+  return ready.beds.flatMap((bed, at): MendMove[] => {
     const { verdict } = bed.base;
     if (verdict.state !== 'over-fed') return [];
     const rake = rakeMove(ready, bed);
@@ -182,7 +225,12 @@ export function mendMoves({ ready }: MadePlan): readonly MendMove[] {
     return [
       ...(rake ? [rake] : []),
       ...(surplus > 0 ? [{ kind: 'hungry neighbour', bedId, surplus } as const] : []),
-      { kind: 'browns from now on', bedId, coverState: verdict.coverState },
+      {
+        kind: 'browns from now on',
+        bedId,
+        coverState: verdict.coverState,
+        buys: brownsBuy(plan, at),
+      },
     ];
   });
 }

@@ -118,6 +118,11 @@ describe('the open question of 15 June', () => {
       'hungry neighbour',
       'browns from now on',
     ]);
+    const browns = plan.mends.find(({ kind }) => kind === 'browns from now on');
+    if (browns?.kind !== 'browns from now on') throw new Error('no browns');
+    expect(browns.buys?.after.supply).toBeLessThan(browns.buys!.before.supply);
+    expect(browns.buys?.depthMillimetres).toBeLessThanOrEqual(40);
+    expect(browns.buys?.worth).toBeGreaterThan(0);
   });
 
   test('all of it on the nearest bed would be far worse, and be stopped', () => {
