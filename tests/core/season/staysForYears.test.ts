@@ -153,6 +153,10 @@ describe('a plant that stays for years', () => {
       );
       expect(moved(taken, 'crop', 'coverResidue')).toBe(0);
       expect(moved(taken, 'crop', 'removed')).toBeGreaterThan(1);
+      const [first] = taken.plantings[0]!.earlierSeasons!;
+      expect(first!.left).toBe(0);
+      expect(first!.uptake + first!.fixed).toBeCloseTo(first!.removed + first!.kept, 9);
+      expect(first!.removed).toBeGreaterThan(first!.harvested + 1);
       expect(taken.plantings[0]!.earlierSeasons![0]!.kept).toBeCloseTo(
         own.earlierSeasons![0]!.kept,
         1,
