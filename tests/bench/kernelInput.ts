@@ -21,8 +21,13 @@ const sizeOf = (event: BedEvent): number => {
 const inOrder = <Entry>(days: ReadonlyMap<number, readonly Entry[]>): [number, Entry][] =>
   [...days].flatMap(([index, entries]) => entries.map((entry): [number, Entry] => [index, entry]));
 
-/** A bed as `kernel.c` reads it: the numbers of the input and of its plan, section by section. */
+/**
+ * A bed as `kernel.c` reads it: the numbers of the input and of its plan, section by section. Throws
+ * for plants that stay for years, which the port does not know.
+ */
 export function kernelInput(input: BedSeason): string {
+  if (input.plantings.some(({ seasons }) => seasons))
+    throw new Error(`${input.bedId}: the C port knows no plants that stay for years`);
   const plan = runPlan(input, lowerDepthFor(input));
   const days = input.lastDay - input.firstDay + 1;
   const isWithin = ([index]: readonly [number, unknown]): boolean => index >= 0 && index < days;
