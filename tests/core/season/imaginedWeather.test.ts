@@ -198,8 +198,43 @@ describe('rain of the typical run', () => {
     for (const month of junes(rainy(0, 9), true, 20)) expect(sum(month)).toBe(0);
   });
 
+  test('each month has the rain and the wet days of its own row', () => {
+    for (let month = 1; month <= 12; month++) {
+      const { rainMillimetres } = imaginedMonth(newYorkNormals, spread, 3, 2013, month);
+      const rain = [...rainMillimetres];
+      expect(sum(rain)).toBeCloseTo(newYorkNormals.rainMillimetres[month - 1]!, 9);
+      expect(Math.abs(wetIn(rain) - newYorkNormals.wetDays[month - 1]!)).toBeLessThanOrEqual(1);
+    }
+    // a dry December after wet months
+    const dry = { ...newYorkNormals, wetDays: [9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 9, 1] };
+    const december = imaginedMonth(dry, spread, 3, 2013, 12).rainMillimetres;
+    expect(wetIn([...december])).toBeLessThanOrEqual(2);
+  });
+
+  test('another least rain of a wet day allows other numbers of them', () => {
+    const two = { ...spread, wetDayMillimetres: 2 };
+    for (const month of junes(rainy(3.4, 9), true, 50, two)) expect(wetIn(month)).toBe(1);
+    for (const month of junes(rainy(9, 9), true, 50, two))
+      expect(Math.min(...month.filter((rain) => rain > 0))).toBeGreaterThanOrEqual(2);
+  });
+
+  test('which of too many wet days stay dry, and where a lone one falls, is left to chance', () => {
+    const wetDaysOf = (normals: MonthlyNormals): number[] =>
+      junes(normals, true, 300).flatMap((month) =>
+        month.flatMap((rain, day) => (rain > 0 ? [day] : [])),
+      );
+    // the middle of 30 days is 14.5; of 300 and more days its mean is known to half a day
+    for (const normals of [rainy(3.4, 9), rainy(30, 0)]) {
+      const days = wetDaysOf(normals);
+      expect(Math.abs(mean(days) - 14.5)).toBeLessThan(2);
+      expect(new Set(days).size).toBe(30);
+    }
+  });
+
   test('wet on every day where the normals say so', () => {
     for (const month of junes(rainy(300, 30), true, 20)) expect(wetIn(month)).toBe(30);
+    // more wet days than days: no chain comes near, and the search for one ends all the same
+    for (const month of junes(rainy(300, 40), true, 3)) expect(wetIn(month)).toBe(30);
   });
 });
 

@@ -312,6 +312,23 @@ describe('usual degree-days', () => {
     expect(early).toBe(usualDegreeDays([], normals, dayOf('2011-12-30'), start, 10, 12));
   });
 
+  test('each day asks the same day of each year', () => {
+    const warmTenth = [2009, 2010, 2011].flatMap((one) =>
+      year(one, 10, 2, 2).map((known) => {
+        const { month, dayOfMonth } = partsFromDay(known.day);
+        return month === 6 && dayOfMonth === 10 ? { ...known, maximumCelsius: 40 } : known;
+      }),
+    );
+    const on = (text: string) =>
+      usualDegreeDays(warmTenth, normals, dayOf('2012-01-01'), dayOf(text), 1, 0);
+    expect(['2013-06-09', '2013-06-10', '2013-06-11', '2013-06-30'].map(on)).toEqual([
+      expect.closeTo(15, 9),
+      expect.closeTo(25, 9),
+      expect.closeTo(15, 9),
+      expect.closeTo(15, 9),
+    ]);
+  });
+
   test('a value that is missing in a year is the usual one, and 29 February the 28th', () => {
     const day = dayOf('2010-05-31');
     const three = [...year(2009, 10, 2, 2), ...year(2010, 15, 2, 2), ...year(2011, 20, 2, 2)].map(
