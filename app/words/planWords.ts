@@ -97,15 +97,15 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
   const isTold = isFed || reason === 'pinned' || reason === 'too much';
   switch (isTold ? reason : 'bare ground') {
     case 'hungry':
-      return `It is hungry (${state}): this ${feeds}.`;
+      return `It is hungry (${state}). This ${feeds}.`;
     case 'bare ground':
-      return `Its ground wants hiding: this ${hides}.`;
+      return `Its ground wants hiding. This ${hides}.`;
     case 'too much':
       return `It has more than it can use: browns hold some back, from ${shareOf(before)} to ${shareOf(after)}.`;
     case 'hungry and bare':
-      return `It is hungry (${state}) and lies open: this ${feeds}, and ${hides}.`;
+      return `It is hungry (${state}) and lies open. This ${feeds}. It ${hides}.`;
     case 'pinned':
-      return isFed ? `You said so: this ${feeds}.` : `You said so: this ${hides}.`;
+      return isFed ? `You said so. This ${feeds}.` : `You said so. This ${hides}.`;
   }
 }
 
@@ -257,7 +257,10 @@ export function effectWords(effects: PlanEffects, names: PlanNames): string {
     allOnNearest.bedId === null
       ? ''
       : ` All of it on ${names.bed(allOnNearest.bedId)}, the nearest: ${grams(allOnNearest)}.`;
-  return `How far the beds end up from what they want, too much and too little together, bare ground counted in: with nothing laid ${grams(effects.doNothing)}; with this plan ${grams(effects.plan)}, and ${grams(effects.planToEnd)} if the coming weeks go as expected.${nearest}`;
+  return (
+    'How far the beds end up from what they want, too much, too little and bare ground together. ' +
+    `With nothing laid: ${grams(effects.doNothing)}. With this plan: ${grams(effects.plan)}, and ${grams(effects.planToEnd)} if the coming weeks go as expected.${nearest}`
+  );
 }
 
 /** What would make an over-fed bed better, and what that buys. */
@@ -270,7 +273,7 @@ export function mendWords(move: MendMove, names: PlanNames): string {
         move.to === null
           ? ''
           : ` ${names.bed(move.toBedId ?? '')} goes from ${shareOf(move.to.before)} to ${shareOf(move.to.after)} of what it can use.`;
-      return `Take off ${names.bed(move.fromBedId)} what was laid on ${dayIn(move.laidOn, names)} (about ${estimateWithUnit(move.dryKilograms, units.mass)} dry, ${estimateWithUnit(move.nitrogenGrams, units.nitrogen)} of nitrogen still in it), and give it to ${to}. ${names.bed(move.fromBedId)} goes from ${shareOf(move.from.before)} to ${shareOf(move.from.after)}.${gain}`;
+      return `Take off ${names.bed(move.fromBedId)} what was laid on ${dayIn(move.laidOn, names)}, and give it to ${to}. It is about ${estimateWithUnit(move.dryKilograms, units.mass)} dry, with ${estimateWithUnit(move.nitrogenGrams, units.nitrogen)} of nitrogen still in it. ${names.bed(move.fromBedId)} goes from ${shareOf(move.from.before)} to ${shareOf(move.from.after)}.${gain}`;
     }
     case 'hungry neighbour':
       return `Plant something hungry between what stands on ${names.bed(move.bedId)}: ${estimateWithUnit(move.surplus, units.nitrogenPerArea)} lie there with nobody to take them.`;
