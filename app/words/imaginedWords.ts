@@ -15,17 +15,17 @@ export function oddsWords(share: number): string {
 /** rarer than this a state is not worth a word beside the others */
 const leastTold = 0.05;
 
-/** Shares as whole tenths that add up to ten: the largest remainders are rounded up. */
-function tenthsOf(shares: readonly number[]): readonly number[] {
+/** Shares as whole parts that add up to `of`: the largest remainders are rounded up. */
+export function wholeParts(shares: readonly number[], of: number): readonly number[] {
   const whole = shares.reduce((sum, share) => sum + share, 0);
-  const exact = shares.map((share) => (10 * share) / whole);
-  const tenths = exact.map(Math.floor);
+  const exact = shares.map((share) => (of * share) / whole);
+  const parts = exact.map(Math.floor);
   const byRemainder = [...exact.keys()].toSorted(
-    (one, other) => exact[other]! - tenths[other]! - (exact[one]! - tenths[one]!),
+    (one, other) => exact[other]! - parts[other]! - (exact[one]! - parts[one]!),
   );
-  const missing = 10 - tenths.reduce((sum, count) => sum + count, 0);
-  for (const at of byRemainder.slice(0, missing)) tenths[at]! += 1;
-  return tenths;
+  const missing = of - parts.reduce((sum, count) => sum + count, 0);
+  for (const at of byRemainder.slice(0, missing)) parts[at]! += 1;
+  return parts;
 }
 
 /**
@@ -43,7 +43,10 @@ export function stateOddsWords(
       ([one, oneShare], [other, otherShare]) =>
         Number(other === shown) - Number(one === shown) || otherShare - oneShare,
     );
-  const tenths = tenthsOf(told.map(([, share]) => share));
+  const tenths = wholeParts(
+    told.map(([, share]) => share),
+    10,
+  );
   const words = told.flatMap(([state, share], at) => {
     const count = tenths[at] ?? 0;
     if (at === 0) {

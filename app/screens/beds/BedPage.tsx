@@ -25,6 +25,7 @@ import { HowSure } from './HowSure';
 import { CoverWorth } from './CoverWorth';
 import { SeasonsAccount } from './SeasonsAccount';
 import { StateWhy } from './StateWhy';
+import { WhatIfSection } from './whatIf/WhatIfSection';
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
 export function BedPage({ bedId }: { readonly bedId: string }) {
@@ -138,6 +139,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             <SeasonChart {...charts.season} bedName={bed.name} from={charts.from} to={charts.to} />
           </section>
           {draws && <HowSure bed={bed} results={results} draws={draws} />}
+          <WhatIfSection key={bed.id} bed={bed} results={results} />
           <section className="section" aria-labelledby="bed-cover">
             <h2 id="bed-cover" className="section-head">
               Its cover

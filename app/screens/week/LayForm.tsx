@@ -28,6 +28,8 @@ export interface LayFormProps {
   readonly earliest?: string | undefined;
   /** dry kilograms there are to lay; null where nobody counts */
   readonly available: number | null;
+  /** the first line filled in, to be looked at once more before it is laid */
+  readonly filled?: LayRow;
   /** a bed that was asked for from elsewhere on the page, anew with every press */
   readonly wanted?: WantedBed | null;
   readonly onLaid: (applicationIds: readonly string[]) => void;
@@ -55,8 +57,9 @@ export function LayForm(props: LayFormProps) {
   const preview = useMowings((state) => state.preview);
   const layIt = useMowings((state) => state.layIt);
   const announce = useAnnounce();
-  const first = () => [newRow(props.what ?? '', props.bedId ?? '')];
-  const deskKey = `lay ${props.what ?? ''} ${props.bedId ?? ''}`;
+  const { filled: start } = props;
+  const first = () => [start ?? newRow(props.what ?? '', props.bedId ?? '')];
+  const deskKey = `lay ${props.what ?? ''} ${props.bedId ?? ''}${start ? JSON.stringify(start) : ''}`;
   const [rows, setRows, clearRows] = useDesk<readonly LayRow[]>(deskKey, first);
   const [chosenDate, setDate] = useState<string | null>(null);
   // unless another day was chosen it is today, also when today moves on

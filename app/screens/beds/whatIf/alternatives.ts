@@ -1,0 +1,79 @@
+import type { ReadingContext } from '../../../amounts/amount';
+import type { PickGroup } from '../../../controls/PickOne';
+import { seasonEnd, textFromDay, type DayNumber } from '../../../core/days';
+import type { Bed, Garden } from '../../../document/schema';
+import { openMowings } from '../../../store/selectors';
+import { lawnMaterials } from '../../../tables/lawns';
+import { newRow, readRow, type LayRow, type ReadRow } from '../../week/layRows';
+import { whatGroups } from '../../week/sources';
+
+/** So many are kept side by side. */
+export const mostAlternatives = 3;
+
+/** Weeks from today on which it would be laid. */
+export const weeksAhead = ['0', '1', '2'] as const;
+export type WeeksAhead = (typeof weeksAhead)[number];
+export const weeksWords: Readonly<Record<WeeksAhead, string>> = {
+  '0': 'today',
+  '1': 'in a week',
+  '2': 'in two weeks',
+};
+
+/** A layer that is thought of, as it is being typed. */
+export interface Alternative {
+  readonly row: LayRow;
+  readonly weeks: WeeksAhead;
+}
+
+export const dayOfAlternative = (weeks: WeeksAhead, today: DayNumber): DayNumber =>
+  today + 7 * Number(weeks);
+
+/** Those of the weeks that still lie in the season: nothing is reckoned beyond it. */
+export const weeksLeft = (garden: Garden, today: DayNumber): readonly WeeksAhead[] => {
+  const last = seasonEnd(today, garden.garden.seasonStartMonth);
+  return weeksAhead.filter((weeks) => dayOfAlternative(weeks, today) <= last);
+};
+
+const mowingSource = (mowingId: string): string => `mowing:${mowingId}`;
+
+/** Everything that could be laid: what is cut and waiting first, then as in the laying form. */
+export function stuffGroups(
+  garden: Garden,
+  mownOn: (date: string) => string,
+): readonly PickGroup[] {
+  const waiting = openMowings(garden).map(({ id, lawnId, date }) => ({
+    value: mowingSource(id),
+    label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}`,
+  }));
+  return [
+    ...(waiting.length > 0 ? [{ label: 'Cut and waiting', options: waiting }] : []),
+    ...whatGroups(garden),
+  ];
+}
+
+/** The likeliest first thought: a bag of what is waiting, else of what the first lawn gives. */
+export function firstAlternative(garden: Garden, bedId: string, amount: string): Alternative {
+  const [waiting] = openMowings(garden);
+  const [lawn] = garden.lawns;
+  const what = waiting
+    ? mowingSource(waiting.id)
+    : lawn
+      ? `elsewhere:${lawnMaterials[lawn.kind]}`
+      : '';
+  return { row: { ...newRow(what, bedId), amount }, weeks: '0' };
+}
+
+/** The same once more, to be changed; a key of its own. */
+export const copyOf = ({ row, weeks }: Alternative): Alternative => ({
+  row: { ...row, key: newRow('').key },
+  weeks,
+});
+
+export const readAlternative = (
+  garden: Garden,
+  context: ReadingContext,
+  bed: Bed,
+  { row, weeks }: Alternative,
+  today: DayNumber,
+): ReadRow =>
+  readRow(garden, context, { ...row, bedId: bed.id }, textFromDay(dayOfAlternative(weeks, today)));
