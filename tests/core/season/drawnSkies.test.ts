@@ -133,6 +133,44 @@ describe('the same days, laid out ready for a run', () => {
     sameAsDrawn(skyOver('2013-05-20', '2013-07-05', '2013-07-01', holes), 3, false);
   });
 
+  test('asked backwards, or a dozen years apart, a month is its own', () => {
+    const plan = () => {
+      const series = () => new Float64Array(31);
+      return { rain: series(), mean: series(), airFactor: series(), evapotranspiration: series() };
+    };
+    const written = (asked: ReturnType<typeof months>, year: number, month: number, draw = 0) => {
+      const into = plan();
+      asked.write({ year, month, first: 0, last: 27 }, draw, into, 0, false);
+      return into;
+    };
+    for (const order of [
+      [
+        [2013, 6],
+        [2013, 5],
+        [2013, 4],
+      ],
+      [
+        [2014, 1],
+        [2013, 12],
+      ],
+      [
+        [2013, 6],
+        [2025, 5],
+      ],
+    ] as const) {
+      const shared = months(overNewYear, 2);
+      for (const [year, month] of order) {
+        const alone = written(months(overNewYear, 2), year, month);
+        expect(written(shared, year, month)).toEqual(alone);
+        expect(alone.rain.some((rain) => rain > 0)).toBe(true);
+      }
+    }
+    // one draw’s month is not the other’s
+    const shared = months(overNewYear, 2);
+    written(shared, 2013, 5, 0);
+    expect(written(shared, 2013, 6, 1)).toEqual(written(months(overNewYear, 2), 2013, 6, 1));
+  });
+
   test('beds of one garden share the months, whichever days of them they ask for', () => {
     const shared = months(overNewYear, 4);
     const late = skyOver('2013-12-01', '2014-01-20', '2014-01-05');

@@ -131,6 +131,23 @@ describe('what a draw keeps of a run is what the whole run says', () => {
     expect(whole.plantings[1]!.fixed).toBeGreaterThan(0.1);
   });
 
+  test('of days on which somebody looked: water of the evening, cover of the day', () => {
+    const days = [now, now - 50, now - 20];
+    const watch = newWatch(bed, days);
+    watchSeason(bed, runPlan(bed, lowerDepthFor(bed)), watch);
+    const whole = runSeason(bed);
+    expect(watch.looks.map(({ index }) => index)).toEqual([now - 50, now - 20, now]);
+    for (const look of watch.looks) {
+      expect(look.availableWater).toBe(whole.availableWaterTop[look.index]);
+      // as it lay in the morning, which the day's water and decay went by
+      expect(look.lyingDry).toBeCloseTo(whole.coverDryKg[look.index - 1]!, 12);
+      expect(look.coverFill).toBe(whole.coverFill[look.index]);
+      // what hid the ground that day, before some of it rotted
+      expect(look.hidden).toBeCloseTo(whole.coverFraction[look.index]!, 1);
+    }
+    expect(watch.looks[2]!.lyingDry).toBeGreaterThan(0.1);
+  });
+
   test('a second run over the same watch leaves nothing of the first', () => {
     const watch = newWatch(bed);
     const plan = runPlan(bed, lowerDepthFor(bed));

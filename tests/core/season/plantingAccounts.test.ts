@@ -3,6 +3,7 @@ import type { PlantingInput } from '../../../app/core/season/input';
 import {
   canFix,
   forecastMetOf,
+  growsFrom,
   isStanding,
   openShareOf,
   plantingAccounts,
@@ -55,6 +56,14 @@ describe('who stands', () => {
       isStanding(makePlanting({ startDay: 10, clearingDay }), day);
     expect([9, 10, 19, 20].map((day) => on(day))).toEqual([false, true, true, false]);
     expect(on(500, null)).toBe(true);
+  });
+
+  test('growth counts from the planting, and of what stays for years from its last spring', () => {
+    const clock = { ...makePlanting(), seasonDay: 0, isRegrowth: true };
+    const seasons = [100, 465, 830].map((startDay) => ({ ...clock, startDay }));
+    expect(growsFrom(makePlanting({ startDay: 100 }))).toBe(100);
+    expect(growsFrom(makePlanting({ startDay: 100, seasons }))).toBe(830);
+    expect(growsFrom(makePlanting({ startDay: 90, seasons: seasons.slice(0, 1) }))).toBe(100);
   });
 
   test('a run that does not know a planting says which', () => {
@@ -137,6 +146,14 @@ describe('an account', () => {
     expect(of({ ...beans, nodulesSeen: false }).need).toBeCloseTo(10.1, 9);
   });
 
+  test('what is past its usual end and not cleared is promised nothing more', () => {
+    const planting = makePlanting({ clearingDay: null, usualEndDay: today + 20 });
+    const input = makeBed({ plantings: [planting] });
+    const own = makePlantingResult(planting, { need: 0.1, uptake: 0.1 });
+    const run = makeResult({ plantings: [{ ...own, dailyUptake: all(0.1) }] });
+    expect(plantingAccounts(input, run, today)[0]!.forecastTaken).toBeCloseTo(2, 9);
+  });
+
   test('in a run that ends before the clearing the forecast ends with it', () => {
     const long = makePlanting({ clearingDay: lastDay + 50, usualEndDay: lastDay + 50 });
     const { accounts } = accountsOf([{ planting: long }]);
@@ -177,8 +194,13 @@ describe('luxury', () => {
   });
 
   test('a day outside the run counts as its nearest', () => {
-    const { input, result } = accountsOf(stands, flows);
-    expect(takenOn(input, result, corn, lastDay + 9)).toBe(takenOn(input, result, corn, lastDay));
+    const long = { ...corn, clearingDay: lastDay + 50, usualEndDay: lastDay + 50 };
+    const { input, result } = accountsOf([{ planting: long, uptake: 0.13 }], flows);
+    expect(takenOn(input, result, long, lastDay)).toBeCloseTo(0.05, 9);
+    expect(takenOn(input, result, long, lastDay + 9)).toBeCloseTo(0.05, 9);
+    expect(takenOn(input, result, { ...long }, firstDay - 9)).toBe(
+      takenOn(input, result, long, firstDay),
+    );
   });
 });
 

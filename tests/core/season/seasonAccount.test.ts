@@ -96,6 +96,9 @@ describe('the season that holds a day', () => {
       199,
       lastDay - firstDay,
     ]);
+    const late = makeBed({ seasonStarts: [lastDay] });
+    expect(seasonLastDay(late, firstDay)).toBe(lastDay - 1);
+    expect(seasonLastDay(late, lastDay)).toBe(lastDay);
   });
 });
 
