@@ -18,6 +18,8 @@ export interface Offer {
   readonly amount: Amount;
   readonly origin: OfferOrigin;
   readonly treatment: Treatment;
+  /** what else was said of it, kept with the store */
+  readonly note?: string;
 }
 
 /** What an offer weighs and brings, with its likely range. */
@@ -75,6 +77,7 @@ export const stockOfOffer = (offer: Offer, name: string, today: DayNumber): Omit
   amount: offer.amount,
   date: textFromDay(today),
   treatment: offer.treatment,
+  ...(offer.note ? { note: offer.note } : {}),
 });
 
 /** Each bed with and without a thin layer of an offer, for the engine. */

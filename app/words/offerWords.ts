@@ -25,6 +25,52 @@ export const offerOriginWords: Readonly<Record<OfferOrigin, string>> = {
   'town or shop': 'from the town or a shop',
 };
 
+export const offerAges = ['this year', 'last year', 'older', 'not known'] as const;
+export type OfferAge = (typeof offerAges)[number];
+
+export const offerAgeWords: Readonly<Record<OfferAge, string>> = {
+  'this year': 'this year’s',
+  'last year': 'last year’s',
+  older: 'older',
+  'not known': 'nobody knows',
+};
+
+export const offerBeddings = ['straw', 'shavings', 'none', 'not known'] as const;
+export type OfferBedding = (typeof offerBeddings)[number];
+
+export const offerBeddingWords: Readonly<Record<OfferBedding, string>> = {
+  straw: 'straw',
+  shavings: 'wood shavings',
+  none: 'none',
+  'not known': 'nobody knows',
+};
+
+/** What an offer's age and bedding mean, where they mean something. */
+export function offerAgeLines(
+  age: OfferAge,
+  bedding: OfferBedding | null,
+  mayCarryWeedkiller: boolean,
+): readonly string[] {
+  const lines: string[] = [];
+  if (mayCarryWeedkiller && age !== 'this year')
+    lines.push('Lying for a year or two does not clear it of weedkillers that last.');
+  if (bedding !== null && age !== 'this year')
+    lines.push('Manure counts as raw however old it is, unless it was hot and turned all through.');
+  if (bedding === 'shavings')
+    lines.push(
+      'Shavings hold nitrogen back when dug in: stack it a year, or lay it on top round shrubs.',
+    );
+  return lines;
+}
+
+/** What is kept of an offer with the store it becomes. */
+export const offerNote = (
+  origin: OfferOrigin,
+  age: OfferAge,
+  bedding: OfferBedding | null,
+): string =>
+  `It came ${offerOriginWords[origin].replace('my own', 'one’s own')}; age: ${offerAgeWords[age]}${bedding === null ? '' : `; bedding: ${offerBeddingWords[bedding]}`}.`;
+
 /** What to ask whoever offers it, by where it comes from and what it is. */
 export function offerQuestions(
   origin: OfferOrigin,

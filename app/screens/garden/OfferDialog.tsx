@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { readAmount } from '../../amounts/readAmount';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
@@ -16,7 +16,18 @@ import {
 } from '../../document/offers';
 import type { Treatment } from '../../document/schema';
 import { amountFailureSentence, editFailureSentence } from '../../words/messages';
-import { offerOriginWords, offerQuestions } from '../../words/offerWords';
+import {
+  offerAgeLines,
+  offerAges,
+  offerAgeWords,
+  offerBeddings,
+  offerBeddingWords,
+  offerNote,
+  offerOriginWords,
+  offerQuestions,
+  type OfferAge,
+  type OfferBedding,
+} from '../../words/offerWords';
 import { materialGroups } from '../lists';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
@@ -43,6 +54,8 @@ export function OfferDialog({ onClose }: { readonly onClose: () => void }) {
   const [materialId, setMaterialId] = useState('hay-grass');
   const [text, setText] = useState('');
   const [origin, setOrigin] = useState<OfferOrigin>('neighbour');
+  const [age, setAge] = useState<OfferAge>('not known');
+  const [bedding, setBedding] = useState<OfferBedding>('not known');
   const [sprayed, setSprayed] = useState<Sprayed | null>(null);
   const [product, setProduct] = useState('');
   const [asked, setAsked] = useState(false);
@@ -55,7 +68,10 @@ export function OfferDialog({ onClose }: { readonly onClose: () => void }) {
   const isManure = row.id.startsWith('manure-');
   const mayCarry = row.mayCarryWeedkiller && origin !== 'own ground';
   /** another question from here on: the old answer does not stand beside it */
+  const asking = useRef(0);
   const changed = (): void => {
+    asking.current += 1;
+    setBusy(false);
     setAnswer(null);
     setTrouble(null);
   };
@@ -66,14 +82,17 @@ export function OfferDialog({ onClose }: { readonly onClose: () => void }) {
           amount: reading.value.amount,
           origin,
           treatment: treatmentOf(mayCarry ? (sprayed ?? 'unknown') : 'nothing', product),
+          note: offerNote(origin, age, isManure ? bedding : null),
         }
       : null;
   const weigh = async () => {
     setAsked(true);
     const weighed = offer();
-    if (!weighed) return;
+    if (!weighed || busy) return;
     setBusy(true);
+    const mine = asking.current;
     const result = await weighOffer(weighed);
+    if (mine !== asking.current) return;
     setBusy(false);
     if (result.ok) setAnswer(result.value);
     else setTrouble('The sums did not come out. What is known of the stuff still counts.');
@@ -142,6 +161,25 @@ export function OfferDialog({ onClose }: { readonly onClose: () => void }) {
             setOrigin(next);
           }}
         />
+        <ChoiceRow
+          legend="How old is it?"
+          choices={offerAges.map((value) => ({ value, label: offerAgeWords[value] }))}
+          value={age}
+          onChoose={setAge}
+        />
+        {isManure && (
+          <ChoiceRow
+            legend="What did the animals lie on?"
+            choices={offerBeddings.map((value) => ({ value, label: offerBeddingWords[value] }))}
+            value={bedding}
+            onChoose={setBedding}
+          />
+        )}
+        {offerAgeLines(age, isManure ? bedding : null, mayCarry).map((line) => (
+          <p key={line} className="small">
+            {line}
+          </p>
+        ))}
         {mayCarry && (
           <ChoiceRow
             legend="What do they say was sprayed where it grew?"
@@ -195,9 +233,7 @@ export function OfferDialog({ onClose }: { readonly onClose: () => void }) {
             {trouble}
           </p>
         )}
-        {answer && (
-          <OfferFinding answer={answer} name={name} beds={garden.beds} isManure={isManure} />
-        )}
+        {answer && <OfferFinding answer={answer} name={name} beds={garden.beds} />}
         <div className="button-row">
           {!answer && (
             <button type="submit" className="button-main" aria-disabled={busy}>
