@@ -7,6 +7,7 @@ import type {
   MendMove,
   MowAdvice,
   PlanAmount,
+  PlanAnswer,
   PlanEffects,
   PlanLayer,
   PlanLimit,
@@ -80,6 +81,24 @@ export function planLayerWords(layer: PlanLayer, names: PlanNames): string {
 
 const shareOf = ({ supply, need }: BedStanding): string =>
   need > 0 ? percent(Math.max(0, supply / need)) : 'nothing asked for';
+
+/** Said to whoever listens to the screen, once a plan is there or came out another than before. */
+export const planHeard = ({ lines }: Pick<PlanAnswer, 'lines'>, names: PlanNames): string =>
+  lines.length === 0
+    ? 'The plan is there: nothing to lay today.'
+    : `The plan is there. ${lines
+        .map(
+          ({ bedId, layers }) =>
+            `${names.bed(bedId)}: ${listed(layers.map((layer) => `${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}`))}.`,
+        )
+        .join(' ')}`;
+
+/** What opens the list of beds that get nothing, and of what is expected later. */
+export function leftOutTitle(beds: number, hasComing: boolean): string {
+  if (beds === 0) return 'The coming weeks';
+  const others = beds === 1 ? 'The other bed' : `The ${beds} other beds`;
+  return hasComing ? `${others}, and the coming weeks` : others;
+}
 
 /** One sentence from numbers: why a bed gets something. */
 export function planWhyWords({ why }: PlanLine, names: PlanNames): string {

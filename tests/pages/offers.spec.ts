@@ -15,7 +15,7 @@ test('hay of unknown history is kept apart until beans have shown', async ({ gar
   await dialog.getByRole('button', { name: 'Weigh it up' }).click();
   await expect(dialog.getByRole('heading', { name: 'Try it on beans first' })).toBeFocused();
   await expect(dialog.getByRole('row', { name: /Nitrogen in all/ })).toContainText(/about .* g/);
-  await expect(dialog.getByText(/once beans grew straight in it/).first()).toBeVisible();
+  await expect(dialog.getByText(/once beans have grown straight in it/).first()).toBeVisible();
   await dialog.getByRole('button', { name: 'Keep it apart until tested' }).click();
   await expect(dialog).toHaveCount(0);
   await expect(garden.getByText(/Grass hay: 40 kg/)).toBeVisible();

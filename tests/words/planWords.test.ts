@@ -14,10 +14,12 @@ import type {
 } from '../../app/core/plan/answer';
 import {
   effectWords,
+  leftOutTitle,
   leftOutWords,
   mendWords,
   mowWords,
   planAmountWords,
+  planHeard,
   planLayerWords,
   planLimitWords,
   planTroubleWords,
@@ -196,6 +198,19 @@ describe('every sentence', () => {
 });
 
 describe('what it says', () => {
+  test('aloud, what to lay where, or that there is nothing', () => {
+    expect(planHeard({ lines: [line('hungry', {})] }, names())).toBe(
+      'The plan is there. Far bed: 11 1/2 buckets of clippings of Back lawn.',
+    );
+    expect(planHeard({ lines: [] }, names())).toBe('The plan is there: nothing to lay today.');
+  });
+
+  test('over the rest: as many beds as there are, and later weeks only where something comes', () => {
+    expect(leftOutTitle(10, true)).toBe('The 10 other beds, and the coming weeks');
+    expect(leftOutTitle(1, false)).toBe('The other bed');
+    expect(leftOutTitle(0, true)).toBe('The coming weeks');
+  });
+
   test('buckets to the half, also above ten, so that what is carried adds up', () => {
     expect(planAmountWords(amount(115, 11.5), names())).toBe('11 1/2 buckets');
     expect(planAmountWords(amount(5, 0.5), names())).toBe('1/2 bucket');

@@ -1,8 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { Disclosure } from '../../controls/Disclosure';
 import { yearOf } from '../../core/days';
-import type { LikelyRange } from '../../core/lawn/clippings';
-import type { ShownUnit } from '../../core/shownUnit';
 import type { OfferAnswer, OfferBedTime } from '../../document/offers';
 import type { Bed } from '../../document/schema';
 import { beanTestSteps, offerVerdictWords } from '../../words/offerWords';
@@ -17,7 +15,7 @@ const whenWords = (time: OfferBedTime, shown: Shown): string => {
     case 'from':
       return `from ${shown.dayWord(time.day)} ${yearOf(time.day)}`;
     case 'after the test':
-      return 'once beans grew straight in it';
+      return 'once beans have grown straight in it';
     case 'not this season':
       return 'not this season';
   }
@@ -28,24 +26,22 @@ export function OfferFinding(props: {
   readonly answer: OfferAnswer;
   readonly name: string;
   readonly beds: readonly Bed[];
-  readonly isManure: boolean;
 }) {
   const shown = useShown();
   const heading = useRef<HTMLHeadingElement>(null);
   // read from its beginning as soon as it is there
   useEffect(() => heading.current?.focus(), [props.answer]);
   const { verdict, contents, beds } = props.answer;
-  const range = (values: LikelyRange, unit: ShownUnit): string => withRange(values, unit);
   const words = offerVerdictWords[verdict];
   const rows: readonly (readonly [string, string])[] = [
-    ['Dry weight', range(contents.dryKilograms, shown.units.mass)],
-    ['Nitrogen in all', range(contents.nitrogen, shown.units.nitrogen)],
+    ['Dry weight', withRange(contents.dryKilograms, shown.units.mass)],
+    ['Nitrogen in all', withRange(contents.nitrogen, shown.units.nitrogen)],
     ...(contents.readyNitrogen
-      ? [['of it ready at once', range(contents.readyNitrogen, shown.units.nitrogen)] as const]
+      ? [['of it ready at once', withRange(contents.readyNitrogen, shown.units.nitrogen)] as const]
       : []),
-    ['Phosphorus', range(contents.phosphorus, shown.units.nitrogen)],
-    ['Potassium', range(contents.potassium, shown.units.nitrogen)],
-    ['Salts', range(contents.salts, shown.units.nitrogen)],
+    ['Phosphorus', withRange(contents.phosphorus, shown.units.nitrogen)],
+    ['Potassium', withRange(contents.potassium, shown.units.nitrogen)],
+    ['Salts', withRange(contents.salts, shown.units.nitrogen)],
   ];
   const together = new Map<string, string[]>();
   for (const { bedId, time } of beds) {
@@ -75,7 +71,7 @@ export function OfferFinding(props: {
       </table>
       <p className="small soft">
         Phosphorus, potassium and salts are recalled, not read in a table: rough. Only a lab’s sheet
-        of this very lot is better.
+        of this very lot would be better.
       </p>
       <h4>Which bed, and when</h4>
       <ul className="plain-list">

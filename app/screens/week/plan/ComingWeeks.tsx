@@ -11,7 +11,7 @@ export function ComingWeeks({ answer }: { readonly answer: PlanAnswer }) {
   if (days.length === 0) return null;
   return (
     <>
-      <h4>Expected for the coming weeks</h4>
+      <h3>Expected for the coming weeks</h3>
       <ul>
         {days.map((day) => (
           <li key={day}>

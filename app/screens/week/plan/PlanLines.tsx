@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { Disclosure } from '../../../controls/Disclosure';
 import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
@@ -121,12 +121,13 @@ function Line(props: {
   const pinPlan = useMowings((state) => state.pinPlan);
   const { before, after, limit, turns } = line.why;
   const name = names.bed(line.bedId);
+  const nameId = useId();
   const stronger = line.cautions.filter(({ weight }) => weight !== 'note');
   const notes = line.cautions.filter(({ weight }) => weight === 'note');
   const ofMowing = line.layers.find(({ ref }) => ref.source === 'mowing');
   return (
     <li className="plan-line">
-      <h4>{name}</h4>
+      <h4 id={nameId}>{name}</h4>
       <ul className="plain-list">
         {line.layers.map((layer) => (
           <li key={layer.layerId} className="plan-amount">
@@ -145,12 +146,13 @@ function Line(props: {
       {notes.length > 0 && (
         <Disclosure
           summary={notes.length === 1 ? '1 note on it' : `${notes.length} notes on it`}
+          describedBy={nameId}
           quiet
         >
           <CautionList cautions={notes} />
         </Disclosure>
       )}
-      <Disclosure summary="Why not more, and what would change it" quiet>
+      <Disclosure summary="Why not more, and what would change it" describedBy={nameId} quiet>
         <p>{planLimitWords(limit, names)}</p>
         {turns.map((turn) => (
           <p key={turn.kind}>{planTurnWords(turn, names)}</p>

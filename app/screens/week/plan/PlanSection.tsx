@@ -1,11 +1,14 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
+import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Disclosure } from '../../../controls/Disclosure';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import {
   effectWords,
+  leftOutTitle,
   leftOutWords,
   mendWords,
+  planHeard,
   planTroubleWords,
   simpleRuleWords,
 } from '../../../words/planWords';
@@ -34,12 +37,28 @@ export function PlanSection(props: {
   useEffect(() => leavePlan, [leavePlan]);
   const { state, answer, trouble, progress } = plan;
   const isWorking = state === 'working';
+  const announce = useAnnounce();
+  const heard = answer && !plan.isBehind ? planHeard(answer, names) : '';
+  // what was there when one came is read like all else; only what comes of a change is told
+  const told = useRef(heard);
+  useEffect(() => {
+    if (heard === '' || heard === told.current) return;
+    told.current = heard;
+    announce(heard, 'plan');
+  }, [announce, heard]);
   return (
     <section className="section plan" aria-labelledby="plan">
       <div className="section-head">
         <h2 id="plan">What to do this week</h2>
         {!isWorking && (!answer || plan.isBehind) && (
-          <button type="button" className="button-main not-printed" onClick={wantPlan}>
+          <button
+            type="button"
+            className="button-main not-printed"
+            onClick={() => {
+              wantPlan();
+              announce('Weighing the beds against each other.', 'plan');
+            }}
+          >
             {answer ? 'Work it out anew' : 'Work out a plan'}
           </button>
         )}
@@ -50,7 +69,7 @@ export function PlanSection(props: {
           where the rest goes: weighed for all beds together, from what is cut, kept and expected.
         </p>
       )}
-      <div role="status" className="plan-work not-printed">
+      <div className="plan-work not-printed">
         {isWorking && (
           <p>
             Weighing the beds against each other
@@ -106,17 +125,21 @@ function Plan(props: {
           </ul>
         </div>
       )}
-      <Disclosure summary={`The ${leftOut.length} other beds, and the coming weeks`}>
-        <ul>
-          {leftOut.map((left) => (
-            <li key={left.bedId}>
-              <strong>{names.bed(left.bedId)}</strong>: {leftOutWords(left, names)}{' '}
-              {left.reason.kind === 'pinned' && <TakePinOut bedId={left.bedId} />}
-            </li>
-          ))}
-        </ul>
-        <ComingWeeks answer={answer} />
-      </Disclosure>
+      {(leftOut.length > 0 || answer.coming.length > 0) && (
+        <Disclosure summary={leftOutTitle(leftOut.length, answer.coming.length > 0)}>
+          {leftOut.length > 0 && (
+            <ul>
+              {leftOut.map((left) => (
+                <li key={left.bedId}>
+                  <strong>{names.bed(left.bedId)}</strong>: {leftOutWords(left, names)}{' '}
+                  {left.reason.kind === 'pinned' && <TakePinOut bedId={left.bedId} />}
+                </li>
+              ))}
+            </ul>
+          )}
+          <ComingWeeks answer={answer} />
+        </Disclosure>
+      )}
       <div className="not-printed">
         <ChoiceRow
           legend="Beds to walk to in one day"
