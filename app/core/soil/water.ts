@@ -50,6 +50,12 @@ export interface WaterDay {
   drainageLower: number;
   /** root-zone depletion / readily available water, after the day */
   dryness: number;
+  /** what the soil gave to the air, and what the cover did; plants left out */
+  fromSoil: number;
+  fromCover: number;
+  /** root-zone depletion and readily available water, after the day */
+  depletion: number;
+  readily: number;
 }
 
 const newWaterDay = (): WaterDay => ({
@@ -59,6 +65,10 @@ const newWaterDay = (): WaterDay => ({
   drainageTop: 0,
   drainageLower: 0,
   dryness: 0,
+  fromSoil: 0,
+  fromCover: 0,
+  depletion: 0,
+  readily: 0,
 });
 
 export interface WaterSizes {
@@ -160,7 +170,8 @@ export function waterDay(
       plants.evaporation * evapotranspiration * (1 - c.coverEvaporationSaving * coverFraction) -
         coverEvaporation,
     );
-  top += intoSoil - Math.min(evaporation, Math.max(0, top + intoSoil - topWilt));
+  const fromSoil = Math.min(evaporation, Math.max(0, top + intoSoil - topWilt));
+  top += intoSoil - fromSoil;
 
   const stress = waterStress(Math.max(0, topFull - top + reach * (lowerFull - lower)), zone, share);
   const topHeld = Math.max(0, top - topWilt);
@@ -184,7 +195,10 @@ export function waterDay(
   into.throughfall = intoSoil;
   into.drainageTop = drainageTop;
   into.drainageLower = drainageLower;
-  into.dryness =
-    readily > 0 ? Math.max(0, topFull - top + reach * (lowerFull - lower)) / readily : 0;
+  into.fromSoil = fromSoil;
+  into.fromCover = coverEvaporation;
+  into.depletion = Math.max(0, topFull - top + reach * (lowerFull - lower));
+  into.readily = readily;
+  into.dryness = readily > 0 ? into.depletion / readily : 0;
   return into;
 }

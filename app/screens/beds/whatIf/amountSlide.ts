@@ -13,9 +13,9 @@ export interface AmountSlide {
 }
 
 /** The slider ends at a layer so deep, or a little past what was typed. */
-const deepestMillimetres = 60;
+const deepestMillimetres = 40;
 /** ... and as heavy as fresh clippings of that depth */
-const heaviestKgPerM2 = 9;
+const heaviestKgPerM2 = 6;
 const fewestSteps = 8;
 
 interface Steps {
