@@ -31,6 +31,7 @@ import type {
 } from '../document/weather/withWeather';
 import type { About, HostError, RecentFile } from '../host/contract';
 import type { PlanSlice } from './planContract';
+import type { WaterSlice } from './waterSlice';
 import type { WhatIfSlice } from './whatIfContract';
 
 /*
@@ -422,6 +423,14 @@ export interface ViewSlice {
 }
 
 export interface MowingsState
-  extends GardenSlice, FileSlice, ResultsSlice, PlanSlice, WhatIfSlice, ViewSlice, GardenActions {}
+  extends
+    GardenSlice,
+    FileSlice,
+    ResultsSlice,
+    PlanSlice,
+    WhatIfSlice,
+    WaterSlice,
+    ViewSlice,
+    GardenActions {}
 
 export type MowingsStore = StoreApi<MowingsState>;

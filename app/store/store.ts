@@ -18,6 +18,7 @@ import { resultsDoor } from './resultsSlice';
 import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
 import { viewSlice } from './viewSlice';
+import { waterDoor } from './waterSlice';
 import { whatIfDoor } from './whatIfSlice';
 
 export interface StoreOptions {
@@ -53,6 +54,7 @@ export function createMowingsStore({
   let resultsChanged = (): void => undefined;
   let planChanged = (): void => undefined;
   let whatIfChanged = (): void => undefined;
+  let waterChanged = (): void => undefined;
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
@@ -63,6 +65,8 @@ export function createMowingsStore({
     planChanged = plan.changed;
     const whatIf = whatIfDoor(get, set, surroundings);
     whatIfChanged = whatIf.changed;
+    const water = waterDoor(get, set, surroundings);
+    waterChanged = water.changed;
     const tools = {
       read: get,
       edit: garden.slice.edit,
@@ -74,6 +78,7 @@ export function createMowingsStore({
       ...results.slice,
       ...plan.slice,
       ...whatIf.slice,
+      ...water.slice,
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -92,6 +97,7 @@ export function createMowingsStore({
       resultsChanged();
       planChanged();
       whatIfChanged();
+      waterChanged();
     }
     if (isOther) gardenChanged();
     if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {

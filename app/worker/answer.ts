@@ -2,6 +2,7 @@ import { assertNever } from '../core/result';
 import { answerBed, answerProposal } from '../core/season/bedAnswer';
 import { runSeason } from '../core/season/season';
 import { bedVerdict } from '../core/season/state';
+import { waterNeeds } from '../core/season/waterNeeds';
 import type { NitrogenState } from '../core/season/verdict';
 import type { Answers, Question, QuestionOf, SlicedKind } from './protocol';
 
@@ -28,6 +29,8 @@ export function answer(question: ShortQuestion): Answers[ShortQuestion['kind']] 
       return question.beds.map((bed) => answerProposal(bed, question.limits));
     case 'history':
       return history(question);
+    case 'water':
+      return question.beds.map(waterNeeds);
     default:
       return assertNever(question);
   }

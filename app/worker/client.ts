@@ -147,8 +147,8 @@ class Lane {
 }
 
 /**
- * Questions answered in at most two workers: what is on screen in one; the slow look back and the
- * imagined seasons in another, so that neither keeps the screen waiting.
+ * Questions answered in at most two workers: what is on screen in one; the slow look back, the
+ * water and the imagined seasons in another, so that neither keeps the screen waiting.
  */
 export function workerEngine(makeWorker: () => WorkerLike): Engine {
   const now = new Lane(makeWorker);
@@ -161,7 +161,8 @@ export function workerEngine(makeWorker: () => WorkerLike): Engine {
       return new Promise((resolve) => {
         // Settling twice is harmless: a promise keeps its first answer.
         const settle = resolve as Waiting['settle'];
-        const lane = kind === 'history' || isSliced(kind) ? beside : now;
+        const isPatient = kind === 'history' || kind === 'water' || isSliced(kind);
+        const lane = isPatient ? beside : now;
         lane.put({ id, question, options, settle });
       });
     },

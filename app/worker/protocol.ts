@@ -10,6 +10,7 @@ import type { DrawsAnswer, DrawsQuestion } from '../core/season/draws/runDraws';
 import type { BedSeason } from '../core/season/input';
 import type { Limits } from '../core/season/limits';
 import type { NitrogenState } from '../core/season/verdict';
+import type { WaterAnswer, WaterQuestion } from '../core/season/waterNeeds';
 
 /** What the worker can be asked. Questions of one kind replace each other: the newest wins. */
 export type Question =
@@ -25,6 +26,8 @@ export type Question =
     }
   /** the bed as it was known on each of its weeks, earliest first; `today` of each is its day */
   | { readonly kind: 'history'; readonly weeks: readonly BedSeason[]; readonly limits: Limits }
+  /** when beds are due for water, and what their covers saved */
+  | { readonly kind: 'water'; readonly beds: readonly WaterQuestion[]; readonly limits: Limits }
   /** the imagined seasons of beds, one bed after the other */
   | { readonly kind: 'draws'; readonly beds: readonly DrawsQuestion[]; readonly limits: Limits }
   /** beds without and with layers that are only proposed, in the same imagined seasons */
@@ -65,6 +68,7 @@ export interface Answers {
   readonly proposal: readonly ProposalAnswer[];
   readonly check: readonly ProposalAnswer[];
   readonly history: readonly WeekState[];
+  readonly water: readonly WaterAnswer[];
   readonly draws: readonly DrawsAnswer[];
   readonly 'what if': readonly ProposalAnswer[];
   readonly 'proposal draws': readonly ProposalDrawsAnswer[];
