@@ -23,14 +23,32 @@ export const carriedNames = Object.keys(carriedWords) as readonly (keyof Carried
 /** Heading of the account on a bed's page. */
 export const seasonAccountTitle = 'From season to season';
 
-/** The sums of a season, as they stand above what it leaves. */
+/** The lines of a season that make what it leaves: the first three less the last. */
 export const seasonLines = {
   opening: 'there at the start',
   cameIn: 'came in',
+  soilGave: 'given by the soil itself, less what became soil',
   wentOut: 'went out',
-  onHand: 'on hand at the end, with what the soil itself gave',
-} as const satisfies Partial<Record<keyof BedLedger['totals'], string>>;
-export const seasonLineNames = Object.keys(seasonLines) as readonly (keyof typeof seasonLines)[];
+} as const;
+export type SeasonLine = keyof typeof seasonLines;
+export const seasonLineNames = Object.keys(seasonLines) as readonly SeasonLine[];
+
+/** Heading and sum of what a season leaves. */
+export const leftWords = { heading: 'Left for next year', sum: 'left in all' } as const;
+
+/** The soil's own store counts as nothing at the start, so what it gave stands below 0 at the end. */
+const soilGave = ({ onHand }: Pick<BedLedger, 'onHand'>): number =>
+  -(onHand.find(({ key }) => key === 'in the soil itself')?.gM2 ?? 0);
+
+/** What stands in a season's column [g N/m2 of bed]. */
+export const seasonLine = (
+  name: SeasonLine,
+  ledger: Pick<BedLedger, 'onHand' | 'totals'>,
+): number => (name === 'soilGave' ? soilGave(ledger) : ledger.totals[name]);
+
+/** All that is left, the soil's own store apart [g N/m2 of bed]. */
+export const leftInAll = (ledger: Pick<BedLedger, 'onHand' | 'totals'>): number =>
+  ledger.totals.onHand + soilGave(ledger);
 
 /** "2013", or what of it is foretold. */
 export const seasonColumn = (
@@ -59,8 +77,8 @@ export function expectedWords(
     `in 8 of 10 imagined cases ${amount(low, nitrogen)} to ${amountWithUnit(high, nitrogen)}`;
   const range = between(expected.low, expected.high);
   if (expected.high < 0)
-    return `In ${next} the browns left from ${from} take more from the soil than the rest gives, by about ${amountWithUnit(-expected.middle, nitrogen)} (${between(-expected.high, -expected.low)}). It comes back later.`;
+    return `In ${next} what is left from ${from} takes more from the soil than it gives, by about ${amountWithUnit(-expected.middle, nitrogen)} (${between(-expected.high, -expected.low)}): browns and strawy tops hold it while they rot. It comes back later.`;
   return expected.low < 0
-    ? `What is left from ${from} gives the soil little in ${next} besides what is ready, or takes from it for a while: ${range}, where less than nothing is taken by browns and comes back later.`
+    ? `What is left from ${from} gives the soil little in ${next} besides what is ready, or takes from it for a while (${range}; below nothing, browns hold it, and it comes back later).`
     : `Of what rots and of humus left from ${from}, about ${amountWithUnit(expected.middle, nitrogen)} should come free in ${next} (${range}), besides what is ready and what the soil itself gives every year.`;
 }

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { metricChartUnits, usChartUnits } from '../../app/words/chartUnits';
-import { expectedWords, seasonColumn, seasonWord } from '../../app/words/seasonAccountWords';
+import {
+  expectedWords,
+  leftInAll,
+  seasonColumn,
+  seasonLine,
+  seasonLineNames,
+  seasonWord,
+} from '../../app/words/seasonAccountWords';
 
 describe('a season is called by the year it starts in', () => {
   test.each([
@@ -16,6 +23,21 @@ describe('a season is called by the year it starts in', () => {
   });
 });
 
+describe('the column of a season', () => {
+  // started with 5, got 6, lost 13; the soil gave 9, so 7 are left: 5 + 6 + 9 - 13
+  const ledger = {
+    totals: { opening: 5, cameIn: 6, wentOut: 13, onHand: -2 },
+    onHand: [
+      { key: 'in the cover', gM2: 7 },
+      { key: 'in the soil itself', gM2: -9 },
+    ],
+  } as const;
+  test('adds up to what is left, what the soil gave counted as given', () => {
+    expect(seasonLineNames.map((name) => seasonLine(name, ledger))).toEqual([5, 6, 9, 13]);
+    expect(leftInAll(ledger)).toBe(7);
+  });
+});
+
 describe('what is left for the next season', () => {
   test('comes free, with its range and both seasons named', () => {
     const words = expectedWords({ low: 2, middle: 4.04, high: 7 }, 2013, 7, metricChartUnits);
@@ -25,7 +47,7 @@ describe('what is left for the next season', () => {
 
   test('is taken by browns: sizes, not signs', () => {
     const words = expectedWords({ low: -3, middle: -2, high: -1 }, 2013, 1, metricChartUnits);
-    expect(words).toContain('take more from the soil than the rest gives, by about 2.0 g/m²');
+    expect(words).toContain('takes more from the soil than it gives, by about 2.0 g/m²');
     expect(words).toContain('1.0 to 3.0 g/m²');
     expect(words).not.toContain('−');
   });

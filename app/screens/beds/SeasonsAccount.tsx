@@ -8,13 +8,19 @@ import {
   carriedNames,
   carriedWords,
   expectedWords,
+  leftInAll,
+  leftWords,
   seasonAccountTitle,
   seasonColumn,
+  seasonLine,
   seasonLineNames,
   seasonLines,
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
+
+/** less than this is told as nothing [g/m2] */
+const leastShown = 0.005;
 
 /** The bed from season to season: what came in, went out, and what is left for the next year. */
 export function SeasonsAccount({ results }: { readonly results: BedResults }) {
@@ -51,24 +57,28 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
             {seasonLineNames.map((key) => (
               <tr key={key}>
                 <th scope="row">{seasonLines[key]}</th>
-                {cells(({ ledger }) => ledger.totals[key])}
+                {cells(({ ledger }) => seasonLine(key, ledger))}
               </tr>
             ))}
           </tbody>
           <tbody>
             <tr className="ledger-heading">
               <th scope="rowgroup" colSpan={seasons.length + 1}>
-                Left for next year
+                {leftWords.heading}
               </th>
             </tr>
             {carriedNames
-              .filter((key) => seasons.some(({ carriedOver }) => carriedOver[key] > 1e-9))
+              .filter((key) => seasons.some(({ carriedOver }) => carriedOver[key] >= leastShown))
               .map((key) => (
                 <tr key={key}>
                   <th scope="row">{carriedWords[key]}</th>
                   {cells(({ carriedOver }) => carriedOver[key])}
                 </tr>
               ))}
+            <tr className="ledger-sum">
+              <th scope="row">{leftWords.sum}</th>
+              {cells(({ ledger }) => leftInAll(ledger))}
+            </tr>
           </tbody>
         </table>
       </Scroller>

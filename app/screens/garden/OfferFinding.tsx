@@ -30,7 +30,7 @@ export function OfferFinding(props: {
   const shown = useShown();
   const heading = useRef<HTMLHeadingElement>(null);
   // read from its beginning as soon as it is there
-  useEffect(() => heading.current?.focus(), [props.answer]);
+  useEffect(() => heading.current?.focus(), []);
   const { verdict, contents, beds } = props.answer;
   const words = offerVerdictWords[verdict];
   const rows: readonly (readonly [string, string])[] = [
