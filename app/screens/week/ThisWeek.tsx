@@ -18,6 +18,7 @@ import { Notices } from './Notices';
 import { OpenMowing } from './OpenMowing';
 import { PastMowings } from './PastMowings';
 import { PlanSection } from './plan/PlanSection';
+import { Water } from './water/Water';
 import { weekBefore, type WeekBefore } from './weekNews';
 import { WeekNewsBlock } from './WeekNewsBlock';
 
@@ -112,6 +113,7 @@ export function ThisWeek() {
           </section>
         </div>
       </div>
+      <Water />
       <PastMowings />
     </div>
   );
