@@ -34,8 +34,13 @@ export function savedWords({ soil, caught, atHand }: CoverSaved, units: UnitSet)
   const depth = (millimetres: number): string => estimateWithUnit(millimetres, units.rain);
   if (soil.high < leastMillimetres && caught < leastMillimetres)
     return 'What was laid has made no difference to its water yet.';
-  const range = `${depth(Math.max(0, soil.low))} to ${depth(Math.max(0, soil.high))}`;
-  const kept = `The soil under what you laid gave off roughly ${depth(Math.max(0, soil.typical))} less (${range}).`;
+  const [low, high] = [depth(Math.abs(soil.low)), depth(Math.abs(soil.high))];
+  const bare = (text: string): string => text.replace(` ${units.rain.symbol}`, '');
+  const range =
+    soil.low < 0
+      ? `from ${bare(low)} more to ${high} ${soil.high < 0 ? 'more' : 'less'}`
+      : `${bare(low)} to ${high}`;
+  const kept = `The soil under what you laid gave off roughly ${depth(Math.abs(soil.typical))} ${soil.typical < 0 ? 'more' : 'less'} (${range}).`;
   const gave =
     caught < leastMillimetres
       ? ''

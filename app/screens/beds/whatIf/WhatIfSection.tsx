@@ -73,9 +73,7 @@ export function WhatIfSection({
 
   const add = () => {
     setDone(null);
-    const next = current
-      ? copyOf(current)
-      : firstAlternative(garden, bed.id, shown.system === 'us' ? '1/4 in' : '6 mm');
+    const next = current ? copyOf(current) : firstAlternative(garden, bed, results, shown);
     setAlternatives([...alternatives, next]);
     setChosen(alternatives.length);
     announce(`Alternative ${alternatives.length + 1}. Change it in the fields.`);

@@ -12,7 +12,7 @@ import { needMet } from '../../needMet';
 import { useShown } from '../../shown';
 import { CoverWord, NitrogenWord, WeightWord } from '../../StateWords';
 import { OddsMarks } from './OddsMarks';
-import { coverOn, highestNitrate } from './whatIfFigures';
+import { arrivalFor, coverOn, highestNitrate } from './whatIfFigures';
 
 /** One alternative that can be read, with what came of it so far. */
 export interface Weighed {
@@ -76,9 +76,17 @@ export function WhatIfTable(props: {
           </tr>
         </thead>
         <tbody>
-          {line('Nitrogen', (results) => (
-            <NitrogenWord state={results.verdict.state} finished={finishedCrop(results) !== null} />
-          ))}
+          {line('Nitrogen', (results) => {
+            const { state, turnsOn } = results.verdict;
+            return (
+              <>
+                <NitrogenWord state={state} finished={finishedCrop(results) !== null} />
+                {state === 'short' && turnsOn !== null && turnsOn > today && (
+                  <small className="soft"> from {shown.dayWord(turnsOn)}</small>
+                )}
+              </>
+            );
+          })}
           {line('Share of what it could use', (results) => {
             const met = needMet(results);
             return met === null ? 'nothing stands there' : percent(met);
@@ -95,6 +103,15 @@ export function WhatIfTable(props: {
               </>
             );
           })}
+          <tr>
+            <th scope="row">Half of what it brings is in the soil</th>
+            <td className="soft">–</td>
+            {weighed.map(({ key }) => (
+              <td key={key}>
+                <Arrives whatIf={whatIf} of={key} />
+              </td>
+            ))}
+          </tr>
           <tr>
             <th scope="row">Against as it is</th>
             <td className="soft">–</td>
@@ -151,5 +168,22 @@ function Odds({ whatIf, of }: { readonly whatIf: WhatIf | null; readonly of: str
           ? 'stopped'
           : 'to come'}
     </span>
+  );
+}
+
+/** The day by which half of a layer's help has arrived. */
+function Arrives({ whatIf, of }: { readonly whatIf: WhatIf | null; readonly of: string }) {
+  const shown = useShown();
+  const likely = whatIf?.likely[of];
+  if (!likely) return <span className="soft">Reckoning…</span>;
+  const arrival = arrivalFor(likely.before, likely.after);
+  if (!arrival) return 'brings next to nothing';
+  return (
+    <>
+      by {shown.dayWord(arrival.halfBy)}{' '}
+      <small className="soft">
+        of {shown.estimate(arrival.grams, shown.units.nitrogenPerArea)}
+      </small>
+    </>
   );
 }

@@ -2,8 +2,11 @@ import type { ReadingContext } from '../../../amounts/amount';
 import type { PickGroup } from '../../../controls/PickOne';
 import { seasonEnd, textFromDay, type DayNumber } from '../../../core/days';
 import type { Bed, Garden } from '../../../document/schema';
+import type { BedResults } from '../../../store/contract';
 import { openMowings } from '../../../store/selectors';
 import { lawnMaterials } from '../../../tables/lawns';
+import type { Shown } from '../../shown';
+import { layAdvice } from '../../week/layAdvice';
 import { newRow, readRow, type LayRow, type ReadRow } from '../../week/layRows';
 import { whatGroups } from '../../week/sources';
 
@@ -51,8 +54,16 @@ export function stuffGroups(
   ];
 }
 
-/** The likeliest first thought: a bag of what is waiting, else of what the first lawn gives. */
-export function firstAlternative(garden: Garden, bedId: string, amount: string): Alternative {
+/**
+ * The likeliest first thought: of what is cut and waiting so much as would mend a bed that is short,
+ * else a thin layer; of what the first lawn gives where nothing waits.
+ */
+export function firstAlternative(
+  garden: Garden,
+  bed: Bed,
+  results: BedResults,
+  shown: Shown,
+): Alternative {
   const [waiting] = openMowings(garden);
   const [lawn] = garden.lawns;
   const what = waiting
@@ -60,7 +71,9 @@ export function firstAlternative(garden: Garden, bedId: string, amount: string):
     : lawn
       ? `elsewhere:${lawnMaterials[lawn.kind]}`
       : '';
-  return { row: { ...newRow(what, bedId), amount }, weeks: '0' };
+  const advised = waiting ? layAdvice(garden, bed, results, waiting, shown) : null;
+  const amount = advised?.amount ?? (shown.system === 'us' ? '1/4 in' : '6 mm');
+  return { row: { ...newRow(what, bed.id), amount }, weeks: '0' };
 }
 
 /** The same once more, to be changed; a key of its own. */
