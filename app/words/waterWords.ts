@@ -70,5 +70,5 @@ export function awayWords(
   if (lasts(dueWatered)) return `${water}. It then lasts till you are back.`;
   if (lasts(dueCovered))
     return `${water} and cover it a hand’s breadth deep with straw or leaves. Watered alone it is due by ${day(dueWatered ?? back)}.`;
-  return `${water} and cover it, and ask somebody to water it by ${day(dueCovered ?? back)}: it does not last two weeks.`;
+  return `${water} and cover it. It does not last two weeks: ask somebody to water it by ${day(dueCovered ?? back)}.`;
 }
