@@ -86,14 +86,16 @@ export function Water() {
           ))}
         </ul>
       )}
-      {known.length > 0 && (
-        <Disclosure summary="Every bed, what its cover saved, and going away for two weeks">
-          <p className="small soft">{waterForecastWords}</p>
-          <WaterTable known={known} />
-          <h3>Going away for two weeks</h3>
-          <GoingAway known={known} />
-        </Disclosure>
-      )}
+      <Disclosure summary="Every bed, what its cover saved, and going away for two weeks">
+        <p className="small soft">{waterForecastWords}</p>
+        {known.length > 0 && (
+          <>
+            <WaterTable known={known} />
+            <h3>Going away for two weeks</h3>
+            <GoingAway known={known} />
+          </>
+        )}
+      </Disclosure>
     </section>
   );
 }
