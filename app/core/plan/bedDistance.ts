@@ -11,7 +11,11 @@ export const supplyWith = (bed: BedResponse, millimetres: ReadonlyMap<number, nu
 
 /** The most that browns may count as holding back on a bed, whichever and however many [g N/m2]. */
 export const heldMostOf = ({ layers }: BedResponse): number =>
-  layers.reduce((most, { heldMost }) => Math.max(most, heldMost), 0);
+  layers.reduce((most, { held }) => Math.max(most, held.most), 0);
+
+/** Where the second piece of what browns hold back begins, for a bed [g N/m2]. */
+export const heldStartOf = ({ layers }: BedResponse): number =>
+  layers.reduce((most, { held }) => Math.max(most, held.start), 0);
 
 /**
  * A bed's distance as the programme reckons it, for amounts that are given [g N, area included].
@@ -32,13 +36,16 @@ export function bedDistance(
   }
   let least = bed.supply;
   let added = bed.supply;
-  let held = 0;
+  let thin = 0;
+  let further = heldStartOf(bed);
   for (const [at, depth] of millimetres) {
     least += bed.layers[at]!.supply * depth;
     added += Math.max(0, bed.layers[at]!.supply) * depth;
-    held += bed.layers[at]!.heldBack * depth;
+    const { held } = bed.layers[at]!;
+    thin += held.thin * depth;
+    further += held.further * depth;
   }
-  added -= Math.min(held, heldMostOf(bed));
+  added -= Math.min(thin, further, heldMostOf(bed));
   const { need, excess } = bed.aim;
   const nitrogen =
     Math.max(0, weights.lowShare * need - least) +

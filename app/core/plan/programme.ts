@@ -1,5 +1,5 @@
 import type { Limits } from '../season/limits';
-import { heldMostOf } from './bedDistance';
+import { heldMostOf, heldStartOf } from './bedDistance';
 import { bedLimits } from './bedLimits';
 import { groundPieces } from './ground';
 import type { LinearProgramme } from './linearProgramme';
@@ -144,8 +144,12 @@ function addNitrogen(
     -Infinity,
     weights.highShare * need - bed.supply,
   );
-  const holding = terms(offers, ({ response }) => -response.heldBack);
-  writer.row([{ column: held, value: 1 }, ...holding], -Infinity, 0);
+  const heldBy = (piece: 'thin' | 'further', start: number): void => {
+    const holding = terms(offers, ({ response }) => -response.held[piece]);
+    writer.row([{ column: held, value: 1 }, ...holding], -Infinity, start);
+  };
+  heldBy('thin', 0);
+  heldBy('further', heldStartOf(bed));
 }
 
 /** Ground hidden on each day, by pieces; returns what lies bare without the plan. */

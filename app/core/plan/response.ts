@@ -21,10 +21,8 @@ export interface LayerResponse {
   readonly mostMillimetres: number;
   /** g N of supply to clearing, of a thin layer */
   readonly supply: number;
-  /** what browns hold back by the millimetre [g N], of a layer just under the line that gets a note */
-  readonly heldBack: number;
-  /** and all such a layer holds back: each further millimetre would hold back less */
-  readonly heldMost: number;
+  /** what browns hold back for an over-fed bed */
+  readonly held: HeldBack;
   /** g N that legumes fix less */
   readonly fixedLess: number;
   /** g N of the highest nitrate with nobody to take it */
@@ -40,6 +38,21 @@ export interface LayerResponse {
   readonly left: Float64Array;
   readonly fill: Float64Array;
 }
+
+/**
+ * What browns hold back [g N]: a thin layer most by the millimetre, each further one less.
+ *
+ *     held <= thin x mm,  held <= start + further x mm,  held <= most
+ */
+export interface HeldBack {
+  readonly thin: number;
+  readonly start: number;
+  readonly further: number;
+  /** all that a layer just under the line of a note holds back */
+  readonly most: number;
+}
+
+const nothingHeld: HeldBack = { thin: 0, start: 0, further: 0, most: 0 };
 
 /** A bed as the programme takes it. */
 export interface BedResponse {
@@ -97,6 +110,13 @@ const laidThatDay = (answer: BedAnswer, layer: LayerInput): number =>
     )
     .reduce((sum, other) => sum + other.laidDepth, 0);
 
+/** The two pieces through what a thin and a deep layer hold back. */
+function heldBack(thin: number, thinDepth: number, most: number, deepDepth: number): HeldBack {
+  const byThin = thin * thinDepth;
+  const further = Math.min(thin, Math.max(0, (most - byThin) / (deepDepth - thinDepth)));
+  return { thin, start: byThin - further * thinDepth, further, most: Math.max(byThin, most) };
+}
+
 function respond(
   track: BedTrack,
   answer: BedAnswer,
@@ -140,8 +160,7 @@ function respond(
     return {
       ...common,
       supply: 0,
-      heldBack: 0,
-      heldMost: 0,
+      held: nothingHeld,
       fixedLess: 0,
       idlePeak: 0,
       dry: empty,
@@ -153,15 +172,23 @@ function respond(
   const { base } = track;
   const dry = after.dry.map((kilograms, index) => (kilograms - base.dry[index]!) / probe);
   const settled = oneMillimetre.settledDensityKgPerM3;
-  const supply = (after.supply - base.supply) / probe;
-  const heldBackBy = (millimetres: number): number =>
-    Math.max(0, base.supply - track.with(layerOf(source, millimetres, day, layer.id)).supply);
-  const held = supply < 0 && base.supply > 0 ? heldBackBy(probe / probeShare) : 0;
+  const change = (after.supply - base.supply) / probe;
+  // Browns help a bed's own soil along by keeping it moist, once: nothing to lay more of them for.
+  const supply = common.feedingNitrogen > 0 ? change : Math.min(0, change);
+  const deep = probe / probeShare;
+  const held =
+    supply < 0 && base.supply > 0
+      ? heldBack(
+          -supply,
+          probe,
+          base.supply - track.with(layerOf(source, deep, day, layer.id)).supply,
+          deep,
+        )
+      : nothingHeld;
   return {
     ...common,
     supply,
-    heldBack: (held * probeShare) / probe,
-    heldMost: held,
+    held,
     fixedLess: (base.fixed - after.fixed) / probe,
     idlePeak: (after.idlePeak - base.idlePeak) / probe,
     dry,

@@ -57,7 +57,7 @@ export const part: BenchPart = {
     }
     const losers = all.filter(({ why }) => why !== '');
     const head = ['garden', 'beds', 'nothing', 'plan', 'nearest', 'evenly', 'where the plan loses'];
-    return `Made-up gardens number 1 to ${count}. Every week for two months, then every fourth, the lawns are mown, the plan is made anew from what is known on that day, and what it says for that day is done; then weather comes that no plan knew, warmer or colder and wetter or drier than usual, and yields other than expected. The rules of thumb lay all greens and browns there are. Scores are the distance of nitrogen and ground from what is wanted, in g N, by the full model, summed over the weeks to the season's end; the smaller the better.
+    return `Made-up gardens number 1 to ${count}: two to seven beds of mixed soils and crops, lawns three to thirty times as large as all beds together, leaves and straw or none. Every week for two months, then every fourth, the lawns are mown, the plan is made anew from what is known on that day, and what it says for that day is done; then weather comes that no plan knew, warmer or colder and wetter or drier than usual, and yields other than expected. The rules of thumb lay all greens and browns there are. Scores are the distance of nitrogen and ground from what is wanted, in g N, by the full model, summed over the weeks to the season's end; the smaller the better.
 
 ${summary(all)}
 

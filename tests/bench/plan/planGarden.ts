@@ -63,6 +63,9 @@ const cropsToChoose: readonly Crop[] = [
   ['dahlia', 'planted', 5, 15],
 ];
 
+/** Lawns are so many times as large as all beds together: more grass than the beds want is usual. */
+const lawnToBeds = { least: 3, most: 30 } as const;
+
 const textures = ['sandy loam', 'loam', 'silt loam', 'clay loam'] as const;
 const year = 2013;
 /** Days for which a crop still stands when it has given what it had. */
@@ -170,7 +173,7 @@ function earlierLayers(
 
 /**
  * Garden number `seed`: two to seven beds of mixed soils and crops, some overfed already, some never
- * mulched, one or two lawns, leaves or straw or none, a day between the first of May and mid July.
+ * mulched, one or two lawns, together three to thirty times as large, leaves or straw or none, a day between the first of May and mid July.
  * The same number always gives the same garden.
  */
 export function planGarden(seed: number): PlanGarden {
@@ -202,10 +205,14 @@ export function planGarden(seed: number): PlanGarden {
       },
     ];
   });
-  const lawns = Array.from({ length: random() < 0.7 ? 1 : 2 }, (_unused, at) => ({
+  const count = random() < 0.7 ? 1 : 2;
+  const bedsM2 = beds.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  const lawnsM2 =
+    bedsM2 * Math.exp(between(Math.log(lawnToBeds.least), Math.log(lawnToBeds.most), random));
+  const lawns = Array.from({ length: count }, (_unused, at) => ({
     id: `lawn-${at}`,
     name: `Lawn ${at + 1}`,
-    areaM2: inSteps(between(30, 250, random), 5),
+    areaM2: inSteps(lawnsM2 / count, 0.5),
     grass: 'cool' as const,
     kind: pick(['ordinary', 'ordinary', 'fed', 'lean'] as const, random),
     creepingGrass: false,
