@@ -10,11 +10,22 @@ import { stepDay } from './day';
 import { flowIndex, flowKinds, type FlowIndex } from './flows';
 import type { BedSeason } from './input';
 import type { RunPlan } from './runPlan';
+import { seasonFirstDay } from './seasonAccount';
 import { watchedFlows, type WatchedSeason } from './watchedSeason';
 
 const { mineralLower: lower, mineralTop: top } = poolIndex;
 
 const washedOut = flowIndex('mineralLower', 'leached', 'washed out');
+
+/** What of a planting falls into the season that holds today, g N per m2 of bed. */
+interface SeasonShare {
+  need: number;
+  /** taken up and fixed, luxury apart: what is paid of arrears from before is in it */
+  met: number;
+  fixed: number;
+  /** which of its seasons a plant that stays for years was in on the evening before */
+  before: number;
+}
 
 interface PlantingWatch {
   readonly id: string;
@@ -24,6 +35,7 @@ interface PlantingWatch {
   demand: number;
   demandMet: number;
   fixed: number;
+  readonly thisSeason: SeasonShare;
   readonly dailyNeed: Float64Array;
   readonly dailyUptake: Float64Array;
   readonly dailyFixed: Float64Array;
@@ -51,7 +63,9 @@ export interface SeasonWatch extends WatchedSeason {
   readonly looks: readonly LookWatch[];
   /** a day of the run after today of which the lower layer and the roots are kept as well */
   readonly alsoOn: number | null;
-  /** washed out over the run [g N/m2] */
+  /** first day of the run in the season that holds today: from its morning on outcomes count */
+  readonly seasonFrom: number;
+  /** washed out from that morning to the run's end [g N/m2] */
   leached: number;
   /** days that were stepped by all runs together */
   steps: number;
@@ -84,6 +98,7 @@ export function newWatch(
       demand: 0,
       demandMet: 0,
       fixed: 0,
+      thisSeason: { need: 0, met: 0, fixed: 0, before: 0 },
       dailyNeed: series(),
       dailyUptake: series(),
       dailyFixed: series(),
@@ -92,6 +107,7 @@ export function newWatch(
       .sort((one, other) => one - other)
       .map((index) => ({ index, availableWater: 0, hidden: 0, coverFill: 0, lyingDry: 0 })),
     alsoOn,
+    seasonFrom: seasonFirstDay(input, input.today) - input.firstDay,
     leached: 0,
     steps: 0,
   };
@@ -112,10 +128,11 @@ export function watchSeason(
   const { mineralTop } = watch.pools;
   const today = input.today - input.firstDay;
   // Only what is read is set back, and that where it is read: the other flows pile up unseen, and
-  // what was washed out is to.
+  // what was washed out in the season of today is to.
   flows.fill(0);
   let nextLook = 0;
   for (let index = 0; index < watch.days; index++) {
+    if (index === watch.seasonFrom) openSeason(watch, state, flows);
     stepDay(input, state, flows, index);
     mineralTop[index] = state.nitrogen[top]!;
     keepPlants(watch.plantings, state, index);
@@ -130,6 +147,19 @@ export function watchSeason(
   watch.steps += watch.days;
   for (let at = 0; at < watch.plantings.length; at++)
     keepTotals(watch.plantings[at]!, state.plantings[at]!);
+}
+
+/** Notes what had come together before the first morning of the season that holds today. */
+function openSeason(watch: SeasonWatch, { plantings }: BedState, flows: Float64Array): void {
+  flows[washedOut] = 0;
+  for (let at = 0; at < plantings.length; at++) {
+    const { thisSeason } = watch.plantings[at]!;
+    const { needSoFar, metSoFar, fixed, season } = plantings[at]!;
+    thisSeason.need = needSoFar;
+    thisSeason.met = metSoFar;
+    thisSeason.fixed = fixed;
+    thisSeason.before = season;
+  }
 }
 
 /** Days on which a planting is not there stay 0, in every draw. */
@@ -191,4 +221,10 @@ function keepTotals(kept: PlantingWatch, plant: GrowingPlanting): void {
   kept.demand = plant.needSoFar;
   kept.demandMet = demandMetOf(plant);
   kept.fixed = plant.fixed;
+  const { thisSeason } = kept;
+  // one that grew again has counted from nothing since
+  const isOn = plant.season === thisSeason.before;
+  thisSeason.need = plant.needSoFar - (isOn ? thisSeason.need : 0);
+  thisSeason.met = plant.metSoFar - (isOn ? thisSeason.met : 0);
+  thisSeason.fixed = plant.fixed - (isOn ? thisSeason.fixed : 0);
 }

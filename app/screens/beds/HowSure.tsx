@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { yearOf } from '../../core/days';
 import type { Band } from '../../core/season/draws/bands';
 import type { Headline } from '../../core/season/draws/runDraws';
+import { lastDayOf, seasonFirstDay } from '../../core/season/seasonAccount';
 import type { Bed } from '../../document/schema';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { remedyWords, type Remedy } from '../../words/drawnWords';
@@ -40,7 +41,7 @@ export function HowSure(props: {
   const shown = useShown();
   const goToPart = useGoToPart();
   const [testing, setTesting] = useState(false);
-  const { firstDay, days } = results.season;
+  const { input, season } = results;
   const isLegume = results.verdict.excessClass === 'legume';
   const grams = ({ low, middle, high }: Band): string => {
     const { likely, between } = rangeWords(
@@ -101,9 +102,9 @@ export function HowSure(props: {
         How sure that is
       </h2>
       <p className="small soft">
-        From {dayWithYear(firstDay)} to {dayWithYear(firstDay + days - 1)}, in 8 imagined seasons of
-        10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other weather to come, and other
-        true values of all that nobody measured. {resting}
+        From {dayWithYear(seasonFirstDay(input, input.today))} to {dayWithYear(lastDayOf(season))},
+        in 8 imagined seasons of 10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other
+        weather to come, and other true values of all that nobody measured. {resting}
       </p>
       <dl className="sure-list">
         {told.map(({ name, words, range }) => (

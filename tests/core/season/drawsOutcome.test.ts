@@ -60,6 +60,8 @@ function watchOf(input: BedSeason, made: Kept): SeasonWatch {
     own.demand = 0.1 * days;
     own.fixed = (made.fixed ?? 0) * days;
     own.demandMet = ((made.uptake ?? 0.1) + (made.fixed ?? 0)) / 0.1;
+    const met = own.demand * own.demandMet;
+    Object.assign(own.thisSeason, { need: own.demand, met, fixed: own.fixed });
   }
   return watch;
 }
@@ -102,11 +104,15 @@ describe('what draws say together', () => {
     });
   });
 
-  test('nitrate once a week from the first day, in mg/kg', () => {
+  test('nitrate once a week from the first day and on the last, in mg/kg', () => {
     const { nitrate, nitrateDays } = answerOf(bed, three);
     expect(nitrateDays[0]).toBe(firstDay);
     expect(nitrateDays[1]).toBe(firstDay + 7);
-    expect(nitrateDays).toHaveLength(Math.floor((lastDay - firstDay) / 7) + 1);
+    expect(nitrateDays.slice(0, -1).map((day) => (day - firstDay) % 7)).toEqual(
+      Array(Math.ceil((lastDay - firstDay) / 7)).fill(0),
+    );
+    expect(nitrateDays.at(-1)).toBe(lastDay);
+    expect(new Set(nitrateDays).size).toBe(nitrateDays.length);
     for (const band of nitrate) {
       expect(band.low).toBeCloseTo(3, 9);
       expect(band.middle).toBeCloseTo(5, 9);
@@ -138,7 +144,7 @@ describe('what draws say together', () => {
     });
     const watch = watchOf(two, { uptake: 0.05, fixed: 0.02 });
     // 101 days and 42: what the first met counts for 101
-    watch.plantings[0]!.demandMet = 1;
+    watch.plantings[0]!.thisSeason.met = 10.1;
     const outcome = drawsOutcome(two, limits);
     outcome.grow(1);
     outcome.keep(0, two, watch, 1);
@@ -253,6 +259,10 @@ describe('when too much does its harm', () => {
     expect(windowOf(judged(bedOf(...mixed)), limits)!.plantingId).toBe('roots');
     expect(windowOf(judged(bedOf(part('beans', 'legume', 60), mixed[1]!)), limits)).toBeNull();
     expect(windowOf(judged(bedOf(part('salad', 'leaf', 60))), limits)).toBeNull();
+    // beans want most, under half of all: the bed is judged by its fruit
+    const beans = part('beans', 'legume', 55);
+    const three = [beans, part('fruit', 'fruit', 40), part('roots', 'storage', 38)];
+    expect(windowOf(judged(bedOf(...three)), limits)!.plantingId).toBe('fruit');
   });
 
   const isPast = (

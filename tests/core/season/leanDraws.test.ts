@@ -18,7 +18,9 @@ import type { Drawn, SeasonSpread } from '../../../app/core/season/draws/spread'
 import { flowIndex } from '../../../app/core/season/flows';
 import { dayKinds, type BedSeason } from '../../../app/core/season/input';
 import { runPlan, lowerDepthFor } from '../../../app/core/season/runPlan';
+import type { SeasonResult } from '../../../app/core/season/result';
 import { runSeason } from '../../../app/core/season/season';
+import { seasonFirstDay } from '../../../app/core/season/seasonAccount';
 import { bedVerdict } from '../../../app/core/season/state';
 import { nitrogenStates } from '../../../app/core/season/verdict';
 import { newWatch, watchSeason } from '../../../app/core/season/watchSeason';
@@ -47,6 +49,23 @@ const sum = (values: Iterable<number>): number => {
   return all;
 };
 
+/** What plantings wanted, got and fixed in the season that holds today, from whole runs. */
+function ofSeason(season: BedSeason, result: SeasonResult) {
+  const from = seasonFirstDay(season, season.today);
+  // the same run, ended on the evening before
+  const earlier = from > season.firstDay ? runSeason({ ...season, lastDay: from - 1 }) : null;
+  return result.plantings.map((one, at) => {
+    const hasGrownAgain = one.earlierSeasons?.at(-1)?.lastDay === from - 1;
+    const before = hasGrownAgain ? undefined : earlier?.plantings[at];
+    const met = (of = one): number => of.demand * of.demandMet;
+    return {
+      need: one.demand - (before?.demand ?? 0),
+      met: met() - (before ? met(before) : 0),
+      fixed: one.fixed - (before?.fixed ?? 0),
+    };
+  });
+}
+
 /** What the draws say, from whole runs: every flow, every balance, the whole verdict. */
 function answerOfWholeRuns(
   question: DrawsQuestion,
@@ -57,7 +76,8 @@ function answerOfWholeRuns(
     const sky = drawnWeather(input, weather, seed, draw);
     const season = drawnSeason(input, spread, sky, draws, draw);
     const result = runSeason(season);
-    return { season, result, verdict: bedVerdict(season, result, input.today, limits) };
+    const verdict = bedVerdict(season, result, input.today, limits);
+    return { season, result, verdict, plants: ofSeason(season, result) };
   });
   const perGram = mgPerKgFromGramsPerM2(1, input.soil.bulkDensityKgPerL, 30);
   const weights = Float64Array.from(runs, ({ result }) =>
@@ -70,7 +90,9 @@ function answerOfWholeRuns(
   const band = (of: (run: (typeof runs)[number]) => number) =>
     bandOf(Float64Array.from(runs, of), weights);
   const nitrateDays: number[] = [];
-  for (let day = input.firstDay; day <= input.lastDay; day += 7) nitrateDays.push(day);
+  for (let day = input.firstDay; day < input.lastDay; day += 7) nitrateDays.push(day);
+  nitrateDays.push(input.lastDay);
+  const seasonFrom = seasonFirstDay(input, input.today) - input.firstDay;
   const weighted = (isCounted: (run: (typeof runs)[number]) => boolean): number =>
     runs.reduce((share, run, at) => (isCounted(run) ? share + weights[at]! : share), 0) / all;
   return {
@@ -83,12 +105,13 @@ function answerOfWholeRuns(
     ratio: runs.every(({ verdict }) => verdict.ratio !== null)
       ? band(({ verdict }) => verdict.ratio!)
       : null,
-    needMet: band(({ result: { plantings } }) => {
-      const demand = sum(plantings.map((one) => one.demand));
-      return demand > 0 ? sum(plantings.map((one) => one.demand * one.demandMet)) / demand : 1;
+    needMet: band(({ plants }) => {
+      const need = sum(plants.map((one) => one.need));
+      const met = sum(plants.map((one) => Math.min(one.need, one.met)));
+      return need > 0 ? met / need : 1;
     }),
-    fixed: band(({ result }) => sum(result.plantings.map((one) => one.fixed))),
-    leached: band(({ result }) => sum(result.flows[washedOut]!)),
+    fixed: band(({ plants }) => sum(plants.map((one) => one.fixed))),
+    leached: band(({ result }) => sum(result.flows[washedOut]!.subarray(seasonFrom))),
     nitrateDays,
     nitrate: nitrateDays.map((day) =>
       band(({ result }) => result.pools.mineralTop[day - input.firstDay]! * perGram),
@@ -97,9 +120,13 @@ function answerOfWholeRuns(
 }
 
 const sameAsWholeRuns = (question: DrawsQuestion): void => {
-  const { mattersMost, overFeeding: _odds, ...answer } = runDraws(question, limits)!;
+  const { mattersMost, overFeeding: _odds, needMet, ...answer } = runDraws(question, limits)!;
   expect(Object.keys(mattersMost)).toEqual([...headlines]);
-  expect(answer).toEqual(answerOfWholeRuns(question));
+  const { needMet: met, ...whole } = answerOfWholeRuns(question);
+  expect(answer).toEqual(whole);
+  // a whole run gives the share that was met, and what was met is read off that
+  for (const end of ['low', 'middle', 'high'] as const)
+    expect(needMet[end]).toBeCloseTo(met[end], 12);
 };
 
 const sampleQuestion = (input: BedSeason, count: number): DrawsQuestion => ({
@@ -176,7 +203,13 @@ describe('a lean run is the whole run, to the last digit', () => {
         for (const [at, planting] of lean.plantings.entries())
           for (const key of ['dailyNeed', 'dailyUptake', 'dailyFixed'] as const)
             expect(planting[key]).toEqual(whole.plantings[at]![key]);
-        expect(lean.leached).toBe(sum(whole.flows[washedOut]!));
+        const from = seasonFirstDay(bed, bed.today) - bed.firstDay;
+        expect(lean.leached).toBe(sum(whole.flows[washedOut]!.subarray(from)));
+        for (const [at, { need, met, fixed }] of ofSeason(bed, whole).entries()) {
+          const own = lean.plantings[at]!.thisSeason;
+          expect([own.need, own.fixed]).toEqual([need, fixed]);
+          expect(own.met).toBeCloseTo(met, 12);
+        }
       }
     },
     120_000,

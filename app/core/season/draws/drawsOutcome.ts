@@ -12,19 +12,20 @@ import { isOverFed, windowOf, type OverFeeding, type OverFeedingWindow } from '.
 import type { DrawsAnswer, Headline } from './runDraws';
 import type { SeasonSpread } from './spread';
 
-/** Share of all plantings' need that was met; 1 where nothing was wanted. */
+/** Share of all plantings' need of the season that was met; 1 where nothing was wanted. */
 function needMetIn({ plantings }: SeasonWatch): number {
-  let demand = 0;
+  let need = 0;
   let met = 0;
-  for (const planting of plantings) {
-    demand += planting.demand;
-    met += planting.demand * planting.demandMet;
+  for (const { thisSeason } of plantings) {
+    need += thisSeason.need;
+    // what one was paid of arrears from before is no help to another
+    met += Math.min(thisSeason.need, thisSeason.met);
   }
-  return demand > 0 ? met / demand : 1;
+  return need > 0 ? met / need : 1;
 }
 
 const fixedIn = ({ plantings }: SeasonWatch): number =>
-  plantings.reduce((sum, planting) => sum + planting.fixed, 0);
+  plantings.reduce((sum, { thisSeason }) => sum + thisSeason.fixed, 0);
 
 const sumOf = (weights: Float64Array): number => weights.reduce((sum, weight) => sum + weight, 0);
 
@@ -44,7 +45,8 @@ export function drawsOutcome(bed: BedSeason, limits: Limits): DrawsOutcome {
   const { firstDay, lastDay, today, bedId } = bed;
   const perGram = mgPerKgFromGramsPerM2(1, bed.soil.bulkDensityKgPerL, 30);
   const nitrateDays: DayNumber[] = [];
-  for (let day = firstDay; day <= lastDay; day += 7) nitrateDays.push(day);
+  for (let day = firstDay; day < lastDay; day += 7) nitrateDays.push(day);
+  nitrateDays.push(lastDay);
   const empty = (): Float64Array => new Float64Array(0);
   let weights = empty();
   let columns: Record<Headline, Float64Array> = {
@@ -99,7 +101,7 @@ export function drawsOutcome(bed: BedSeason, limits: Limits): DrawsOutcome {
       columns.leached[draw] = watch.leached;
       const { mineralTop } = watch.pools;
       for (let week = 0; week < nitrate.length; week++)
-        nitrate[week]![draw] = mineralTop[7 * week]! * perGram;
+        nitrate[week]![draw] = mineralTop[nitrateDays[week]! - firstDay]! * perGram;
       const window = judged && windowOf(judged, limits);
       if (window) windows.set(window.plantingId, window);
       const isPast = judged && window && isOverFed(judged, window, input, watch, limits);

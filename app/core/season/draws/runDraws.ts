@@ -54,10 +54,11 @@ export interface DrawsAnswer {
   readonly effectiveCount: number;
   readonly states: Readonly<Record<NitrogenState, number>>;
   readonly ratio: Band | null;
+  /** these three from the first morning of the season that holds today to the run's end */
   readonly needMet: Band;
   readonly fixed: Band;
   readonly leached: Band;
-  /** nitrate of 0-30 cm [mg/kg], one band per `nitrateDays` */
+  /** nitrate of 0-30 cm [mg/kg], one band per `nitrateDays`: weekly over the run, and its last day */
   readonly nitrateDays: readonly DayNumber[];
   readonly nitrate: readonly Band[];
   /** odds of too much before flower, fruit or filling; null where no such crop stands today */
@@ -127,7 +128,10 @@ export const poorShare = 0.1;
 export const mostBlocks = 4;
 
 /** A bed that the draws of a block are written into, one by one. */
-export function openBlock({ input: bed, spread, weather }: DrawsQuestion, { draws, months }: DrawsBlock) {
+export function openBlock(
+  { input: bed, spread, weather }: DrawsQuestion,
+  { draws, months }: DrawsBlock,
+) {
   const { input, write } = drawnBed(bed, spread, draws);
   const sky = weatherWriter(input, weather, months);
   const { plan, reorder } = drawnPlan(input, sky.plan);
