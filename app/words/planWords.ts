@@ -160,7 +160,7 @@ export function planTurnWords(turn: PlanTurn, names: PlanNames): string {
   const { units } = names;
   return turn.kind === 'hoed in'
     ? `Hoed into the top instead of laid on, it would give the crop ${estimateWithUnit(turn.supplyGain, units.nitrogenPerArea)} more by the end.`
-    : `A lab’s nitrate test above ${twoFigures(turn.mgPerKg)} mg/kg would make it none.`;
+    : `Should a lab’s nitrate test show more than ${twoFigures(turn.mgPerKg)} mg/kg, it would get none.`;
 }
 
 /** Why a bed gets nothing. */
@@ -198,11 +198,13 @@ export function restWords({ place, not }: RestChoice, names: PlanNames): string 
   const unless = not === null ? '' : ` (not now: ${notWords[not]})`;
   switch (place.to) {
     case 'lawn':
-      return `Leave it on the lawn, or spread it back thinly${unless}.`;
+      return not === 'already collected'
+        ? 'Spread it back on the lawn, thinly. It is in the bag: too late to leave it lying.'
+        : `Leave it on the lawn, or spread it back thinly${unless}.`;
     case 'heap': {
-      const heap = place.stockId === null ? 'A heap' : names.stock(place.stockId);
+      const heap = place.stockId === null ? 'a heap' : names.stock(place.stockId);
       const { leaves } = place;
-      if (leaves === null) return `${heap}, with dry leaves or straw if you find some${unless}.`;
+      if (leaves === null) return `Onto ${heap}, with dry leaves or straw if you find some${unless}.`;
       const much =
         leaves.bags === null
           ? estimateWithUnit(leaves.litres, names.units.volume)
@@ -211,10 +213,10 @@ export function restWords({ place, not }: RestChoice, names: PlanNames): string 
         leaves.litresOnHand >= leaves.litres
           ? ''
           : `; ${estimateWithUnit(leaves.litresOnHand, names.units.volume)} are there`;
-      return `${heap}, with ${much} of leaves so that it neither stinks nor sits${there}${unless}.`;
+      return `Onto ${heap}, with ${much} of leaves so that it neither stinks nor sits still${there}${unless}.`;
     }
     case 'dry and store':
-      return `Spread it ${estimateWithUnit(place.millimetresSpread, names.units.depth)} thin until it rustles, then keep it as a brown-to-be${unless}.`;
+      return `Spread it ${estimateWithUnit(place.millimetresSpread, names.units.depth)} thin until it rustles, then keep it dry for later${unless}.`;
   }
 }
 
