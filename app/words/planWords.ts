@@ -204,7 +204,8 @@ export function restWords({ place, not }: RestChoice, names: PlanNames): string 
     case 'heap': {
       const heap = place.stockId === null ? 'a heap' : names.stock(place.stockId);
       const { leaves } = place;
-      if (leaves === null) return `Onto ${heap}, with dry leaves or straw if you find some${unless}.`;
+      if (leaves === null)
+        return `Onto ${heap}, with dry leaves or straw if you find some${unless}.`;
       const much =
         leaves.bags === null
           ? estimateWithUnit(leaves.litres, names.units.volume)
