@@ -98,6 +98,8 @@ describe('gaps', () => {
     expect(kinds(without(30, 30), 29, 31)).toEqual([measured, filled, measured]);
     // what stands in the record of tomorrow does not close it
     expect(kinds([...without(31, 31), usualEntry(today + 1)], 31, 31)).toEqual([imagined]);
+    const tomorrow = [...without(30, 31), usualEntry(today + 1)];
+    expect(kinds(tomorrow, 29, 31)).toEqual([measured, imagined, imagined]);
   });
 
   test('what was measured of a day stays, what was not is filled from its own neighbours', () => {
