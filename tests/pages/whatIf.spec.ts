@@ -73,15 +73,18 @@ test('nothing to be read is said at the field, and nothing is weighed', async ({
   await expect(whatIf(garden).getByRole('button', { name: 'Lay it…' })).toBeDisabled();
 });
 
-test('comparing is stopped and goes on when asked', async ({ garden }) => {
+test('another amount is compared anew, and what better means is told on request', async ({
+  garden,
+}) => {
   await whatIf(garden).getByRole('button', { name: 'Try a layer' }).click();
+  await whatIf(garden).getByLabel('How much?').fill('1 bucket');
   await oddsAreThere(garden, 1);
-  await whatIf(garden).getByLabel('How much?').fill('3 buckets');
-  const stop = whatIf(garden).getByRole('button', { name: 'Stop comparing' });
-  const key = whatIf(garden).getByText('better than as it is');
-  // quick machines may be done before it can be pressed: both ends are right
-  await expect(stop.or(key)).toBeVisible();
+  await whatIf(garden).getByLabel('How much?').fill('45 buckets');
+  await expect(table(garden).getByRole('columnheader', { name: /45 buckets/ })).toBeVisible();
   await oddsAreThere(garden, 1);
+  await expect(whatIf(garden).getByText('better than as it is')).toBeVisible();
+  await whatIf(garden).getByText('What “better” means here').click();
+  await expect(whatIf(garden).getByText(/These weights are our own judgement\./)).toBeVisible();
 });
 
 test('it is laid from the form, filled in, with its cautions', async ({ garden }) => {
