@@ -18,7 +18,7 @@ import { startPlanWorker, workerPlanner } from './worker/planClient';
 
 const store = createMowingsStore({
   host: chooseHost(),
-  engine: workerEngine(startSeasonWorker),
+  engine: workerEngine(startSeasonWorker, navigator.hardwareConcurrency),
   planner: workerPlanner(startPlanWorker),
 });
 

@@ -1,5 +1,6 @@
 import { reasonOf } from './answer';
 import { desk } from './desk';
+import { askInParts } from './inParts';
 import {
   isSliced,
   type Answers,
@@ -8,6 +9,7 @@ import {
   type Engine,
   type Question,
   type QuestionKind,
+  type QuestionOf,
   type Replied,
   type Settled,
 } from './protocol';
@@ -147,24 +149,42 @@ class Lane {
 }
 
 /**
- * Questions answered in at most two workers: what is on screen in one; the slow look back, the
- * water and the imagined seasons in another, so that neither keeps the screen waiting.
+ * Questions answered in at most two workers: what is on screen in one; the slow look back and the
+ * imagined seasons in another, so that neither keeps the screen waiting. Where the machine has two
+ * cores, the imagined seasons of several beds are run in both: the screen's worker looks up between
+ * slices and answers what is asked meanwhile.
+ *
+ * @param cores what the machine can do at once
  */
-export function workerEngine(makeWorker: () => WorkerLike): Engine {
+export function workerEngine(makeWorker: () => WorkerLike, cores = 1): Engine {
   const now = new Lane(makeWorker);
   const beside = new Lane(makeWorker);
   let lastId = 0;
+  const put = <Kind extends QuestionKind>(
+    lane: Lane,
+    question: QuestionOf<Kind>,
+    options: AskOptions,
+  ): Promise<Settled<Answers[Kind]>> => {
+    const id = ++lastId;
+    return new Promise((resolve) => {
+      // Settling twice is harmless: a promise keeps its first answer.
+      lane.put({ id, question, options, settle: resolve as Waiting['settle'] });
+    });
+  };
+  const drawnIn = cores >= 2 ? [beside, now] : [beside];
   return {
-    ask: (question, options = {}) => {
-      const id = ++lastId;
+    ask: <Kind extends QuestionKind>(question: QuestionOf<Kind>, options: AskOptions = {}) => {
       const { kind } = question;
-      return new Promise((resolve) => {
-        // Settling twice is harmless: a promise keeps its first answer.
-        const settle = resolve as Waiting['settle'];
-        const isPatient = kind === 'history' || kind === 'water' || isSliced(kind);
-        const lane = isPatient ? beside : now;
-        lane.put({ id, question, options, settle });
-      });
+      if (kind !== 'draws')
+        return put(kind === 'history' || isSliced(kind) ? beside : now, question, options);
+      const whole: Question = question;
+      const settled = askInParts(
+        whole as QuestionOf<'draws'>,
+        options,
+        drawnIn.length,
+        (at, ...part) => put<'draws'>(drawnIn[at]!, ...part),
+      );
+      return settled as Promise<Settled<Answers[Kind]>>;
     },
     stop: () => {
       now.stop();

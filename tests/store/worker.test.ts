@@ -6,7 +6,6 @@ import { drawsQuestions } from '../../app/document/drawsQuestion';
 import { limits } from '../../app/tables/thresholds';
 import { answer, type ShortQuestion } from '../../app/worker/answer';
 import { sameThreadEngine, workerEngine, type WorkerLike } from '../../app/worker/client';
-import { desk } from '../../app/worker/desk';
 import type {
   Asked,
   Progress,
@@ -17,6 +16,7 @@ import type {
 } from '../../app/worker/protocol';
 import { lookUpEvery } from '../../app/worker/slices';
 import { exampleGarden } from '../document/exampleGarden';
+import { turn, WorkingWorker } from './workingWorker';
 
 const today = dayOf('2021-06-20');
 const beds = (): QuestionOf<'beds'> => ({
@@ -175,41 +175,6 @@ const alone = (number = count): DrawsAnswer[] => {
   known.set(number, found);
   return found;
 };
-const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
-
-/** A worker that works, in this thread: what crosses is cloned, and it looks up every ten draws. */
-class WorkingWorker implements WorkerLike {
-  static made: WorkingWorker[] = [];
-  readonly heard: Asked[] = [];
-  readonly said: Replied[] = [];
-  isGone = false;
-  onmessage: WorkerLike['onmessage'] = null;
-  onerror: WorkerLike['onerror'] = null;
-  onmessageerror: WorkerLike['onmessageerror'] = null;
-  private readonly take = desk(
-    (reply) => {
-      this.said.push(reply);
-      if (!this.isGone) this.onmessage?.({ data: structuredClone(reply) } as MessageEvent<Replied>);
-    },
-    () => {
-      const lookUp = lookUpEvery(10);
-      return () => (lookUp() === null ? null : turn());
-    },
-  );
-  constructor() {
-    WorkingWorker.made.push(this);
-  }
-  postMessage(message: Asked): void {
-    this.heard.push(message);
-    const crossed = structuredClone(message);
-    setTimeout(() => {
-      if (!this.isGone) this.take(crossed);
-    });
-  }
-  terminate(): void {
-    this.isGone = true;
-  }
-}
 const working = () => {
   WorkingWorker.made = [];
   return workerEngine(() => new WorkingWorker());
