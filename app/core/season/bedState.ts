@@ -17,6 +17,7 @@ import {
   type WaterStore,
 } from '../soil/water';
 import { ownCoefficients, type Coefficients } from './coefficients';
+import { ownClock, ownCrop } from './ownCrop';
 import { flowIndex, flowKinds, pools, type FlowIndex, type Place, type Pool } from './flows';
 import type { DayNumber } from '../days';
 import type {
@@ -233,14 +234,6 @@ function runsBackwards(flow: number, gramsPerM2: number): never {
   throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
 }
 
-/** A copy of one build, whoever made the original; as `ownCoefficients`. */
-export const ownClock = (clock: GrowthClock): GrowthClock => ({
-  startDay: clock.startDay,
-  firstHarvestDay: clock.firstHarvestDay,
-  usualEndDay: clock.usualEndDay,
-  normalDegreeDays: clock.normalDegreeDays,
-});
-
 /** What a planting wants in a season [g per m2 of planted ground]. */
 export const needOfSeason = (crop: CropInput, season: GrowthSeason | undefined): number =>
   season?.isRegrowth === true ? crop.need * (1 - crop.rootShare) : crop.need;
@@ -255,7 +248,8 @@ function startingPlanting(
   plan: RunPlan,
   lowerDepth: number,
 ): GrowingPlanting {
-  const { crop, share, seasons, clearingDay, nodulesSeen } = planting;
+  const { share, seasons, clearingDay, nodulesSeen } = planting;
+  const crop = ownCrop(planting.crop);
   const first = seasons?.[0];
   const crown = isEstablished(planting) ? crop.rootShare * crop.need * share : 0;
   return {

@@ -6,13 +6,13 @@ import {
   demandMetOf,
   move,
   needOfSeason,
-  ownClock,
   poolIndex,
   wayOf,
   type BedState,
   type GrowingPlanting,
 } from './bedState';
 import { crownOf } from './crown';
+import { ownClock } from './ownCrop';
 import { layTops } from './dayPlants';
 import { seasonName, type LowerLayer } from './runPlan';
 
