@@ -54,6 +54,44 @@ describe('a class whose residue was all raked off', () => {
   });
 });
 
+describe('what is left of a class when its residue is gone', () => {
+  test('turns over the same with hardly any humus to begin with', () => {
+    let lost = Number.NaN;
+    let share = Number.NaN;
+    const { flow } = firstDayOf(bareBed({ weather: warm(3) }), (state) => {
+      const item = classFor(state.classes, 'laid', 'mature', 80, c);
+      Object.assign(item, { microbes: 40, humus: 1e-4 });
+      const { microbeCarbonToNitrogen, humusCarbonToNitrogen, humusShare } = item.parameters;
+      state.nitrogen[poolIndex.coverMicrobes] = 40 / microbeCarbonToNitrogen;
+      state.nitrogen[poolIndex.coverHumus] = 1e-4 / humusCarbonToNitrogen;
+      share = humusShare;
+      lost = item.parameters.turnover;
+    });
+    const { report } = firstDayOf(bareBed({ weather: warm(3) }));
+    // model 3, mature: lambda 0.0076, humus at C:N 9.5
+    expect(lost).toBe(0.0076);
+    const turned = 40 * (1 - Math.exp(-lost * report.soilNormalisedDay));
+    expect(flow('coverMicrobes', 'coverHumus', 'humified')).toBeCloseTo((share * turned) / 9.5, 9);
+  });
+
+  test('and all of it dug in, a frozen day finds nothing on top', () => {
+    const frozen = warm(2);
+    frozen.minimumCelsius.fill(-12);
+    frozen.maximumCelsius.fill(-4);
+    const result = runSeason(
+      bareBed({
+        weather: frozen,
+        layers: [clippings(firstOf2013, 12)],
+        events: [{ kind: 'dig cover in', day: firstOf2013 + 1, share: 1 }],
+      }),
+    );
+    expect(result.coverFill[40]).toBe(0);
+    expect(result.coverDryKg[40]).toBe(0);
+    expect(Number.isFinite(result.drainageTop[40])).toBe(true);
+    expect(result.residual).toBeLessThan(1e-9);
+  });
+});
+
 describe('what lies of a class', () => {
   test('is the dry matter of its layers, day by day', () => {
     const bed = bareBed({
