@@ -75,7 +75,7 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
                   {cells(({ carriedOver }) => carriedOver[key])}
                 </tr>
               ))}
-            <tr className="ledger-sum">
+            <tr className="ledger-side">
               <th scope="row">{leftWords.sum}</th>
               {cells(({ ledger }) => leftInAll(ledger))}
             </tr>

@@ -77,7 +77,7 @@ export function OfferFinding(props: {
       <ul className="plain-list">
         {[...together].map(([when, names]) => (
           <li key={when}>
-            <strong>{names.join(', ')}</strong>: {when}.
+            <strong>{names.join('; ')}</strong>: {when}.
           </li>
         ))}
       </ul>

@@ -20,7 +20,7 @@ export function ComingWeeks({ answer }: { readonly answer: PlanAnswer }) {
               .filter((layer) => layer.day === day)
               .map(
                 (layer) =>
-                  `${names.bed(layer.bedId)} ${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}`,
+                  `${names.bed(layer.bedId)}, ${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}`,
               )
               .join('; ')}
             .

@@ -1,6 +1,5 @@
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { planLayerWords } from '../../../words/planWords';
-import { footLines } from '../../../words/safetyLines';
 import { useShown } from '../../shown';
 import { usePlanNames } from './usePlanNames';
 
@@ -20,11 +19,6 @@ export function PaperList({ answer }: { readonly answer: PlanAnswer }) {
           )),
         )}
       </ul>
-      {footLines.map((line) => (
-        <p key={line} className="small">
-          {line}
-        </p>
-      ))}
     </div>
   );
 }

@@ -17,6 +17,14 @@ import { useGarden, useMowings } from '../../store';
 import { planAmount, planDrafts } from './planDrafts';
 import { usePlanNames } from './usePlanNames';
 
+/** The list alone goes on paper; everything else that is printed has the garden's menu. */
+function printList(): void {
+  const { classList } = document.documentElement;
+  classList.add('prints-list');
+  window.addEventListener('afterprint', () => classList.remove('prints-list'), { once: true });
+  window.print();
+}
+
 /** Bed by bed what to lay today; one line or all of them can be written down as done. */
 export function PlanLines(props: {
   readonly answer: PlanAnswer;
@@ -97,7 +105,7 @@ export function PlanLines(props: {
             I laid all of this
           </button>
         )}
-        <button type="button" className="button" onClick={() => window.print()}>
+        <button type="button" className="button" onClick={printList}>
           Print a list to take outside
         </button>
       </div>
@@ -136,12 +144,22 @@ function Line(props: {
         ))}
       </ul>
       <p>{planWhyWords(line, names)}</p>
-      <p className="plan-states">
-        <NitrogenWord state={before.state} /> <CoverWord state={before.coverState} />{' '}
-        <span aria-hidden="true">→</span>
-        <span className="only-heard">, with this </span> <NitrogenWord state={after.state} />{' '}
-        <CoverWord state={after.coverState} />
-      </p>
+      <dl className="plan-states">
+        {(
+          [
+            ['Now', before],
+            ['With this', after],
+          ] as const
+        ).map(([when, { state, coverState }]) => (
+          <div key={when}>
+            <dt>{when}</dt>
+            <dd>
+              <NitrogenWord state={state} /> <span aria-hidden="true">·</span> ground{' '}
+              <CoverWord state={coverState} />
+            </dd>
+          </div>
+        ))}
+      </dl>
       {stronger.length > 0 && <CautionList cautions={stronger} />}
       {notes.length > 0 && (
         <Disclosure

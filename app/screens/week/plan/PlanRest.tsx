@@ -4,6 +4,7 @@ import { planAmountWords, planSourceWords, restWords } from '../../../words/plan
 import { usePlanNames } from './usePlanNames';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+const small = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Every kilogram of what is cut: what is laid, what is left, and where that goes, best first. */
 export function PlanRest({ answer }: { readonly answer: PlanAnswer }) {
@@ -28,7 +29,7 @@ export function PlanRest({ answer }: { readonly answer: PlanAnswer }) {
             </p>
             {rest.litres > 0 && best && (
               <>
-                <p>The rest: {restWords(best, names)}</p>
+                <p>{`For the rest: ${small(restWords(best, names))}`}</p>
                 {others.length > 0 && (
                   <Disclosure summary="Other homes for it" quiet>
                     <ul>
