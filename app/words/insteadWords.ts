@@ -56,6 +56,8 @@ export function insteadWords(
   if (caution.kind === 'short' && litres > 0)
     return `Hoe in about ${mendingAmount(caution, litres, units)} of ${String(caution.detail['mendWith'])}, thin; laid on it works more slowly. Look again in a week.`;
   if (caution.kind === 'over-feeding' && caution.layerId !== null) return sentences['other bed'];
+  // what may carry weedkiller is passed on to no other bed and to no heap untried
+  if (caution.row === 'unknown source sensitive') return tryFirst;
   // The same lines hold for a layer in the hand and for a bed that has had it.
   if (caution.layerId === null && (caution.kind === 'room' || caution.kind === 'season total'))
     return sentences[
@@ -67,6 +69,9 @@ export function insteadWords(
     ];
   return sentences[instead];
 }
+
+const tryFirst =
+  'Keep it off this bed for the season, and off every other until beans have grown straight in it.';
 
 /** Under this there is nothing left to rake off (ours). */
 const worthRakingMillimetres = 4;

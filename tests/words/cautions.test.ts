@@ -362,6 +362,14 @@ test('every remedy has words, and every row names one', () => {
   expect(thresholdRow('room fruit').instead).toBe('other bed');
 });
 
+test('what may carry weedkiller is sent to no other bed and to no heap', () => {
+  const row = 'unknown source sensitive';
+  const caution = made('treated source', row, 'stop', { detail: {} });
+  const words = insteadWords(caution, thresholdRow(row).instead, metricUnits);
+  expect(words).toContain('until beans have grown straight in it');
+  expect(words).not.toMatch(/hungrier bed|heap/);
+});
+
 test('safety lines weigh something and the foot sends people to those who know', () => {
   for (const { says } of safetyLines) expect(says).toMatch(/^[A-Z].*\.$/);
   expect(footLines[0]).toMatch(/estimates/);
