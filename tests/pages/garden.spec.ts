@@ -2,8 +2,9 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
+import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { goTo, lastAnnounced, openSample } from './journeys';
+import { goTo, openSample } from './journeys';
 
 async function openGarden(garden: Page) {
   await openSample(garden);
@@ -22,9 +23,10 @@ test('weighing a bag changes past mowings typed in bags, in one step', async ({ 
   await expect(dialog.getByLabel('A full bag weighs (kg)')).toHaveValue('11.3 kg');
   await dialog.getByLabel('A full bag weighs (kg)').fill('30 lb');
   await dialog.getByRole('radio', { name: /dry/ }).check();
+  await listen(garden);
   await dialog.getByRole('button', { name: 'Keep this weight' }).click();
   // sampleMowings.ts: ten mowings, all in bags
-  await expect(lastAnnounced(garden)).toContainText(/weigh something else now: 10 mowings/);
+  await hear(garden, 'weigh something else now: 10 mowings');
   await expect(thing(garden, 'bag')).toContainText('A full one weighed 14 kg');
   await garden.keyboard.press('Control+z');
   await expect(thing(garden, 'bag')).toContainText('A full one weighed 11 kg');

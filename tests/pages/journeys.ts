@@ -32,6 +32,3 @@ export const goTo = (garden: Page, place: 'This week' | 'Beds' | 'Garden'): Prom
 
 /** The one line of the laying form that stands for a bed not chosen yet. */
 export const firstLine = (garden: Page) => garden.locator('.lay-row').first();
-
-/** What a screen reader was last told. */
-export const lastAnnounced = (garden: Page) => garden.locator('[data-live="announcements"]');

@@ -1,7 +1,8 @@
 // The whole Saturday without a pointer: every stop of the Tab key shows where it is.
 import type { Page } from '@playwright/test';
+import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, lastAnnounced, openSample } from './journeys';
+import { bedsAreReckoned, openSample, openSampleImagined } from './journeys';
 
 interface Stop {
   readonly name: string;
@@ -65,11 +66,12 @@ test('from the first page to a laid mowing, by keyboard alone', async ({ garden 
   await garden.keyboard.press('ArrowDown');
   await expect(garden.locator('.lay-row').getByRole('radio', { name: 'dug in' })).toBeChecked();
   await tabTo(garden, /^Lay it$/);
+  await listen(garden);
   await garden.keyboard.press('Space');
-  await expect(lastAnnounced(garden)).toContainText('Laid on Far bed');
+  await hear(garden, 'Laid on Far bed');
 
   await garden.keyboard.press('Control+z');
-  await expect(lastAnnounced(garden)).toHaveText('Undone: Lay on Far bed.');
+  await hear(garden, 'Undone: Lay on Far bed.');
 
   await garden.keyboard.press('Control+Home');
   await tabTo(garden, /^Beds$/, 'Shift+Tab');
@@ -129,7 +131,7 @@ test('typing is taken back first, then the garden', async ({ garden }) => {
 });
 
 test('letters alone do nothing but write', async ({ garden }) => {
-  await openSample(garden);
+  await openSampleImagined(garden);
   const line = garden.getByLabel('What came off?');
   await line.focus();
   await garden.keyboard.type('nospzy');

@@ -1,8 +1,9 @@
 // A Saturday: a mowing is logged, laid, warned about, taken back, saved and opened again.
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, firstLine, goTo, lastAnnounced, openSample } from './journeys';
+import { bedsAreReckoned, firstLine, goTo, openSample } from './journeys';
 
 test('logs a mowing in one line, with its figures at once', async ({ garden }) => {
   await openSample(garden);
@@ -36,8 +37,9 @@ test('logs a mowing in one line, with its figures at once', async ({ garden }) =
       .getByRole('row', { name: /Nitrogen, of dry weight/ }),
   ).toContainText('Rynk');
 
+  await listen(garden);
   await garden.getByRole('button', { name: 'Log this mowing' }).click();
-  await expect(lastAnnounced(garden)).toContainText('Logged: about 6 kg from Back lawn');
+  await hear(garden, 'Logged: about 6 kg from Back lawn');
   const heading = garden.getByRole('heading', { name: 'about 6 kg, soaked, from Back lawn' });
   await expect(heading).toBeFocused();
   await garden.keyboard.press('Control+z');
@@ -65,8 +67,9 @@ test('lays it on a hungry bed, sees both states before and after', async ({ gard
   const hoedIn = await share.getByRole('cell').nth(1).textContent();
   expect(Number.parseInt(hoedIn ?? '', 10)).toBeGreaterThan(Number.parseInt(laidOn ?? '', 10));
 
+  await listen(garden);
   await garden.getByRole('button', { name: 'Lay it', exact: true }).click();
-  await expect(lastAnnounced(garden)).toContainText('Laid on Far bed');
+  await hear(garden, 'Laid on Far bed');
   await expect(garden.getByText('Still in hand: 1 1/2 bags')).toBeVisible();
   await garden.getByRole('button', { name: 'on Heap' }).click();
   await expect(garden.getByRole('article', { name: 'Today, Back lawn' })).toContainText(
@@ -201,6 +204,7 @@ test('saves to a file, opens it again with everything in it', async ({ garden, p
   await garden.getByLabel('What came off?').fill('45 L');
   await garden.getByRole('button', { name: 'Log this mowing' }).click();
   const file = join(program.gardensFolder, 'June.mowings');
+  await listen(garden);
   if (side === 'bridge') program.dialogAnswers.save.push(file);
   await garden.keyboard.press('Control+Shift+S');
   if (side === 'service') {
@@ -210,7 +214,7 @@ test('saves to a file, opens it again with everything in it', async ({ garden, p
     await dialog.getByRole('button', { name: 'Save', exact: true }).click();
     await expect(dialog).toHaveCount(0);
   }
-  await expect(lastAnnounced(garden)).toHaveText('Saved as “June”.');
+  await hear(garden, 'Saved as “June”.');
   expect(await readdir(program.gardensFolder)).toEqual(['June.mowings']);
   expect(JSON.parse(await readFile(file, 'utf8'))).toMatchObject({ format: 'mowings-garden' });
 

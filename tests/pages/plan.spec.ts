@@ -1,7 +1,8 @@
 // The week's plan: asked for, explained, laid, changed, and worked out anew.
 import type { Page } from '@playwright/test';
+import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { lastAnnounced, openSample } from './journeys';
+import { openSample } from './journeys';
 
 const plan = (garden: Page) => garden.getByRole('region', { name: 'What to do this week' });
 const line = (garden: Page, bed: string) =>
@@ -22,13 +23,15 @@ test.beforeEach(({ garden }) => openSample(garden));
 test('feeds the hungry bed, says why, and is written down as laid in one undoable step', async ({
   garden,
 }) => {
+  await listen(garden);
   await workItOut(garden);
+  await hear(garden, /^The plan is there\. .*Far bed: \d+ .*buckets? of clippings of Back lawn/);
   const far = line(garden, 'Far bed');
   await expect(far).toContainText(/buckets? of clippings of Back lawn, about \d+ mm thick/);
   await expect(far).toContainText(/It is hungry \(short from 28 June\)/);
   await expect(plan(garden).getByText(/Front lawn, today: leave it all lying/)).toBeVisible();
   await far.getByRole('button', { name: 'Laid as planned: Far bed' }).click();
-  await expect(lastAnnounced(garden)).toHaveText('Laid on Far bed. Undo takes it back.');
+  await hear(garden, 'Laid on Far bed. Undo takes it back.');
   // made anew without what is laid now, and as it was once that is taken back
   await expect(far).toHaveCount(0, { timeout: 45_000 });
   await garden.keyboard.press('Control+z');
@@ -52,6 +55,22 @@ test('an amount is changed in the form of the clippings in hand', async ({ garde
   const amount = garden.locator('[data-bed="bed-far"] input[type=text]');
   await expect(amount).toHaveValue(/buckets$/);
   await expect(amount).toBeFocused();
+});
+
+test('the list to take outside is printed alone', async ({ garden }) => {
+  await workItOut(garden);
+  await garden.evaluate(() => {
+    window.print = () => undefined;
+  });
+  await plan(garden).getByRole('button', { name: 'Print a list to take outside' }).click();
+  await garden.emulateMedia({ media: 'print' });
+  await expect(garden.getByRole('heading', { name: /^To take outside, / })).toBeVisible();
+  await expect(garden.getByText(/Far bed: .* Laid: _/)).toBeVisible();
+  await expect(garden.getByRole('heading', { name: 'What the beds say' })).toBeHidden();
+  await expect(garden.getByRole('heading', { name: 'Lay today' })).toBeHidden();
+  // once it is printed, the page is printed whole again
+  await garden.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+  await expect(garden.getByRole('heading', { name: 'Lay today' })).toBeVisible();
 });
 
 test('it is stopped while it is worked at, and asked for again', async ({ garden }) => {

@@ -106,6 +106,15 @@ test('this week', async ({ garden }) => {
   await look(garden, 'the stop, hurried');
 });
 
+test('the plan of this week', async ({ garden }) => {
+  await openSample(garden);
+  const plan = garden.getByRole('region', { name: 'What to do this week' });
+  await plan.getByRole('button', { name: 'Work out a plan' }).click();
+  await expect(plan.getByRole('heading', { name: 'Lay today' })).toBeVisible({ timeout: 45_000 });
+  for (const more of await plan.locator('summary').all()) await more.click();
+  await look(garden, 'the plan, every why open');
+});
+
 test('a week gone on, something deleted', async ({ garden }) => {
   await openSample(garden);
   await garden.getByRole('button', { name: 'Go on a week' }).click();
@@ -146,6 +155,7 @@ test('beds', async ({ garden }) => {
   await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
   await garden.getByRole('button', { name: 'The same as a list' }).click();
   await garden.getByText('Why', { exact: true }).click();
+  await expect(garden.getByRole('region', { name: 'From season to season' })).toBeVisible();
   await look(garden, 'a bed with its tables');
   await garden.getByRole('button', { name: 'Stop imagining' }).click();
   await look(garden, 'a bed, imagining stopped');
@@ -199,6 +209,21 @@ test('garden', async ({ garden, folder }) => {
     await garden.getByText(more).click();
   await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
   await look(garden, 'garden, one of each open, a deletion refused');
+  for (const name of ['Heap', 'Chopped leaves'])
+    await garden.locator('.thing > summary').filter({ hasText: name }).click();
+  await expect(garden.getByText(/^To keep for/)).toBeVisible();
+  await look(garden, 'garden, the books of heap and leaves');
+  await garden.getByRole('button', { name: 'Somebody offers something…' }).click();
+  const offer = garden.getByRole('dialog', { name: 'Somebody offers something' });
+  await offer.getByRole('button', { name: 'Weigh it up' }).click();
+  await look(garden, 'an offer, all of it missing');
+  await offer.getByLabel('How much?').fill('40 kg');
+  await offer.getByRole('radio', { name: /Nobody knows/ }).check();
+  await offer.getByRole('button', { name: 'Weigh it up' }).click();
+  await expect(offer.getByRole('heading', { name: 'Try it on beans first' })).toBeFocused();
+  await offer.getByText('How the beans are used').click();
+  await look(garden, 'an offer weighed up');
+  await garden.keyboard.press('Escape');
   await garden.getByRole('button', { name: /^Weigh one bag/ }).click();
   await garden.getByRole('dialog').getByRole('textbox').first().fill('');
   await garden.getByRole('button', { name: 'Keep this weight' }).click();
