@@ -40,7 +40,7 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
       <h2 id="bed-seasons" className="section-head">
         {seasonAccountTitle}
       </h2>
-      <Scroller label={seasonAccountTitle} className="table-scroll">
+      <Scroller label="Seasons of this bed" className="table-scroll">
         <table className="ledger-table">
           <caption>{`Nitrogen, ${units.nitrogen.long}`}</caption>
           <thead>
