@@ -28,36 +28,69 @@ export function wholeParts(shares: readonly number[], of: number): readonly numb
   return parts;
 }
 
-/**
- * The states a bed has over its imagined seasons, the one it is said to have first, the others
- * commonest first: "Over-fed in 7 of 10 imagined seasons, enough to the end in 2, short in 1".
- */
-export function stateOddsWords(
-  states: Readonly<Record<NitrogenState, number>>,
-  shown: NitrogenState,
-): string {
-  const entries = Object.entries(states) as [NitrogenState, number][];
-  const told = entries
+type StateOdds = Readonly<Record<NitrogenState, number>>;
+
+/** States that are worth a word, commonest first, with their whole tenths. */
+function toldStates(states: StateOdds, shown: NitrogenState) {
+  const told = (Object.entries(states) as [NitrogenState, number][])
     .filter(([state, share]) => share >= leastTold || (state === shown && share > 0))
-    .toSorted(
-      ([one, oneShare], [other, otherShare]) =>
-        Number(other === shown) - Number(one === shown) || otherShare - oneShare,
-    );
+    .toSorted(([, one], [, other]) => other - one);
   const tenths = wholeParts(
     told.map(([, share]) => share),
     10,
   );
-  const words = told.flatMap(([state, share], at) => {
-    const count = tenths[at] ?? 0;
-    if (at === 0) {
-      // by its own share it could be told a tenth more than the count leaves to the others
-      const own = count === 10 ? share : count === 0 ? Math.min(share, 0.01) : count / 10;
-      return [`${state} ${oddsWords(own)}`];
-    }
-    return count > 0 ? [`${state} in ${String(count)}`] : [];
-  });
-  const line = words.join(', ');
+  return told.map(([state, share], at) => ({ state, share, tenths: tenths[at] ?? 0 }));
+}
+
+/**
+ * Whether the state of the likely values is another than most imagined seasons have: no fault. Where
+ * its lines lie close together, seasons to both sides of the likely values miss it.
+ */
+export function isSeldom(states: StateOdds, shown: NitrogenState): boolean {
+  const told = toldStates(states, shown);
+  const own = told.find(({ state }) => state === shown)?.tenths ?? 0;
+  return told.some(({ tenths }) => tenths > own);
+}
+
+/**
+ * The states a bed has over its imagined seasons, the one it is said to have first, the others
+ * commonest first: "Over-fed in 7 of 10 imagined seasons, enough to the end in 2, short in 1".
+ * Where another is commoner it is said what the one above rests on, and the commonest leads:
+ * "Enough to the end by the likely values, but of 10 imagined seasons about right in 5, ...".
+ */
+export function stateOddsWords(states: StateOdds, shown: NitrogenState): string {
+  const told = toldStates(states, shown);
+  const line = isSeldom(states, shown)
+    ? `${shown} by the likely values, but ${seldomWords(told)}`
+    : oftenWords(told, shown);
   return line.charAt(0).toUpperCase() + line.slice(1);
+}
+
+/** Why a state may be rare among imagined seasons, see `isSeldom`. */
+export const seldomReason =
+  'The state is the one the likely values lead to. Where the lines of a state lie close together, seasons a little richer or poorer than the likely one miss it, and most then have another.';
+
+type ToldStates = ReturnType<typeof toldStates>;
+
+function seldomWords(told: ToldStates): string {
+  const counted = told.filter(({ tenths }) => tenths > 0);
+  const [only, ...others] = counted;
+  if (only && others.length === 0) return `${only.state} ${oddsWords(only.share)}`;
+  const list = counted.map(({ state, tenths }) => `${state} in ${String(tenths)}`).join(', ');
+  return `of 10 imagined seasons ${list}`;
+}
+
+function oftenWords(told: ToldStates, shown: NitrogenState): string {
+  const first = told.find(({ state }) => state === shown);
+  if (!first) return '';
+  // by its own share it could be told a tenth more than the count leaves to the others
+  const own = first.tenths === 10 ? first.share : first.tenths / 10;
+  return [
+    `${shown} ${oddsWords(own)}`,
+    ...told
+      .filter(({ state, tenths }) => state !== shown && tenths > 0)
+      .map(({ state, tenths }) => `${state} in ${String(tenths)}`),
+  ].join(', ');
 }
 
 /** Ends of what 8 imagined seasons of 10 bring. */

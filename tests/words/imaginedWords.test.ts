@@ -9,6 +9,7 @@ import {
   likelyTimes,
   oddsWords,
   restingWords,
+  isSeldom,
   stateOddsWords,
 } from '../../app/words/imaginedWords';
 
@@ -37,15 +38,37 @@ describe('odds, counted on ten fingers', () => {
         'over-fed',
       ),
     ).toBe('Over-fed in 7 of 10 imagined seasons, enough to the end in 2, about right in 1');
-    expect(
-      stateOddsWords(states({ 'about right': 0.36, 'enough to the end': 0.64 }), 'about right'),
-    ).toBe('About right in 4 of 10 imagined seasons, enough to the end in 6');
+    // as often as not is not seldom
+    const half = states({ 'about right': 0.48, 'enough to the end': 0.52 });
+    expect(stateOddsWords(half, 'about right')).toBe(
+      'About right in 5 of 10 imagined seasons, enough to the end in 5',
+    );
+    expect(isSeldom(half, 'about right')).toBe(false);
     expect(stateOddsWords(states({ short: 1 }), 'short')).toBe('Short in all imagined seasons');
     expect(stateOddsWords(states({ short: 0.98, 'about right': 0.02 }), 'short')).toBe(
       'Short in nearly all imagined seasons',
     );
+  });
+  test('a state that others outnumber is said to be that of the likely values', () => {
+    const border = states({
+      'over-fed': 0.403,
+      'enough to the end': 0.064,
+      short: 0.038,
+      'about right': 0.495,
+    });
+    expect(stateOddsWords(border, 'enough to the end')).toBe(
+      'Enough to the end by the likely values, but of 10 imagined seasons about right in 5, over-fed in 4, enough to the end in 1',
+    );
+    expect(isSeldom(border, 'enough to the end')).toBe(true);
+    expect(isSeldom(border, 'about right')).toBe(false);
+    expect(stateOddsWords(states({ short: 0.6, 'about right': 0.4 }), 'enough for now')).toBe(
+      'Enough for now by the likely values, but of 10 imagined seasons short in 6, about right in 4',
+    );
     expect(stateOddsWords(states({ short: 0.98, 'about right': 0.02 }), 'about right')).toBe(
-      'About right in hardly any imagined season, short in 10',
+      'About right by the likely values, but short in nearly all imagined seasons',
+    );
+    expect(stateOddsWords(states({ short: 1 }), 'about right')).toBe(
+      'About right by the likely values, but short in all imagined seasons',
     );
   });
   test('the counts that are told are never more than ten', () => {

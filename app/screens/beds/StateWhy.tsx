@@ -2,7 +2,7 @@ import { Disclosure } from '../../controls/Disclosure';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { percent } from '../../words/chartFormat';
 import { estimateWithUnit, twoFigures } from '../../words/figures';
-import { likelyTimes } from '../../words/imaginedWords';
+import { isSeldom, likelyTimes, seldomReason } from '../../words/imaginedWords';
 import { rangeOdds } from '../../words/ranges';
 import { needMet } from '../needMet';
 import { useShown } from '../shown';
@@ -64,6 +64,7 @@ export function StateWhy(props: {
           )}
         </tbody>
       </table>
+      {draws && isSeldom(draws.answer.states, verdict.state) && <p>{seldomReason}</p>}
       <p>
         Legumes count only the part they ask of the soil. All of it is the likely course of a model
         with an imagined rest of the season; its numbers and where they were read are listed with
