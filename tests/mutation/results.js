@@ -30,15 +30,12 @@ const isAlive = ({ status }) => status === 'Survived' || status === 'NoCoverage'
 /** @param {Mutant} one */
 const isDead = ({ status }) => status === 'Killed' || status === 'Timeout';
 
+const sums = ['ArithmeticOperator', 'AssignmentOperator', 'UnaryOperator', 'UpdateOperator'];
+
 /** What a planted fault touches. Formulae are sums: `+` for `-`, `min` for `max`, a sign. */
 /** @param {Mutant} one @param {string} original */
 function kindOf({ mutatorName, replacement = '' }, original) {
-  if (
-    ['ArithmeticOperator', 'AssignmentOperator', 'UnaryOperator', 'UpdateOperator'].includes(
-      mutatorName,
-    )
-  )
-    return 'formula';
+  if (sums.includes(mutatorName)) return 'formula';
   if (mutatorName === 'MethodExpression' && /^Math\./.test(original)) return 'formula';
   if (mutatorName === 'EqualityOperator')
     return /^(<=?|>=?)$/.test(between(original, replacement))
@@ -114,6 +111,12 @@ const rows = [...files]
       folder: folders.find((folder) => file.startsWith(`${folder}/`)) ?? '',
       dead: of.mutants.filter(isDead).length,
       alive,
+      // the runner was asked for faults in formulae alone
+      isPart: of.mutants
+        .filter((one) => isDead(one) || isAlive(one))
+        .every(
+          ({ mutatorName }) => sums.includes(mutatorName) || mutatorName === 'MethodExpression',
+        ),
       isOld:
         createHash('sha256').update(now).digest('hex') !==
         createHash('sha256').update(of.source).digest('hex'),
@@ -158,8 +161,8 @@ ${old.length > 0 ? `\nChanged since they were measured: ${old.map(({ file }) => 
 
 ${table(
   ['file', 'found', 'alive', 'score'],
-  rows.map(({ file, dead, alive }) => [
-    `\`${file.replace('app/core/', '')}\``,
+  rows.map(({ file, dead, alive, isPart }) => [
+    `\`${file.replace('app/core/', '')}\`${isPart ? ' (formulae only)' : ''}`,
     `${dead}`,
     `${alive.length}`,
     score(dead, alive.length),

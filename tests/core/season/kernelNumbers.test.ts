@@ -4,8 +4,9 @@ import { poolIndex, startingState } from '../../../app/core/season/bedState';
 import { stepDay } from '../../../app/core/season/day';
 import { flowIndex, flowKinds } from '../../../app/core/season/flows';
 import type { BedSeason, LayerInput, PlantingInput } from '../../../app/core/season/input';
-import { lowerDepthFor } from '../../../app/core/season/runPlan';
+import { lowerDepthFor, runPlan } from '../../../app/core/season/runPlan';
 import { imbalance, openAccount, runSeason } from '../../../app/core/season/season';
+import { newWatch } from '../../../app/core/season/watchSeason';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { firstDayOf, warm } from './firstDay';
 import {
@@ -265,4 +266,35 @@ test('what is planted on a new season’s first day does not deepen the season b
   });
   expect(lowerDepthFor(bed)).toBe(300);
   expect(lowerDepthFor(bed, turn)).toBe(900);
+});
+
+describe('what a run looks at on a day', () => {
+  const bed = bareBed({
+    lastDay: firstOf2013 + 9,
+    plantings: [
+      planted(fruitingCrop, firstOf2013 - 5, { id: 'before', clearingDay: firstOf2013 + 1 }),
+      planted(fruitingCrop, firstOf2013 + 4, { id: 'within', clearingDay: firstOf2013 + 6 }),
+      planted(fruitingCrop, firstOf2013 + 8, { id: 'open', clearingDay: null }),
+    ],
+    events: [{ kind: 'water', day: firstOf2013 + 2, depth: 5 }],
+  });
+
+  test('the plantings that may stand, from the first to the day after the last of them', () => {
+    const { plantsFrom, plantsTo } = runPlan(bed, 300);
+    // none: from past the last of three to before the first
+    expect([...plantsFrom]).toEqual([0, 0, 0, 3, 1, 1, 1, 1, 2, 2]);
+    expect([...plantsTo]).toEqual([1, 1, 1, 0, 2, 2, 2, 2, 3, 3]);
+  });
+
+  test('entries on the days they are of, and no day past the run', () => {
+    expect([...runPlan(bed, 300).isBusy]).toEqual([0, 0, 1, 0, 0, 0, 0, 0, 0, 0]);
+  });
+
+  test('what a draw keeps of a planting: from its first day to its last in the run', () => {
+    expect(newWatch(bed).plantings.map(({ first, last }) => [first, last])).toEqual([
+      [-5, 1],
+      [4, 6],
+      [8, 9],
+    ]);
+  });
 });

@@ -35,6 +35,8 @@ describe('days of a run', () => {
     expect(sumDays(series, run, 90, 101)).toBe(3);
     expect(sumDays(series, run, 103, 190)).toBe(24);
     expect(sumDays(series, run, 103, 102)).toBe(0);
+    // what a series holds beyond the run is none of it
+    expect(sumDays([...series, 99, 99], run, 103, 190)).toBe(24);
     expect(meanDays(series, run, 101, 103)).toBeCloseTo(14 / 3, 12);
     expect(meanDays(series, run, 90, 101)).toBe(1.5);
     expect(meanDays(series, run, 104, 190)).toBe(16);
