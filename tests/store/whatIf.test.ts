@@ -18,7 +18,7 @@ import type {
   Settled,
 } from '../../app/worker/protocol';
 import { exampleGarden as wholeExample } from '../document/exampleGarden';
-import { storeWith, type TestStore } from './surroundings';
+import { storeWith, testStore, type TestStore } from './surroundings';
 
 /** The example without its nitrate test, so that no bed's draws are ever too few. */
 function exampleGarden(): Garden {
@@ -190,6 +190,36 @@ describe('water', () => {
     store.getState().editGarden({ name: 'A third' });
     await time.pass(1_000);
     expect(asked.filter((kind) => kind === 'water')).toHaveLength(2);
+  });
+
+  test('in the hot July of the sample a bed is due; once watered it is not, and undone it is', async () => {
+    const { engine } = engineFor();
+    const { store, time } = testStore({ engine });
+    store.getState().startSample();
+    store.getState().wantWater();
+    const dueToday = (): boolean => {
+      const { garden, water } = store.getState();
+      return water.beds['bed-wall']?.due?.day === dayOf(garden!.garden.today!);
+    };
+    const ready = () => until(time, () => store.getState().water.state === 'ready');
+    await ready();
+    expect(dueToday()).toBe(false);
+    for (let week = 0; week < 5; week++) {
+      expect(store.getState().goOnAWeek().ok).toBe(true);
+      expect(store.getState().water.state).toBe('working');
+      await ready();
+    }
+    expect(store.getState().garden!.garden.today).toBe('2013-07-20');
+    expect(dueToday()).toBe(true);
+    const { pour } = store.getState().water.beds['bed-wall']!.due!;
+    store
+      .getState()
+      .logEvent({ kind: 'water', bedId: 'bed-wall', date: '2013-07-20', millimetres: pour });
+    await ready();
+    expect(dueToday()).toBe(false);
+    store.getState().undo();
+    await ready();
+    expect(dueToday()).toBe(true);
   });
 
   test('that failed says so', async () => {
