@@ -110,11 +110,22 @@ const laidThatDay = (answer: BedAnswer, layer: LayerInput): number =>
     )
     .reduce((sum, other) => sum + other.laidDepth, 0);
 
+/**
+ * Share of what browns hold back that is counted on: the rate is assumed and wide, and what they do
+ * for bare ground is sure.
+ */
+const countedShare = 0.5;
+
 /** The two pieces through what a thin and a deep layer hold back. */
 function heldBack(thin: number, thinDepth: number, most: number, deepDepth: number): HeldBack {
   const byThin = thin * thinDepth;
   const further = Math.min(thin, Math.max(0, (most - byThin) / (deepDepth - thinDepth)));
-  return { thin, start: byThin - further * thinDepth, further, most: Math.max(byThin, most) };
+  return {
+    thin: countedShare * thin,
+    start: countedShare * (byThin - further * thinDepth),
+    further: countedShare * further,
+    most: countedShare * Math.max(byThin, most),
+  };
 }
 
 function respond(

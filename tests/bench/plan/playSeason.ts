@@ -25,8 +25,6 @@ export type Strategy = (
 const playedWeeks = [0, 1, 2, 3, 4, 5, 6, 7, 11, 15, 19, 23] as const;
 /** Last day of the year on which a lawn is mown. */
 const lastMowing = [10, 31] as const;
-/** Weeks that a plan looks ahead in the bench. */
-const weeksPlanned = 6;
 
 /** Everything there is, greens and browns, on the bed nearest to the gate. */
 export const allOnNearest: Strategy = ({ beds, sources, today }) => {
@@ -147,7 +145,7 @@ export function playSeason(
         : [];
     });
     garden = knownUpTo({ ...garden, mowings: [...garden.mowings, ...mowings] }, start.truth, day);
-    const question = planQuestion(garden, day, undefined, weeksPlanned);
+    const question = planQuestion(garden, day);
     const layers = strategy(question, garden).map(
       ({ bedId, source, litres }, index): Application => ({
         id: `laid ${day} ${index}`,
