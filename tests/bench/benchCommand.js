@@ -1,19 +1,18 @@
 // `npm run bench [-- part ...]`: measures the parts named, or all, and writes their sections of
 // RESULTS.md anew. Times depend on the machine, so nothing here fails for being slow; it ends with 1
 // when a part's answers are wrong.
-import { readdirSync, readFileSync, existsSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg, release, totalmem, type } from 'node:os';
 import { basename, dirname, join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { format, resolveConfig } from 'prettier';
 import { build } from 'vite';
 import { mergeSections } from './sections.js';
 
-/** @typedef {import('./part').BenchPart} BenchPart */
-
 const here = import.meta.dirname;
 const top = dirname(dirname(here));
-const folder = join(top, '.build', 'bench');
+// of this run alone: another may be under way
+const folder = join(top, '.build', `bench-${process.pid}`);
 const results = join(here, 'RESULTS.md');
 
 /** @param {string} place */
@@ -64,22 +63,19 @@ for (const name of chosen) {
   console.log(`${name} ...`);
   const before = load();
   const date = new Date().toISOString().slice(0, 16).replace('T', ' ');
-  try {
-    /** @type {{ part: BenchPart }} */
-    const { part } = await import(pathToFileURL(join(folder, `${name}.js`)).href);
-    const body = await part.run({
-      top,
-      folder,
-      worker: (worker) => pathToFileURL(join(folder, `${worker}.js`)),
-      say: (line) => console.log(`  ${line}`),
-    });
-    const under = `${machine}. ${date} UTC, load ${before} before and ${load()} after.`;
-    sections.set(name, `## ${name}: ${part.title}\n\n_${under}_\n\n${body.trim()}\n`);
-  } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
+  const answer = join(folder, `${name}.json`);
+  const words = [join(here, 'onePart.js'), folder, name, answer];
+  const done = spawnSync(process.execPath, words, { stdio: 'inherit' });
+  if (done.status !== 0) {
     process.exitCode = 1;
+    continue;
   }
+  /** @type {{ title: string, body: string }} */
+  const { title, body } = JSON.parse(readFileSync(answer, 'utf8'));
+  const under = `${machine}. ${date} UTC, load ${before} before and ${load()} after.`;
+  sections.set(name, `## ${name}: ${title}\n\n_${under}_\n\n${body.trim()}\n`);
 }
+rmSync(folder, { recursive: true });
 
 const before = existsSync(results) ? readFileSync(results, 'utf8') : '';
 const text = mergeSections(before, parts, sections);
