@@ -1,5 +1,5 @@
 // Files from a gardener's side: broken, foreign and newer ones, replacing, work brought back.
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test, type Program } from './fixtures';
@@ -129,6 +129,12 @@ test('unsaved work is brought back when the program ended', async ({ garden, pro
   await expect(garden.getByText('left on the lawn 3 bags')).toBeVisible();
   await garden.getByRole('button', { name: 'Close it and start another' }).click();
   await garden.getByRole('button', { name: 'Don’t save' }).click();
+  // what was kept of it is thrown away in its turn; ended before that, it would be brought back
+  await expect
+    .poll(async () =>
+      (await readdir(program.dataFolder)).filter((file) => file.startsWith('draft-')),
+    )
+    .toEqual([]);
   await program.restart();
   await expect(garden.getByRole('heading', { name: 'Where should the grass go?' })).toBeVisible();
 });
