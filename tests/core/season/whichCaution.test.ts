@@ -160,6 +160,14 @@ describe('tied up', () => {
   const kinds = (plantings: readonly PlantingInput[], from = today) =>
     kindsOf(ofLayers([layer], takes(plantings, 0, from), takes(plantings, 0.1, from)));
 
+  test('what was dug in before is not the doing of a layer that is laid now', () => {
+    const old = makeLayer({ id: 'old', day: today - 1, placement: 'dug', materialClass: 'mature' });
+    const made = (grams: number): Case => ({ ...takes([makePlanting()], grams), layers: [old] });
+    expect(kindsOf(ofLayers([makeLayer()], made(0), made(0.1)))).not.toContain('tied up');
+    const both = ofLayers([layer], made(0), made(0.1));
+    expect(only(both, 'tied up').layerId).toBe('layer');
+  });
+
   test('a layer matters as long as the last of the crops stands', () => {
     const soon = makePlanting({ id: 'soon', share: 0.5, clearingDay: today + 2 });
     const long = makePlanting({ id: 'long', share: 0.5 });
@@ -292,4 +300,25 @@ test('frost kills what stands there, from the first day of the run on', () => {
     date: firstDay,
     number: -3,
   });
+});
+
+test('a well of one’s own is named where something washes out, and only there', () => {
+  const on = (grams: number) =>
+    kindsOf(
+      ofBed({ plantings: [], result: { pools: { mineralTop: all(grams) } } }, { ownWell: true }),
+    );
+  expect(on(6)).toContain('safety');
+  expect(on(1)).not.toContain('safety');
+});
+
+test('a night of frost today counts, with its degrees; a plant that stays for years comes again', () => {
+  const bean = makePlanting({ startDay: today - 9, clearingDay: null });
+  const facts = {
+    plantings: { planting: { cropName: 'Beans', weedkillerSensitive: true, killedAtCelsius: -1 } },
+  };
+  const night: Case['result'] = { airMinimum: between(-4, today, today) };
+  const found = only(ofBed({ plantings: [bean], result: night }, facts), 'frost kill');
+  expect(found).toMatchObject({ unit: 'deg C', date: today, detail: { plantingId: 'planting' } });
+  const years = { ...bean, seasons: [{ ...bean, seasonDay: firstDay, isRegrowth: true }] };
+  expect(kindsOf(ofBed({ plantings: [years], result: night }, facts))).not.toContain('frost kill');
 });
