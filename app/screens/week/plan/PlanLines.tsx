@@ -154,8 +154,10 @@ function Line(props: {
           <div key={when}>
             <dt>{when}</dt>
             <dd>
-              <NitrogenWord state={state} /> <span aria-hidden="true">·</span> ground{' '}
-              <CoverWord state={coverState} />
+              <NitrogenWord state={state} />{' '}
+              <span className="plan-ground">
+                <span aria-hidden="true">·</span> ground <CoverWord state={coverState} />
+              </span>
             </dd>
           </div>
         ))}
