@@ -17,22 +17,6 @@ async function goOnTo(garden: Page, days: readonly string[]) {
 
 test.beforeEach(({ garden }) => openSample(garden));
 
-test('in a wet June one line says that nothing is due; every bed is told on request', async ({
-  garden,
-}) => {
-  await isReckoned(garden);
-  await expect(water(garden).getByText(/^No bed is due for water within a week\./)).toBeVisible();
-  await expect(water(garden).getByText('Gate bed')).toBeHidden();
-  await water(garden).getByText('Every bed, what its cover saved').click();
-  await expect(water(garden).getByText('Gate bed')).toBeVisible();
-  await expect(
-    water(garden)
-      .getByText(/The soil under what you laid gave off roughly/)
-      .first(),
-  ).toBeVisible();
-  await expect(water(garden).getByText(/^No bed needs water before 29 June/)).toBeVisible();
-});
-
 test('in a hot July beds are due, in cans; what is watered is written down and can be undone', async ({
   garden,
 }) => {
