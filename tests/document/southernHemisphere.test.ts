@@ -189,13 +189,13 @@ describe.each([0, 1])('bed %d, half a year later on the other side of the earth'
 
   test('every stage falls half a year later', () => {
     northern.input.plantings.forEach((planting, at) => {
-      const twin = southern.input.plantings[at]!;
+      const other = southern.input.plantings[at]!;
       for (const key of ['startDay', 'firstHarvestDay', 'usualEndDay'] as const) {
         // regrowth goes by smooth months, and August has three days more than February
         const off = planting.seasons && key !== 'startDay' ? 3 : 0;
-        expect(Math.abs(twin[key] - planting[key] - halfYear), key).toBeLessThanOrEqual(off);
+        expect(Math.abs(other[key] - planting[key] - halfYear), key).toBeLessThanOrEqual(off);
       }
-      expect((twin.clearingDay ?? 0) - (planting.clearingDay ?? 0)).toBe(
+      expect((other.clearingDay ?? 0) - (planting.clearingDay ?? 0)).toBe(
         planting.clearingDay === null ? 0 : halfYear,
       );
       expect(twin.normalDegreeDays / planting.normalDegreeDays).toBeCloseTo(1, 1);
