@@ -198,7 +198,7 @@ describe.each([0, 1])('bed %d, half a year later on the other side of the earth'
       expect((other.clearingDay ?? 0) - (planting.clearingDay ?? 0)).toBe(
         planting.clearingDay === null ? 0 : halfYear,
       );
-      expect(twin.normalDegreeDays / planting.normalDegreeDays).toBeCloseTo(1, 1);
+      expect(other.normalDegreeDays / planting.normalDegreeDays).toBeCloseTo(1, 1);
     });
   });
 
