@@ -14,7 +14,7 @@ const sameOnBothSides = /(?:accessible|pictures|\.a11y)\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),
-  outputDir: join(top, 'test-results'),
+  outputDir: join(top, '.build/test-results'),
   snapshotPathTemplate: join(top, 'tests/pictures/{arg}{ext}'),
   globalSetup: join(top, 'tests/pages/probe/buildProbe.ts'),
   workers: 1, // on two cores one browser at a time is faster than two

@@ -3,6 +3,7 @@ import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
 import type { LookEvent } from '../../document/looks';
@@ -97,19 +98,11 @@ export function LookDialog(props: {
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? today)}
         />
-        {trouble && (
-          <p role="alert" className="field-trouble">
-            {trouble}
-          </p>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button-main">
-            {event ? 'Keep the change' : 'Write it down'}
-          </button>
-          <button type="button" className="button" onClick={onClose}>
-            Cancel
-          </button>
-        </div>
+        <DialogEnd
+          refused={trouble}
+          keep={event ? 'Keep the change' : 'Write it down'}
+          onCancel={onClose}
+        />
       </form>
     </Dialog>
   );

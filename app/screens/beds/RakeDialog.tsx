@@ -3,6 +3,7 @@ import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { dayOf, textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
@@ -109,19 +110,11 @@ export function RakeDialog(props: {
           sentence={dayFailureSentence}
           onDay={(day) => setDate(day ?? today)}
         />
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button-main">
-            {event ? 'Keep the change' : 'Write it down'}
-          </button>
-          <button type="button" className="button" onClick={onClose}>
-            Cancel
-          </button>
-        </div>
+        <DialogEnd
+          refused={refused}
+          keep={event ? 'Keep the change' : 'Write it down'}
+          onCancel={onClose}
+        />
       </form>
     </Dialog>
   );

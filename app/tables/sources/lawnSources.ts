@@ -60,7 +60,7 @@ export const lawnSources = {
     'Rynk R (editor)',
     1992,
     'On-Farm Composting Handbook, NRAES-54, table A.1',
-    'averages read in a transcription; ranges recalled',
+    'averages read in a copy typed out by others; ranges recalled',
   ),
   Bary2005: source(
     'Bary AI, Cogger CG, Sullivan DM, Myhre EA',

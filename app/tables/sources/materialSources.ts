@@ -19,7 +19,7 @@ export const materialSources = {
     'USDA-NRCS',
     2011,
     'Carbon to nitrogen ratios in cropping systems, table 1',
-    'read in a transcription',
+    'read in a copy typed out by others',
   ),
   Jenkins: source(
     'Jenkins J',
