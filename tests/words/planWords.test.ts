@@ -75,6 +75,7 @@ const layer = (litres: number): PlanLayer => ({
 const line = (reason: PlanLine['why']['reason'], after: Partial<BedStanding>): PlanLine => ({
   bedId: 'far',
   layers: [layer(115)],
+  odds: null,
   why: {
     reason,
     before: standing(),

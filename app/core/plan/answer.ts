@@ -98,9 +98,18 @@ export type PlanTurn =
   /** a soil test with more nitrate than this in 0-30 cm would make it none [mg/kg] */
   | { readonly kind: 'nitrate test'; readonly mgPerKg: number };
 
+/** Imagined seasons in which a bed ends nearer to what it wants with a line's layers than without. */
+export interface PlanOdds {
+  /** whole seasons, 0 to `of` */
+  readonly better: number;
+  readonly of: number;
+}
+
 export interface PlanLine {
   readonly bedId: string;
   readonly layers: readonly PlanLayer[];
+  /** reckoned after the plan is shown; null until then */
+  readonly odds: PlanOdds | null;
   readonly why: {
     readonly reason: PlanReason;
     readonly before: BedStanding;

@@ -179,6 +179,7 @@ export function linesOf(
     lines.push({
       bedId: bed.bed.bedId,
       layers: planLayers(ready, at, today[at]!),
+      odds: null,
       why: {
         reason: reasonOf(ready, bed, before, today[at]!.size > 0),
         before,
