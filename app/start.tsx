@@ -7,6 +7,7 @@ import { Frame } from './screens/frame/Frame';
 import { MenuCommands } from './screens/frame/MenuCommands';
 import { StoreProvider } from './screens/store';
 import { createMowingsStore } from './store/store';
+import './style/fonts.css';
 import './style/tokens.css';
 import './style/base.css';
 import './style/forms.css';

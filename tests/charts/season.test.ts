@@ -18,6 +18,7 @@ import {
   rainBars,
   stateSegments,
 } from '../../app/charts/season/strips';
+import { textWidth } from '../../app/charts/textWidth';
 import { dayOf } from '../../app/core/days';
 import { flowKinds, pools } from '../../app/core/season/flows';
 import { bedLedger, supplyBySource, supplySources } from '../../app/core/season/ledger';
@@ -454,7 +455,13 @@ describe('no line through words', () => {
     const result = quiet({ plantings: [planting()] });
     const data = chart(result, {
       plantings: [
-        { id: 'p1', name: 'Sweet potatoes', sown: false, flowerDay: null, firstHarvestDay: null },
+        {
+          id: 'p1',
+          name: 'Sweet potatoes and leeks',
+          sown: false,
+          flowerDay: null,
+          firstHarvestDay: null,
+        },
       ],
     });
     const bars = plantingBars(data, span, layout);
@@ -497,7 +504,6 @@ describe('no line through words', () => {
       span,
       layout,
     );
-    // 8.2 px a letter is the generous width the drawing reckons with
-    expect((bar?.nameX ?? 0) + 14 * 8.2).toBeLessThanOrEqual(336.01);
+    expect((bar?.nameX ?? 0) + textWidth('Sweet potatoes', true)).toBeLessThanOrEqual(336.01);
   });
 });

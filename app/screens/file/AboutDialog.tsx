@@ -21,7 +21,8 @@ export function AboutDialog() {
       </p>
       <p className="small soft">
         The sample’s weather is New York’s daily record as published in the open package
-        vega-datasets. MIT licence.
+        vega-datasets. The letters are Besley and Ysabeau Office, under the Open Font License. The
+        program itself: MIT licence.
       </p>
     </Dialog>
   );

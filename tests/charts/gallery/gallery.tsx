@@ -1,3 +1,4 @@
+import '../../../app/style/fonts.css';
 import '../../../app/style/tokens.css';
 import '../../../app/style/base.css';
 import '../../../app/style/charts.css';
