@@ -74,6 +74,11 @@ describe('marks, lines, borders: 3 to 1 against what they stand on', () => {
       ['ground', 'ground-raised', 'stripe', 'casing'],
     ),
     ...pairs([...named('state-'), ...named('cover-')], ['ground', 'ground-raised', 'stripe']),
+    // what has come up over the place one is at
+    ...pairs(
+      ['spring', 'summer', 'autumn', 'winter'].map((season) => `turf-${season}`),
+      ['ground-raised'],
+    ),
     // the dots of ready nitrogen in a bed's drawing
     ...pairs(['on-soil-head'], ['soil-drawn']),
     ...pairs(['rule-strong', 'focus'], ['ground', 'ground-raised', 'ground-sunk']),

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
+import { Icon } from '../../controls/marks/Icon';
 import { useCommands } from './commands';
 
 /** The file commands with their keys; arrow keys move along the list, Escape closes it. */
@@ -60,7 +61,7 @@ export function FileMenu() {
         aria-controls={listId}
         onClick={() => setOpen(!open)}
       >
-        <span>Garden file</span> <span aria-hidden="true">▾</span>
+        <Icon name="paper" /> <span>Garden file</span>
       </button>
       <ul id={listId} className="menu-list" hidden={!open}>
         {items.map((item) => (

@@ -1,13 +1,22 @@
+import { Icon } from '../../controls/marks/Icon';
+import type { IconName } from '../../controls/marks/iconPaths';
 import type { PlaceInWindow } from '../../store/contract';
+import { todayOf } from '../../store/selectors';
 import { useMowings } from '../store';
 import { useCommands } from './commands';
 import { FileMenu } from './FileMenu';
 import { SaveState } from './SaveState';
+import { seasonOfYear } from './seasonOfYear';
+import { Sprout } from './Sprout';
 
-const placesNow: readonly { readonly place: PlaceInWindow; readonly words: string }[] = [
-  { place: 'this week', words: 'This week' },
-  { place: 'beds', words: 'Beds' },
-  { place: 'garden', words: 'Garden' },
+const placesNow: readonly {
+  readonly place: PlaceInWindow;
+  readonly words: string;
+  readonly icon: IconName;
+}[] = [
+  { place: 'this week', words: 'This week', icon: 'barrow' },
+  { place: 'beds', words: 'Beds', icon: 'bed' },
+  { place: 'garden', words: 'Garden', icon: 'garden' },
 ];
 
 /** The head of the window: whose garden, what can be taken back, where one is. */
@@ -18,9 +27,12 @@ export function Head() {
   const place = useMowings((state) => state.place);
   const goTo = useMowings((state) => state.goTo);
   const openBed = useMowings((state) => state.openBed);
+  const season = useMowings((state) =>
+    seasonOfYear(todayOf(state), state.garden?.garden.latitudeDegrees ?? 50),
+  );
   const commands = useCommands();
   return (
-    <header className="head">
+    <header className="head" data-season={season}>
       <div className="head-row">
         <p className="head-name">
           <span className="head-program">Mowings</span>
@@ -39,7 +51,7 @@ export function Head() {
                 onClick={commands.undo}
                 title="Ctrl Z"
               >
-                <span aria-hidden="true">↶</span> <span>Undo{undoes ? `: ${undoes}` : ''}</span>
+                <Icon name="back" /> <span>Undo{undoes ? `: ${undoes}` : ''}</span>
               </button>
               <button
                 type="button"
@@ -49,34 +61,38 @@ export function Head() {
                 onClick={commands.redo}
                 title="Ctrl Y"
               >
-                <span aria-hidden="true">↷</span> <span>Redo{redoes ? `: ${redoes}` : ''}</span>
+                <Icon name="again" /> <span>Redo{redoes ? `: ${redoes}` : ''}</span>
               </button>
             </>
           )}
           <FileMenu />
         </div>
       </div>
-      {garden && (
-        <nav aria-label="Places">
-          <ul className="places">
-            {placesNow.map((each) => (
-              <li key={each.place}>
-                <button
-                  type="button"
-                  className="place"
-                  aria-current={place === each.place ? 'page' : undefined}
-                  onClick={() => {
-                    openBed(null);
-                    goTo(each.place);
-                  }}
-                >
-                  {each.words}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </nav>
-      )}
+      <div className="head-soil">
+        {garden && (
+          <nav aria-label="Places">
+            <ul className="places">
+              {placesNow.map((each) => (
+                <li key={each.place}>
+                  <button
+                    type="button"
+                    className="place"
+                    aria-current={place === each.place ? 'page' : undefined}
+                    onClick={() => {
+                      openBed(null);
+                      goTo(each.place);
+                    }}
+                  >
+                    {place === each.place && <Sprout season={season} />}
+                    <Icon name={each.icon} />
+                    <span className="place-words">{each.words}</span>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </nav>
+        )}
+      </div>
     </header>
   );
 }
