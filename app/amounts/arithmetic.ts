@@ -1,4 +1,4 @@
-import { create, parseDependencies, type MathNode } from 'mathjs';
+import { create, parseDependencies, type MathNode } from 'mathjs/number';
 import { failure, success, type Result } from '../core/result';
 import type { KnownContainer, Refusal } from './amount';
 

@@ -1,5 +1,5 @@
 import { dayOf, textFromDay } from '../core/days';
-import { bundledRecord } from '../tables/bundledRecords';
+import type { BundledRecord } from '../tables/bundledRecords';
 import type { Garden, WeatherRow } from './schema';
 
 /** Days that "go on a week" brings. */
@@ -8,10 +8,15 @@ const daysOfStep = 7;
 /**
  * The garden a week on: the next seven real days of its bundled record, and today moved by as many.
  * Null when it has no such record, no day of its own, or the record ends before.
+ *
+ * @param recordOf the record of a name, where one came with the program
  */
-export function weekOn(garden: Garden): { today: string; days: WeatherRow[] } | null {
+export function weekOn(
+  garden: Garden,
+  recordOf: (name: string) => BundledRecord | undefined,
+): { today: string; days: WeatherRow[] } | null {
   const { bundledRecord: name, days } = garden.weather;
-  const record = name === null ? undefined : bundledRecord(name);
+  const record = name === null ? undefined : recordOf(name);
   if (!record || garden.garden.today === null) return null;
   const today = dayOf(garden.garden.today);
   const first = dayOf(record.firstDay);

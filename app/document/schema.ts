@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { dayFromText } from '../core/days';
 
 // The page's content policy forbids making code from text, which the schema library would try.

@@ -207,13 +207,14 @@ export type OfferFailure =
   { readonly kind: 'no-garden' } | { readonly kind: 'engine-failed'; readonly reason: string };
 
 export interface GardenActions {
-  startSample(): Result<null, ParseFailure>;
+  /** brings the sample's text first; a second call meanwhile is the same start */
+  startSample(): Promise<Result<null, ParseFailure>>;
   startOwn(answers: OwnGardenAnswers): Edited;
   /** name, place, latitude, dogs, well, today, season start */
   editGarden(changes: Partial<Omit<Garden['garden'], 'isSample'>>): Edited;
   editNormals(normals: Garden['weather']['normals']): Edited;
   /** brings the next seven real days of the bundled record and moves today by a week */
-  goOnAWeek(): Edited<{ readonly today: string }>;
+  goOnAWeek(): Promise<Edited<{ readonly today: string }>>;
 
   /** days of `readWeather` put into the record, in one step; the counts are for telling */
   bringWeather(

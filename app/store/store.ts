@@ -1,5 +1,4 @@
 import { createStore } from 'zustand/vanilla';
-import { sampleText } from '../document/sampleGarden';
 import type { Host } from '../host/contract';
 import { noPlanner, type Planner } from '../worker/planClient';
 import type { Engine } from '../worker/protocol';
@@ -26,8 +25,8 @@ export interface StoreOptions {
   readonly engine: Engine;
   /** where the week's plan is made; without one none is */
   readonly planner?: Planner;
-  /** text of the sample garden's file, if not the one that comes with the program */
-  readonly sample?: string;
+  /** brings the text of the sample garden's file, if not of the one that comes with the program */
+  readonly sample?: () => Promise<string>;
   readonly later?: Later;
   readonly computerToday?: () => string;
 }
@@ -37,6 +36,9 @@ const laterByClock: Later = (milliseconds, run) => {
   return () => clearTimeout(timer);
 };
 
+const bringSample = async (): Promise<string> =>
+  (await import('../document/sampleGarden')).sampleText;
+
 /**
  * The store of one window: garden with its history, file, results, view. It reaches the world
  * through the host and the engine alone. Call `start()` once it is shown.
@@ -45,7 +47,7 @@ export function createMowingsStore({
   host,
   engine,
   planner = noPlanner,
-  sample = sampleText,
+  sample = bringSample,
   later = laterByClock,
   computerToday = localToday,
 }: StoreOptions): MowingsStore {

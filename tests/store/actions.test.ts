@@ -32,19 +32,19 @@ describe('the sample garden', () => {
     const parsed = parseGarden(sampleText);
     expect(parsed.ok && serializeGarden(parsed.value)).toBe(sampleText);
   });
-  test('starts, saved nowhere, unsaved only once it is changed', () => {
+  test('starts, saved nowhere, unsaved only once it is changed', async () => {
     const { store } = testStore();
-    expect(store.getState().startSample()).toEqual({ ok: true, value: null });
+    expect(await store.getState().startSample()).toEqual({ ok: true, value: null });
     expect(store.getState()).toMatchObject({ unsaved: false, fileId: null });
     expect(store.getState().garden?.garden.isSample).toBe(true);
   });
-  test('goes on a week: the next seven real days, today moved, one step to undo', () => {
+  test('goes on a week: the next seven real days, today moved, one step to undo', async () => {
     const { store } = testStore();
-    store.getState().startSample();
+    await store.getState().startSample();
     const before = store.getState().garden!;
     expect(before.garden.today).toBe('2013-06-15');
     expect(before.weather.days.at(-1)?.[0]).toBe('2013-06-15');
-    expect(value(store.getState().goOnAWeek())).toEqual({ today: '2013-06-22' });
+    expect(value(await store.getState().goOnAWeek())).toEqual({ today: '2013-06-22' });
     const { days } = store.getState().garden!.weather;
     expect(days).toHaveLength(before.weather.days.length + 7);
     // vega-datasets, New York, June 2013: 3 mm on the 17th, 5 mm on the 18th
@@ -53,19 +53,22 @@ describe('the sample garden', () => {
     store.getState().undo();
     expect(store.getState().garden).toBe(before);
   });
-  test('goes on to the end of the record and not past it', () => {
+  test('goes on to the end of the record and not past it', async () => {
     const { store } = testStore();
-    store.getState().startSample();
+    await store.getState().startSample();
     let weeks = 0;
-    while (store.getState().goOnAWeek().ok) weeks++;
+    while ((await store.getState().goOnAWeek()).ok) weeks++;
     const record = bundledRecord('new-york')!;
     const left = record.minimumCelsius.length - 366 - 166;
     expect(weeks).toBe(Math.floor(left / 7));
-    expect(store.getState().goOnAWeek()).toEqual({ ok: false, error: { kind: 'no-more-record' } });
+    expect(await store.getState().goOnAWeek()).toEqual({
+      ok: false,
+      error: { kind: 'no-more-record' },
+    });
     expect(parseGarden(serializeGarden(store.getState().garden!)).ok).toBe(true);
   });
   test('a garden of one’s own has no next week to bring', async () => {
-    expect((await open()).getState().goOnAWeek()).toMatchObject({
+    expect(await (await open()).getState().goOnAWeek()).toMatchObject({
       error: { kind: 'no-more-record' },
     });
   });

@@ -235,8 +235,8 @@ describe('work in hand is kept outside the document', () => {
     });
   });
   test('nothing is kept of a sample nobody has touched; the first change is', async () => {
-    const { store, of, time } = testStore({ sample: text });
-    expect(store.getState().startSample()).toEqual({ ok: true, value: null });
+    const { store, of, time } = testStore({ sample: () => Promise.resolve(text) });
+    expect(await store.getState().startSample()).toEqual({ ok: true, value: null });
     await time.pass(10_000);
     expect(of('keepDraft')).toEqual([]);
     expect(store.getState().unsaved).toBe(false);

@@ -307,7 +307,7 @@ describe('laying it', () => {
 
 test('the sample: every bed balances and the gate bed is over-fed', async () => {
   const { store, time } = testStore({ engine: sameThreadEngine() });
-  store.getState().startSample();
+  await store.getState().startSample();
   await until(time, () => store.getState().work === 'ready');
   const { bedResults, garden } = store.getState();
   for (const bed of garden!.beds) expect(bedResults[bed.id]!.season.residual).toBeLessThan(1e-9);

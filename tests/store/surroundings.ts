@@ -85,7 +85,7 @@ export function testStore(
     readonly answers?: Partial<Host>;
     readonly engine?: Engine;
     readonly planner?: Planner;
-    readonly sample?: string;
+    readonly sample?: () => Promise<string>;
   } = {},
 ): TestStore {
   const fake = fakeHost(options.answers);

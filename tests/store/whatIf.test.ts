@@ -195,7 +195,7 @@ describe('water', () => {
   test('in the hot July of the sample a bed is due; once watered it is not, and undone it is', async () => {
     const { engine } = engineFor();
     const { store, time } = testStore({ engine });
-    store.getState().startSample();
+    await store.getState().startSample();
     store.getState().wantWater();
     const dueToday = (): boolean => {
       const { garden, water } = store.getState();
@@ -205,7 +205,7 @@ describe('water', () => {
     await ready();
     expect(dueToday()).toBe(false);
     for (let week = 0; week < 5; week++) {
-      expect(store.getState().goOnAWeek().ok).toBe(true);
+      expect((await store.getState().goOnAWeek()).ok).toBe(true);
       expect(store.getState().water.state).toBe('working');
       await ready();
     }

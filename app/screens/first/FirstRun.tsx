@@ -1,10 +1,11 @@
 import { useState } from 'react';
+import { lostPartSentence } from '../../words/lostPart';
 import { parseSentence } from '../../words/messages';
 import { PickFile } from '../file/OpenDialog';
 import { RecentGardens } from '../file/RecentGardens';
+import { ownGarden } from '../places';
 import { useMowings } from '../store';
 import { LawnAndBeds } from './LawnAndBeds';
-import { OwnGarden } from './OwnGarden';
 
 /** What one meets before any garden is open: one's own, the sample, or one used before. */
 export function FirstRun() {
@@ -14,7 +15,7 @@ export function FirstRun() {
   const recent = useMowings((state) => state.recent);
   const about = useMowings((state) => state.about);
 
-  if (answering) return <OwnGarden onBack={() => setAnswering(false)} />;
+  if (answering) return <ownGarden.Part onBack={() => setAnswering(false)} />;
   return (
     <div className="page first">
       <div className="first-lead">
@@ -52,8 +53,10 @@ export function FirstRun() {
               type="button"
               className="button"
               onClick={() => {
-                const result = startSample();
-                setTrouble(result.ok ? null : parseSentence(result.error));
+                void startSample().then(
+                  (result) => setTrouble(result.ok ? null : parseSentence(result.error)),
+                  () => setTrouble(lostPartSentence),
+                );
               }}
             >
               Look round Sorrel Lane

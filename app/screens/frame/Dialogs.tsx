@@ -1,9 +1,8 @@
-import { AboutDialog } from '../file/AboutDialog';
-import { GuideDialog } from '../file/GuideDialog';
 import { OpenDialog } from '../file/OpenDialog';
 import { SaveAsDialog } from '../file/SaveAsDialog';
 import { UnsavedDialog } from '../file/UnsavedDialog';
 import { useMowings } from '../store';
+import { aboutDialog, guideDialog } from '../places';
 import { TreatmentDialog } from '../week/TreatmentDialog';
 
 /** The one question that is open, if any. */
@@ -18,9 +17,9 @@ export function Dialogs() {
     case 'close-unsaved':
       return <UnsavedDialog />;
     case 'about':
-      return <AboutDialog />;
+      return <aboutDialog.Part />;
     case 'guide':
-      return <GuideDialog />;
+      return <guideDialog.Part />;
     case 'treatment':
       return <TreatmentDialog dialog={dialog} />;
     default:

@@ -1,15 +1,13 @@
 import { useEffect, useRef } from 'react';
-import { BedPage } from '../beds/BedPage';
-import { Beds } from '../beds/Beds';
 import { DeskProvider } from '../desk';
 import { FirstRun } from '../first/FirstRun';
-import { GardenPage } from '../garden/GardenPage';
 import { useMowings } from '../store';
 import { ThisWeek } from '../week/ThisWeek';
 import { Dialogs } from './Dialogs';
 import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
+import { bedPage, beds, bringPlaces, gardenPage } from '../places';
 import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';
@@ -41,6 +39,10 @@ export function Frame() {
     main.current?.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
   }, [where]);
 
+  useEffect(() => {
+    if (started) bringPlaces();
+  }, [started]);
+
   return (
     <div className="frame">
       <button type="button" className="skip" onClick={() => main.current?.focus()}>
@@ -54,12 +56,12 @@ export function Frame() {
         ) : hasGarden ? (
           <DeskProvider key={openings}>
             {place === 'garden' ? (
-              <GardenPage />
+              <gardenPage.Part />
             ) : place === 'beds' ? (
               openBedId === null ? (
-                <Beds />
+                <beds.Part />
               ) : (
-                <BedPage key={openBedId} bedId={openBedId} />
+                <bedPage.Part key={openBedId} bedId={openBedId} />
               )
             ) : (
               <ThisWeek />

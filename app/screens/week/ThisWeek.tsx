@@ -5,6 +5,7 @@ import { dayOf, partsFromDay, textFromDay } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { imaginedShare, openMowings } from '../../store/selectors';
 import { percent } from '../../words/chartFormat';
+import { lostPartSentence } from '../../words/lostPart';
 import { editFailureSentence } from '../../words/messages';
 import { useDesk } from '../desk';
 import { useShown } from '../shown';
@@ -165,11 +166,15 @@ function GoOn({ onGone }: { readonly onGone: (before: WeekBefore) => void }) {
         className="button"
         onClick={() => {
           const now = textFromDay(today);
-          const result = goOnAWeek();
-          setRefused(result.ok ? null : editFailureSentence(result.error));
-          if (!result.ok) return;
-          onGone(weekBefore(now, result.value.today, bedResults));
-          announce(`It is now ${shown.day(result.value.today)}.`);
+          void goOnAWeek().then(
+            (result) => {
+              setRefused(result.ok ? null : editFailureSentence(result.error));
+              if (!result.ok) return;
+              onGone(weekBefore(now, result.value.today, bedResults));
+              announce(`It is now ${shown.day(result.value.today)}.`);
+            },
+            () => setRefused(lostPartSentence),
+          );
         }}
       >
         Go on a week

@@ -17,14 +17,21 @@ type StartActions = Pick<
 export function startActions(
   tools: ActionTools,
   file: Pick<FileDoor, 'begin'>,
-  sampleText: string,
+  sample: () => Promise<string>,
 ): StartActions {
+  let starting: ReturnType<StartActions['startSample']> | null = null;
+  const startSample = async (): ReturnType<StartActions['startSample']> => {
+    const parsed = parseGarden(await sample());
+    if (!parsed.ok) return parsed;
+    file.begin(parsed.value, parsed.value.garden.name, false);
+    return success(null);
+  };
   return {
     startSample: () => {
-      const parsed = parseGarden(sampleText);
-      if (!parsed.ok) return parsed;
-      file.begin(parsed.value, parsed.value.garden.name, false);
-      return success(null);
+      starting ??= startSample().finally(() => {
+        starting = null;
+      });
+      return starting;
     },
 
     startOwn: (answers) => {
@@ -46,10 +53,12 @@ export function startActions(
         garden.weather.normals = normals;
       }),
 
-    goOnAWeek: () => {
+    goOnAWeek: async () => {
+      // days of years are brought when they are asked for, not with the window
+      const { bundledRecord } = await import('../../tables/bundledRecords');
       const open = openGarden(tools);
       if (!open.ok) return open;
-      const next = weekOn(open.value);
+      const next = weekOn(open.value, bundledRecord);
       if (!next) return failure({ kind: 'no-more-record' });
       const edited = tools.edit(stepNames.goOnAWeek(), (garden) => {
         garden.weather.days = next.days;

@@ -1,0 +1,36 @@
+import { onDemand } from './onDemand';
+
+/*
+ * What the first page does not show. Everything here is brought as soon as the first page stands
+ * and nothing else is to be done, so that going there is no wait either.
+ */
+
+export const beds = onDemand('Beds', async () => (await import('./beds/Beds')).Beds);
+export const bedPage = onDemand('Bed', async () => (await import('./beds/BedPage')).BedPage);
+export const gardenPage = onDemand(
+  'Garden',
+  async () => (await import('./garden/GardenPage')).GardenPage,
+);
+export const guideDialog = onDemand(
+  '',
+  async () => (await import('./file/GuideDialog')).GuideDialog,
+);
+export const aboutDialog = onDemand(
+  '',
+  async () => (await import('./file/AboutDialog')).AboutDialog,
+);
+export const ownGarden = onDemand(
+  'Your garden in five answers',
+  async () => (await import('./first/OwnGarden')).OwnGarden,
+);
+const parts = [ownGarden, beds, bedPage, gardenPage, guideDialog, aboutDialog];
+
+/** Brings one part after the other while the window has nothing else to do. */
+export function bringPlaces(): void {
+  const next = (at: number): void => {
+    const part = parts[at];
+    if (part)
+      requestIdleCallback(() => void part.bring().then(() => next(at + 1)), { timeout: 4000 });
+  };
+  next(0);
+}
