@@ -3,6 +3,7 @@ import { readDay, weekdayPattern, type DayFailure } from '../amounts/readDay';
 import { dayOf, textFromDay, type DayNumber } from '../core/days';
 import { useAnnounce } from './Announcer';
 import { Field, type Trouble } from './Field';
+import { Icon } from './marks/Icon';
 
 export interface DateFieldProps {
   readonly label: ReactNode;
@@ -118,7 +119,7 @@ export function DateField(props: DateFieldProps) {
             aria-describedby={`${links.id}-label`}
             onClick={() => move(-1)}
           >
-            <span aria-hidden="true">‹</span>
+            <Icon name="left" />
           </button>
           <button
             type="button"
@@ -127,7 +128,7 @@ export function DateField(props: DateFieldProps) {
             aria-describedby={`${links.id}-label`}
             onClick={() => move(1)}
           >
-            <span aria-hidden="true">›</span>
+            <Icon name="right" />
           </button>
         </span>
       )}

@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef, type ReactNode } from 'react';
 import { Spoken } from './Announcer';
+import { Icon } from './marks/Icon';
 
 export interface DialogProps {
   readonly title: string;
@@ -53,7 +54,7 @@ export function Dialog({ title, onClose, children, wide, describedBy }: DialogPr
           {title}
         </h2>
         <button type="button" className="button-plain" onClick={onClose}>
-          <span aria-hidden="true">✕</span>
+          <Icon name="close" />
           <span className="only-heard">Close</span>
         </button>
       </div>

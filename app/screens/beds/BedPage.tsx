@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'react';
 import { CoverChart } from '../../charts/cover/Chart';
 import { LedgerChart } from '../../charts/ledger/Chart';
 import { SeasonChart } from '../../charts/season/Chart';
+import { Icon } from '../../controls/marks/Icon';
 import { flowerWeather } from '../../core/season/flowerWeather';
 import { bedLedger } from '../../core/season/ledger';
 import { limits } from '../../tables/thresholds';
@@ -71,7 +72,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       <div className="page-head">
         <div>
           <button type="button" className="button-small" onClick={() => openBed(null)}>
-            <span aria-hidden="true">←</span> All beds
+            <Icon name="left" /> All beds
           </button>
           <h1 tabIndex={-1}>{bed.name}</h1>
           <p className="soft">
