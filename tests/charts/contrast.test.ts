@@ -62,6 +62,7 @@ describe('words: 4.5 to 1', () => {
     ...pairs(['on-accent'], ['accent', 'accent-deep']),
     ...pairs(['on-soil-head', 'on-soil-head-soft'], ['soil-head']),
     ...pairs(['line-today'], ['ground-raised']),
+    ...pairs(['ink', 'ink-soft'], ['way-soil']),
   ])('%s on %s by %s', (front, ground, theme) => {
     expect(contrast(front, ground, theme)).toBeGreaterThanOrEqual(4.5);
   });
@@ -73,6 +74,7 @@ describe('marks, lines, borders: 3 to 1 against what they stand on', () => {
       [...named('source-'), ...named('sink-'), ...named('line-')],
       ['ground', 'ground-raised', 'stripe', 'casing'],
     ),
+    ...pairs([...named('source-'), ...named('sink-'), 'line-nitrate'], ['way-soil']),
     ...pairs([...named('state-'), ...named('cover-')], ['ground', 'ground-raised', 'stripe']),
     // what has come up over the place one is at
     ...pairs(

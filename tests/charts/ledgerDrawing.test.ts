@@ -1,57 +1,137 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { flowDrawing, flowSides } from '../../app/charts/ledger/geometry';
-import { flowKinds, pools } from '../../app/core/season/flows';
-import { bedLedger } from '../../app/core/season/ledger';
-import type { SeasonResult } from '../../app/core/season/result';
-import { seasonFromFlows } from './seasonFromFlows';
+import { poolWidth, waterway, type Waterway } from '../../app/charts/ledger/geometry';
+import { leastShown } from '../../app/charts/ledger/places';
+import { leastWidth, type StreamShape } from '../../app/charts/ledger/streamShape';
+import type { Holding } from '../../app/core/season/ledger';
+import { ledgerWay } from '../../app/core/season/ledgerStreams';
+import { metricChartUnits } from '../../app/words/chartUnits';
+import { placeSentence, streamSentence } from '../../app/words/ledgerWords';
+import { realRuns } from './realRuns';
 
-const days = 8;
-const grams = fc.double({ min: 0, max: 1, noNaN: true });
-// pools start high enough that none is drawn below nothing
-const anyLedger = fc
-  .array(grams, { minLength: flowKinds.length, maxLength: flowKinds.length })
-  .map((amounts) => {
-    const result = seasonFromFlows(
-      Object.fromEntries(pools.map((pool) => [pool, 100])) as SeasonResult['start'],
-      days,
-      (flow) => amounts[flow] ?? 0,
-    );
-    return bedLedger(result, result.firstDay, result.firstDay + days - 1);
+const runs = realRuns();
+const unit = metricChartUnits.nitrogen;
+const anyDrawing = fc
+  .tuple(
+    fc.nat(runs.length - 1),
+    fc.double({ min: 0, max: 1, noNaN: true }),
+    fc.integer({ min: 5, max: 400 }),
+    fc.integer({ min: 200, max: 1600 }),
+  )
+  .map(([index, share, length, width]) => {
+    const { result } = runs[index]!;
+    const first = result.firstDay + Math.floor(share * (result.days - 1));
+    const last = Math.min(result.firstDay + result.days - 1, first + length);
+    const way = ledgerWay(result, first, last);
+    return { way, drawing: waterway(way, width, unit) };
   });
 
-const sum = (list: readonly { readonly gM2: number }[]) =>
-  list.reduce((total, one) => total + one.gM2, 0);
+/** px of streams that touch a place at its left or its right, and the stretches they take there */
+function touching(drawing: Waterway, holding: Holding, side: 'left' | 'right') {
+  const shape = drawing.places.find(({ place }) => place.holding === holding)!;
+  const x = side === 'left' ? shape.x : shape.x + poolWidth;
+  return drawing.streams.flatMap((stream: StreamShape) => {
+    const end = side === 'left' ? stream.course.at(-1) : stream.course[0];
+    const isOurs = side === 'left' ? stream.stream.to === holding : stream.stream.from === holding;
+    return isOurs && end && Math.abs(end.x - x) < 1e-9
+      ? [{ top: end.y - stream.width / 2, bottom: end.y + stream.width / 2 }]
+      : [];
+  });
+}
 
 describe('law: the drawing of a ledger', () => {
-  test('is as heavy at the left as at the right', () => {
+  test('every stream is as wide as its grams, at one scale', () => {
     fc.assert(
-      fc.property(anyLedger, (ledger) => {
-        const { into, outOf } = flowSides(ledger);
-        expect(sum(into)).toBeCloseTo(sum(outOf), 8);
+      fc.property(anyDrawing, ({ drawing }) => {
+        for (const { width, stream, thread } of drawing.streams) {
+          expect(width).toBeCloseTo(stream.gM2 * drawing.pxPerGram, 9);
+          expect(thread !== null).toBe(width < leastWidth);
+          expect(stream.gM2 < drawing.threadBelow).toBe(thread !== null);
+        }
       }),
-      { numRuns: 100, seed: 12 },
+      { numRuns: 60, seed: 12 },
     );
   });
 
-  test('has blocks as tall as their grams, that do not overlap, and a trunk without gaps', () => {
+  test('at every place the widths add up to its height, at both sides, one below the other', () => {
     fc.assert(
-      fc.property(anyLedger, fc.integer({ min: 200, max: 1600 }), (ledger, width) => {
-        const drawing = flowDrawing(ledger, width);
-        for (const side of [drawing.into, drawing.outOf]) {
-          let trunk = drawing.trunk.top;
-          let free = -Infinity;
-          for (const end of side) {
-            expect(end.height).toBeCloseTo(end.gM2 * drawing.pxPerGram, 9);
-            expect(end.trunkTop).toBeCloseTo(trunk, 6);
-            trunk += end.height;
-            expect(end.top).toBeGreaterThanOrEqual(free);
-            free = end.top + end.height;
+      fc.property(anyDrawing, ({ drawing }) => {
+        for (const { place, top, height } of drawing.places)
+          for (const side of ['left', 'right'] as const) {
+            const ports = touching(drawing, place.holding, side).toSorted(
+              (a, b) => a.top + a.bottom - b.top - b.bottom,
+            );
+            let y = top;
+            for (const port of ports) {
+              expect(port.top).toBeCloseTo(y, 6);
+              y = port.bottom;
+            }
+            const there = (side === 'left' ? place.opening : place.end) * drawing.pxPerGram;
+            // streams of less than is shown are drawn nowhere; a place has at most six at a side
+            const leftOut = leastShown * 6 * drawing.pxPerGram;
+            expect(Math.abs(y + there - top - height)).toBeLessThan(1e-6 + leftOut);
           }
-          expect(trunk).toBeCloseTo(drawing.trunk.top + drawing.trunk.height, 6);
+      }),
+      { numRuns: 60, seed: 13 },
+    );
+  });
+
+  test('no stream runs through a place it does not touch', () => {
+    fc.assert(
+      fc.property(anyDrawing, ({ drawing }) => {
+        for (const { course, stream, width } of drawing.streams)
+          for (const { place, x, top, height } of drawing.places) {
+            if (stream.from === place.holding || stream.to === place.holding) continue;
+            const level = course.flatMap((point, index) => {
+              const next = course[index + 1];
+              return next && point.y === next.y && point.x < x + poolWidth && next.x > x
+                ? [point.y]
+                : [];
+            });
+            for (const y of level)
+              expect(y + width / 2 <= top + 1e-6 || y - width / 2 >= top + height - 1e-6).toBe(
+                true,
+              );
+          }
+      }),
+      { numRuns: 60, seed: 14 },
+    );
+  });
+
+  test('words at an edge never stand on each other, and all lies within the sheet', () => {
+    fc.assert(
+      fc.property(anyDrawing, ({ drawing }) => {
+        for (const side of ['left', 'right'] as const) {
+          const ys = drawing.ends
+            .filter((end) => end.side === side)
+            .map(({ y }) => y)
+            .toSorted((a, b) => a - b);
+          ys.forEach((y, index) => {
+            if (index > 0) expect(y - ys[index - 1]!).toBeGreaterThanOrEqual(18);
+            expect(y).toBeGreaterThan(0);
+            expect(y).toBeLessThan(drawing.height);
+          });
+        }
+        for (const { top, height } of drawing.places) {
+          expect(top).toBeGreaterThan(0);
+          expect(top + height).toBeLessThan(drawing.height);
         }
       }),
-      { numRuns: 100, seed: 13 },
+      { numRuns: 100, seed: 15 },
+    );
+  });
+
+  test('everything turns up as a sentence with its amount', () => {
+    fc.assert(
+      fc.property(anyDrawing, ({ way }) => {
+        for (const stream of way.streams)
+          expect(streamSentence(stream, 10, metricChartUnits, 10)).toMatch(
+            /^[A-Z].*\d+(\.\d+)? g\/m².*%.*\.$/,
+          );
+        for (const place of way.places)
+          expect(placeSentence(place, metricChartUnits)).toMatch(/^[A-Z].*\d g\/m².*\.$/);
+      }),
+      { numRuns: 30, seed: 16 },
     );
   });
 });

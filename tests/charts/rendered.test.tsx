@@ -5,7 +5,7 @@ import { LedgerChart } from '../../app/charts/ledger/Chart';
 import { SeasonChart } from '../../app/charts/season/Chart';
 import { CoverMark, StateMark, WeightMark } from '../../app/controls/marks/Mark';
 import { flowIndex, pools } from '../../app/core/season/flows';
-import { bedLedger } from '../../app/core/season/ledger';
+import { ledgerWay } from '../../app/core/season/ledgerStreams';
 import type { SeasonResult } from '../../app/core/season/result';
 import { metricChartUnits } from '../../app/words/chartUnits';
 import { seasonFromFlows } from './seasonFromFlows';
@@ -47,7 +47,14 @@ function page(): string {
       <LedgerChart
         bedName="Gate bed"
         areaM2={6}
-        ledger={bedLedger(result, result.firstDay, result.firstDay + 39)}
+        periods={[
+          {
+            key: 'so far',
+            words: 'So far',
+            way: ledgerWay(result, result.firstDay, result.firstDay + 39),
+            imaginedFrom: null,
+          },
+        ]}
         units={units}
       />
       <StateMark state="over-fed" />

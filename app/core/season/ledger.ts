@@ -76,13 +76,15 @@ export type SupplySource = (typeof supplySources)[number];
 const isSource = (place: Place): place is Source => (sources as readonly string[]).includes(place);
 const isSink = (place: Place): place is Sink => (sinks as readonly string[]).includes(place);
 
-function holdingOf(place: Place): Holding {
+/** Which holding a pool is counted in; throws for a place outside the bed. */
+export function holdingOf(place: Place): Holding {
   const found = holdingNames.find((name) => (holdings[name] as readonly Place[]).includes(place));
   if (found === undefined) throw new Error(`No holding for ${place}`);
   return found;
 }
 
-const cameInOf = ({ from, why }: FlowKind): CameIn | null => {
+/** The line of what came in that a flow is counted in; null for one that stays in the bed or leaves it. */
+export const cameInOf = ({ from, why }: FlowKind): CameIn | null => {
   if (!isSource(from)) return null;
   if (from === 'rain') return 'rain';
   if (from === 'air') return 'fixed from the air';
@@ -98,7 +100,8 @@ const wentOutBySink = {
   belowRoots: 'left below shallower roots',
 } as const satisfies Partial<Record<Sink, WentOut>>;
 
-const wentOutOf = ({ from, to }: FlowKind): WentOut | null => {
+/** The line of what went out that a flow is counted in; null for one that does not leave the bed. */
+export const wentOutOf = ({ from, to }: FlowKind): WentOut | null => {
   if (!isSink(to)) return null;
   if (to === 'removed') return from === 'crop' ? 'cleared away' : 'raked off';
   return wentOutBySink[to];
@@ -212,7 +215,8 @@ export interface BedLedger {
   readonly difference: number;
 }
 
-const sumOver = (series: ArrayLike<number>, first: number, last: number): number => {
+/** Sum of a series from one index to another, both included. */
+export const sumOver = (series: ArrayLike<number>, first: number, last: number): number => {
   let sum = 0;
   for (let index = first; index <= last; index += 1) sum += series[index] ?? 0;
   return sum;

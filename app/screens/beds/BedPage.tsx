@@ -4,7 +4,6 @@ import { LedgerChart } from '../../charts/ledger/Chart';
 import { SeasonChart } from '../../charts/season/Chart';
 import { Icon } from '../../controls/marks/Icon';
 import { flowerWeather } from '../../core/season/flowerWeather';
-import { bedLedger } from '../../core/season/ledger';
 import { limits } from '../../tables/thresholds';
 import { nothingToRemark } from '../../words/cautions';
 import { coverSentence, stateSentence } from '../../words/states';
@@ -23,6 +22,7 @@ import { BedPlantings } from './BedPlantings';
 import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
 import { HowSure } from './HowSure';
+import { ledgerPeriods } from './ledgerPeriods';
 import { CoverWorth } from './CoverWorth';
 import { SeasonsAccount } from './SeasonsAccount';
 import { StateWhy } from './StateWhy';
@@ -52,7 +52,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       to,
       season: seasonChartData(garden, results, history, shown.chart, draws?.answer),
       cover: coverChartData(garden, results, shown.chart),
-      ledger: bedLedger(results.season, from, results.season.today),
+      ledger: ledgerPeriods(garden, results),
     };
   }, [garden, results, history, draws, shown.chart]);
 
@@ -159,7 +159,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
               Its ledger
             </h2>
             <LedgerChart
-              ledger={charts.ledger}
+              periods={charts.ledger}
               bedName={bed.name}
               areaM2={bed.areaM2}
               units={shown.chart}

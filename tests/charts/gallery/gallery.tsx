@@ -8,7 +8,7 @@ import { CoverChart } from '../../../app/charts/cover/Chart';
 import { LedgerChart } from '../../../app/charts/ledger/Chart';
 import { SeasonChart } from '../../../app/charts/season/Chart';
 import { CoverMark, StateMark, WeightMark } from '../../../app/controls/marks/Mark';
-import { bedLedger } from '../../../app/core/season/ledger';
+import { ledgerWay } from '../../../app/core/season/ledgerStreams';
 import { coverStates, nitrogenStates } from '../../../app/core/season/verdict';
 import { metricChartUnits, usChartUnits } from '../../../app/words/chartUnits';
 import { sampleBeds } from './sampleBeds';
@@ -59,11 +59,18 @@ function Gallery() {
             bedName={bed.name}
           />
           <LedgerChart
-            ledger={bedLedger(
-              bed.season.result,
-              bed.season.result.firstDay,
-              bed.season.result.today,
-            )}
+            periods={[
+              {
+                key: 'so far',
+                words: 'This season so far',
+                way: ledgerWay(
+                  bed.season.result,
+                  bed.season.result.firstDay,
+                  bed.season.result.today,
+                ),
+                imaginedFrom: null,
+              },
+            ]}
             bedName={bed.name}
             areaM2={bed.areaM2}
             units={units}
