@@ -1,4 +1,5 @@
 import { ChoiceRow } from '../../../controls/ChoiceRow';
+import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { grassHeights } from '../../../core/plan/question';
 import { grassHeightWords, mowWords, worthWords } from '../../../words/planWords';
@@ -12,8 +13,10 @@ export function BeforeYouMow({ answer }: { readonly answer: PlanAnswer }) {
   const setGrassHeight = useMowings((state) => state.setGrassHeight);
   if (answer.mow.length === 0) return null;
   return (
-    <div>
-      <h3>Before you mow</h3>
+    <div className="plan-before">
+      <h3>
+        <Icon name="blade" /> Before you mow
+      </h3>
       <ul className="plain-list plan-lawns">
         {answer.mow.map((advice) => (
           <li key={advice.lawnId}>

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { Disclosure } from '../../../controls/Disclosure';
+import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
 import { listed } from '../../../words/chartFormat';
 import { editFailureSentence } from '../../../words/messages';
@@ -67,14 +68,18 @@ export function PlanLines(props: {
 
   if (answer.lines.length === 0)
     return (
-      <div>
-        <h3>Lay today</h3>
+      <div className="plan-lay">
+        <h3>
+          <Icon name="barrow" /> Lay today
+        </h3>
         <p>Nothing. No bed gains by what is on hand; where it goes instead stands below.</p>
       </div>
     );
   return (
-    <div>
-      <h3>Lay today</h3>
+    <div className="plan-lay">
+      <h3>
+        <Icon name="barrow" /> Lay today
+      </h3>
       <ol className="plain-list plan-lines">
         {answer.lines.map((line) => (
           <Line

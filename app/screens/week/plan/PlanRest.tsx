@@ -1,4 +1,5 @@
 import { Disclosure } from '../../../controls/Disclosure';
+import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { planAmountWords, planSourceWords, restWords } from '../../../words/planWords';
 import { usePlanNames } from './usePlanNames';
@@ -14,8 +15,10 @@ export function PlanRest({ answer }: { readonly answer: PlanAnswer }) {
   );
   if (cut.length === 0) return null;
   return (
-    <div>
-      <h3>What is cut, and where all of it goes</h3>
+    <div className="plan-rest">
+      <h3>
+        <Icon name="bag" /> What is cut, and where all of it goes
+      </h3>
       {cut.map(({ sourceId, ref, was, laid, rest, choices }) => {
         const [best, ...others] = [
           ...choices.filter(({ not }) => not === null),

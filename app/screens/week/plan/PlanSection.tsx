@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Disclosure } from '../../../controls/Disclosure';
+import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import {
   effectWords,
@@ -64,7 +65,7 @@ export function PlanSection(props: {
         )}
       </div>
       {!answer && !trouble && !isWorking && state !== 'failed' && (
-        <p>
+        <p className="lead">
           Which lawn to collect from and how much, which bed gets how many buckets and why, and
           where the rest goes: weighed for all beds together, from what is cut, kept and expected.
         </p>
@@ -113,10 +114,12 @@ function Plan(props: {
         </p>
       )}
       <PlanRest answer={answer} />
-      <p className="small">{effectWords(answer.effects, names)}</p>
+      <p className="small plan-effects">{effectWords(answer.effects, names)}</p>
       {mends.length > 0 && (
-        <div>
-          <h3>To mend what has too much</h3>
+        <div className="plan-mends">
+          <h3>
+            <Icon name="rake" /> To mend what has too much
+          </h3>
           <ul>
             {mends.map((move) => {
               const words = mendWords(move, names);
