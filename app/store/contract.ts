@@ -287,6 +287,11 @@ export interface GardenActions {
   editMaterial(id: string, changes: Partial<New<OwnMaterial>>): Edited;
   /** `in-use` while a stock or layer is of it */
   deleteMaterial(id: string): Edited;
+  /** every stock and every layer from elsewhere that is of one material becomes of the other, in one step */
+  swapMaterial(
+    from: string,
+    to: string,
+  ): Edited<{ readonly stores: number; readonly layers: number }>;
   addContainer(container: New<Container>): Edited<string>;
   editContainer(id: string, changes: Partial<New<Container>>, gesture?: string): Edited;
   /** `in-use` while an amount was typed in it */

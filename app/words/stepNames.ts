@@ -57,6 +57,8 @@ export const stepNames = {
   add: (name: string) => `Add ${name}`,
   change: (name: string) => `Change ${name}`,
   remove: (name: string) => `Delete ${name}`,
+  swapMaterial: (name: string, places: number) =>
+    `Use ${name} in ${places === 1 ? '1 place' : `${String(places)} places`}`,
   weigh: (container: string, amounts: number) =>
     amounts === 0
       ? `Weigh one ${container}`

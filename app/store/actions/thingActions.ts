@@ -8,7 +8,7 @@ import { freshIds } from '../freshIds';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools, type ThingOf } from './changing';
 
 type Thing = 'Bed' | 'Planting' | 'Lawn' | 'Stock' | 'Material' | 'Container';
-type ThingActions = Pick<GardenActions, `${'add' | 'edit' | 'delete'}${Thing}` | 'weighContainer'>;
+type ThingActions = Pick<GardenActions, `${'add' | 'edit' | 'delete'}${Thing}` | 'weighContainer' | 'swapMaterial'>;
 
 type Kept = 'beds' | 'plantings' | 'lawns' | 'stock' | 'materials' | 'containers';
 const prefixes: Readonly<Record<Kept, string>> = {
@@ -170,6 +170,28 @@ export function thingActions(tools: ActionTools): ThingActions {
           ).length,
         }),
       ),
+
+    swapMaterial: (from, to) => {
+      const found = thingOf(tools, 'materials', to);
+      if (!found.ok) return found;
+      const { garden: before, thing } = found.value;
+      const isFrom = (layer: Garden['applications'][number]): boolean =>
+        layer.from.source === 'elsewhere' && layer.from.materialId === from;
+      const counts = {
+        stores: before.stock.filter(({ materialId }) => materialId === from).length,
+        layers: before.applications.filter(isFrom).length,
+      };
+      return editFor(
+        tools,
+        stepNames.swapMaterial(thing.name, counts.stores + counts.layers),
+        (garden) => {
+          for (const stock of garden.stock) if (stock.materialId === from) stock.materialId = to;
+          for (const layer of garden.applications)
+            if (isFrom(layer)) layer.from = { source: 'elsewhere', materialId: to };
+        },
+        counts,
+      );
+    },
 
     addContainer: (container) => add('containers', container),
     editContainer: (id, changes, gesture) => change('containers', id, changes, gesture),

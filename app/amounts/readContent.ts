@@ -1,0 +1,90 @@
+import { failure, success, type Result } from '../core/result';
+
+/** What a laboratory measured of a material. */
+export type Content = 'nitrogen' | 'ratio' | 'water';
+
+export interface ContentReading {
+  /** nitrogen: % of dry matter; ratio: kg carbon per kg nitrogen; water: % of fresh mass */
+  readonly value: number;
+}
+
+/** Why an entry is no content. `suggestion` is one that can be read. */
+export type ContentFailure = { readonly suggestion: string } & (
+  | { readonly kind: 'no number' }
+  | { readonly kind: 'unknown words'; readonly words: string }
+  /** what a laboratory prints of the stuff as it came can only be turned with its water known */
+  | { readonly kind: 'water unknown' }
+  | { readonly kind: 'out of range'; readonly low: string; readonly high: string }
+);
+
+const bounds: Readonly<Record<Content, readonly [number, number]>> = {
+  nitrogen: [0.01, 20],
+  ratio: [2, 1000],
+  water: [0, 97],
+};
+const usual: Readonly<Record<Content, string>> = {
+  nitrogen: '2.4 %',
+  ratio: '20 to 1',
+  water: '60 %',
+};
+
+/** In per cent. A US ton is 2,000 lb, a tonne 1,000 kg (definitions). */
+const nitrogenUnits: readonly (readonly [RegExp, number])[] = [
+  [/^(?:%|percent|percents?n|per cent)?$/, 1],
+  [/^(?:g\/kg|gperkg|mg\/g|kg\/t|kgpert|kgpertonne|kg\/tonne)$/, 0.1],
+  [/^(?:mg\/kg|ppm)$/, 1e-4],
+  [/^(?:lbs?|pounds?)(?:\/|per|a)ton$/, 0.05],
+];
+const asItCame = /\b(?:fresh|wet|as (?:is|received|it (?:is|came))|of fresh(?: weight)?)\b/;
+const whenDry = /\b(?:of )?(?:the )?dry(?: (?:weight|matter|basis))?\b|\bdm\b/;
+
+/**
+ * A laboratory's number for a material: nitrogen as "2.4 %", "24 g/kg", "48 lb/ton" (of dry matter, or
+ * "0.6 % fresh" for the stuff as it came), carbon to nitrogen as "20", "20:1", "20 to 1", water as
+ * "60 %" or "40 % dry matter". A bare number is in per cent.
+ *
+ * @param waterPercent of fresh mass, to turn what is given of the stuff as it came; null: unknown
+ */
+export function readContent(
+  text: string,
+  content: Content,
+  waterPercent: number | null,
+): Result<ContentReading, ContentFailure> {
+  const suggestion = usual[content];
+  const match = /^\s*(\d{1,6}(?:[.,]\d{1,6})?)\s*(.*)$/.exec(text.toLowerCase().trim());
+  if (!match) return failure({ kind: 'no number', suggestion });
+  const number = Number((match[1] ?? '').replace(',', '.'));
+  const words = (match[2] ?? '').trim();
+  const value = valueOf(number, words, content, waterPercent);
+  if (value === null) return failure({ kind: 'unknown words', words, suggestion });
+  if (value === 'water unknown') return failure({ kind: 'water unknown', suggestion });
+  const [low, high] = bounds[content];
+  if (!(value >= low && value <= high))
+    return failure({
+      kind: 'out of range',
+      low: String(low),
+      high: `${String(high)}${content === 'ratio' ? ' to 1' : ' %'}`,
+      suggestion,
+    });
+  return success({ value });
+}
+
+function valueOf(
+  number: number,
+  words: string,
+  content: Content,
+  waterPercent: number | null,
+): number | 'water unknown' | null {
+  if (content === 'ratio') return /^(?:(?::|to|\/)\s*1)?$/.test(words) ? number : null;
+  const isWet = asItCame.test(words);
+  const isDry = !isWet && whenDry.test(words);
+  const unit = words.replace(asItCame, '').replace(whenDry, '').replace(/\s+/g, '');
+  if (content === 'water') {
+    if (!/^(?:%|percent)?(?:water|moisture)?$/.test(unit)) return null;
+    return isDry ? 100 - number : number;
+  }
+  const size = nitrogenUnits.find(([one]) => one.test(unit))?.[1];
+  if (size === undefined) return null;
+  if (!isWet) return number * size;
+  return waterPercent === null ? 'water unknown' : (number * size) / (1 - waterPercent / 100);
+}

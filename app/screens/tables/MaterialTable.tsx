@@ -1,0 +1,137 @@
+import { useAnnounce } from '../../controls/Announcer';
+import type { OwnMaterial } from '../../document/schema';
+import { carbonBounds, carbonKindOf, materialOf, materialRows } from '../../tables/materials';
+import type { MaterialRow, Row } from '../../tables/shapes';
+import { editFailureSentence } from '../../words/messages';
+import { foundWords } from '../../words/tableWords';
+import { CitedRows } from '../CitedRows';
+import { useDesk } from '../desk';
+import { useGarden, useMowings } from '../store';
+import { OwnMaterialFields } from './OwnMaterialFields';
+import { RowList, type ListedGroup, type ListedLine } from './RowList';
+import { matches, SearchField } from './SearchField';
+import { materialColumns, materialNumbers } from './tableColumns';
+import { materialUses, materialUsesWords } from './usedBy';
+
+const measured = (row: Row, value: number | undefined): Row =>
+  value === undefined
+    ? row
+    : { ...row, low: value, typical: value, high: value, standing: 'measured', place: 'your own' };
+
+/** A row of one's own as the table shows it: what was measured, the rest from what it rests on. */
+function ownLine(own: OwnMaterial): ListedLine<MaterialRow> {
+  const row = materialOf(own.basedOn);
+  if (!row) throw new Error(`No material ${own.basedOn} in the tables`);
+  return {
+    id: own.id,
+    name: own.name,
+    line: {
+      ...row,
+      name: own.name,
+      nitrogenPercent: measured(row.nitrogenPercent, own.nitrogenPercent),
+      carbonToNitrogen: measured(row.carbonToNitrogen, own.carbonToNitrogen),
+      moisturePercent: measured(row.moisturePercent, own.moisturePercent),
+      densityKgPerM3: measured(row.densityKgPerM3, own.densityKgPerM3),
+    },
+  };
+}
+
+const kinds: readonly (readonly [string, (row: MaterialRow) => boolean])[] = [
+  ['Greens: rich in nitrogen', (row) => row.isGreens],
+  ['Browns: rich in carbon', (row) => row.isBrowns],
+  ['Compost, manure and the rest', (row) => !row.isGreens && !row.isBrowns],
+];
+
+/** All materials, one's own first. */
+export function MaterialTable() {
+  const garden = useGarden();
+  const addMaterial = useMowings((state) => state.addMaterial);
+  const announce = useAnnounce();
+  const [typed, setTyped] = useDesk('tables materials search', () => '');
+  const [open, setOpen] = useDesk<string | null>('tables material open', () => null);
+  const own = garden.materials.map(ownLine);
+  const groups: readonly ListedGroup<MaterialRow>[] = [
+    { name: 'Your own', lines: own },
+    ...kinds.map(([name, belongs]) => ({
+      name,
+      lines: materialRows.filter(belongs).map((line) => ({ id: line.id, name: line.name, line })),
+    })),
+  ];
+  const left = groups
+    .map((group) => ({ ...group, lines: group.lines.filter(({ name }) => matches(name, typed)) }))
+    .filter(({ lines }) => lines.length > 0);
+  const count = (list: readonly ListedGroup<MaterialRow>[]) =>
+    list.reduce((sum, { lines }) => sum + lines.length, 0);
+  const addOwn = (row: MaterialRow) => {
+    const taken = new Set(garden.materials.map(({ name }) => name));
+    const first = `My ${row.name.charAt(0).toLowerCase()}${row.name.slice(1)}`.slice(0, 70);
+    let name = first;
+    for (let number = 2; taken.has(name); number++) name = `${first} ${number}`;
+    const result = addMaterial({ name, basedOn: row.id });
+    if (result.ok) {
+      setTyped('');
+      setOpen(result.value);
+      // its line stands above the one that was pressed
+      setTimeout(() => {
+        const line = document.querySelector<HTMLElement>('.row-name[aria-expanded="true"]');
+        line?.scrollIntoView({ block: 'start' });
+        line?.focus();
+      });
+    }
+    announce(result.ok ? `Added: ${name}.` : editFailureSentence(result.error));
+  };
+  return (
+    <>
+      <SearchField
+        label="Find a material"
+        text={typed}
+        onText={setTyped}
+        found={foundWords(count(left), count(groups), 'materials')}
+      />
+      {left.length > 0 && (
+        <RowList
+          label="Materials"
+          groups={left}
+          columns={materialColumns}
+          open={open}
+          onOpen={setOpen}
+          detail={(id) => {
+            const mine = garden.materials.find((one) => one.id === id);
+            const row = materialOf(mine?.basedOn ?? id);
+            if (!row) return null;
+            return mine ? (
+              <OwnMaterialFields own={mine} row={row} onGone={() => setOpen(null)} />
+            ) : (
+              <MaterialDetail row={row} onOwn={() => addOwn(row)} />
+            );
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function MaterialDetail({ row, onOwn }: { readonly row: MaterialRow; readonly onOwn: () => void }) {
+  const garden = useGarden();
+  const { low, high } = carbonBounds[carbonKindOf(row)];
+  return (
+    <>
+      <p>
+        {materialUsesWords(materialUses(garden, row.id))}
+        {row.mayCarryWeedkiller &&
+          ' It may carry weedkiller: it is asked about before any of it is laid.'}
+      </p>
+      {row.note && <p className="small">{row.note}</p>}
+      <CitedRows rows={materialNumbers(row)} />
+      <p className="small soft">
+        Stuff of its kind is {low} to {high} % carbon when dry; a pair of nitrogen and ratio that
+        says otherwise keeps its nitrogen.
+      </p>
+      <div className="button-row">
+        <button type="button" className="button" onClick={onOwn}>
+          Make a row of my own from it
+        </button>
+      </div>
+    </>
+  );
+}

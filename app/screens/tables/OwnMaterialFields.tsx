@@ -1,0 +1,146 @@
+import { useRef, useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { MeasureField } from '../../controls/MeasureField';
+import { TextField } from '../../controls/TextField';
+import { withMeasured } from '../../document/materialValues';
+import type { OwnMaterial } from '../../document/schema';
+import type { MaterialRow } from '../../tables/shapes';
+import { twoFigures } from '../../words/figures';
+import { editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { ContentField } from './ContentField';
+import { materialUses, materialUsesWords } from './usedBy';
+
+/** Weighed in a bucket of so many litres: what a gardener has at hand. */
+const bucketLitres = 10;
+
+type OwnNumber = 'nitrogenPercent' | 'carbonToNitrogen' | 'moisturePercent' | 'densityKgPerM3';
+
+/** A row of one's own: what a laboratory or a scale said; whatever is left empty is the table's. */
+export function OwnMaterialFields(props: {
+  readonly own: OwnMaterial;
+  readonly row: MaterialRow;
+  readonly onGone: () => void;
+}) {
+  const { own, row } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const announce = useAnnounce();
+  const holder = useRef<HTMLDivElement>(null);
+  const [refused, setRefused] = useState<string | null>(null);
+  const editMaterial = useMowings((state) => state.editMaterial);
+  const deleteMaterial = useMowings((state) => state.deleteMaterial);
+  const swapMaterial = useMowings((state) => state.swapMaterial);
+  const change = (changes: Partial<Record<keyof OwnMaterial, unknown>>) => {
+    const result = editMaterial(own.id, changes as Partial<OwnMaterial>);
+    setRefused(result.ok ? null : editFailureSentence(result.error));
+  };
+  const number = (key: OwnNumber) => (value: number | null) =>
+    change({ [key]: value ?? undefined });
+  const values = withMeasured(row, own, own);
+  const ratio = values.carbon / values.nitrogen;
+  const isBent =
+    own.carbonToNitrogen !== undefined && Math.abs(ratio / own.carbonToNitrogen - 1) > 0.005;
+  const uses = materialUses(garden, own.id);
+  const others = materialUses(garden, row.id);
+  const perBucket = own.densityKgPerM3;
+  return (
+    <div ref={holder} className="own-row">
+      <p>
+        Rests on {row.name.charAt(0).toLowerCase() + row.name.slice(1)}. {materialUsesWords(uses)}
+      </p>
+      <div className="fields">
+        <TextField label="Name" value={own.name} onCommit={(name) => change({ name })} />
+        <ContentField
+          content="water"
+          value={own.moisturePercent ?? null}
+          waterPercent={null}
+          otherwise={`${twoFigures(row.moisturePercent.typical)} %`}
+          onCommit={number('moisturePercent')}
+        />
+        <ContentField
+          content="nitrogen"
+          value={own.nitrogenPercent ?? null}
+          waterPercent={own.moisturePercent ?? null}
+          otherwise={`${twoFigures(row.nitrogenPercent.typical)} %`}
+          onCommit={number('nitrogenPercent')}
+        />
+        <ContentField
+          content="ratio"
+          value={own.carbonToNitrogen ?? null}
+          waterPercent={null}
+          otherwise={`${twoFigures(row.carbonToNitrogen.typical)} to 1`}
+          onCommit={number('carbonToNitrogen')}
+        />
+        <MeasureField
+          label={`A loose bucket of it weighs (${shown.estimate(bucketLitres, shown.units.volume)})`}
+          measure="weight"
+          units={shown.system}
+          value={perBucket === undefined ? null : (perBucket * bucketLitres) / 1000}
+          mayBeEmpty
+          echo={
+            perBucket === undefined
+              ? `The table’s: ${shown.estimate((row.densityKgPerM3.typical * bucketLitres) / 1000, shown.units.mass)}`
+              : undefined
+          }
+          onCommit={(kilograms) =>
+            number('densityKgPerM3')(kilograms === null ? null : (kilograms * 1000) / bucketLitres)
+          }
+        />
+        <TextField
+          label="Where the numbers are from"
+          hint="Laboratory, day, number of the sample."
+          value={own.note ?? ''}
+          mayBeEmpty
+          maxLength={2000}
+          onCommit={(note) => change({ note: note === '' ? undefined : note })}
+        />
+      </div>
+      {isBent && (
+        <p className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          That nitrogen and that ratio do not fit together: no such stuff holds so much or so little
+          carbon. The nitrogen stands; the ratio is taken as {twoFigures(ratio)} to 1.
+        </p>
+      )}
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+      <div className="button-row">
+        {others.stores + others.layers > 0 && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              const result = swapMaterial(row.id, own.id);
+              announce(
+                result.ok
+                  ? `${own.name} now stands in ${result.value.stores + result.value.layers} places. Undo brings the table’s row back.`
+                  : editFailureSentence(result.error),
+              );
+            }}
+          >
+            Use it wherever the table’s row is used
+          </button>
+        )}
+        <button
+          type="button"
+          className="button-small"
+          onClick={() => {
+            const table = holder.current?.closest('table');
+            const result = deleteMaterial(own.id);
+            if (!result.ok) return setRefused(editFailureSentence(result.error));
+            props.onGone();
+            announce(`Deleted: ${own.name}. Undo brings it back.`);
+            table?.querySelector<HTMLElement>('.row-name')?.focus();
+          }}
+        >
+          Delete {own.name}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,84 @@
+import { Fragment, useId, type ReactNode } from 'react';
+import { Scroller } from '../../charts/Scroller';
+import { RangeCell } from './RangeCell';
+import type { Column } from './tableColumns';
+
+export interface ListedLine<Line> {
+  readonly id: string;
+  readonly name: string;
+  readonly line: Line;
+}
+
+export interface ListedGroup<Line> {
+  readonly name: string;
+  readonly lines: readonly ListedLine<Line>[];
+}
+
+/** Rows in groups under shared scales; a row opens in place to all it holds. */
+export function RowList<Line>(props: {
+  readonly label: string;
+  readonly groups: readonly ListedGroup<Line>[];
+  readonly columns: readonly Column<Line>[];
+  readonly open: string | null;
+  readonly onOpen: (id: string | null) => void;
+  readonly detail: (id: string) => ReactNode;
+}) {
+  const base = useId();
+  const { columns } = props;
+  return (
+    <Scroller className="table-scroll" label={props.label}>
+      <table className="row-list">
+        <thead>
+          <tr>
+            <th scope="col">Name</th>
+            {columns.map(({ head, unit }) => (
+              <th scope="col" key={head}>
+                {head} <span className="small soft">{unit}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        {props.groups.map((group) => (
+          <tbody key={group.name}>
+            <tr className="row-group">
+              <th scope="rowgroup" colSpan={columns.length + 1}>
+                {group.name}
+              </th>
+            </tr>
+            {group.lines.map(({ id, name, line }) => {
+              const isOpen = id === props.open;
+              const detailId = `${base}-${id}`;
+              return (
+                <Fragment key={id}>
+                  <tr className={isOpen ? 'row-line row-open' : 'row-line'}>
+                    <th scope="row">
+                      <button
+                        type="button"
+                        className="row-name"
+                        aria-expanded={isOpen}
+                        aria-controls={isOpen ? detailId : undefined}
+                        onClick={() => props.onOpen(isOpen ? null : id)}
+                      >
+                        {name}
+                      </button>
+                    </th>
+                    {columns.map((column) => (
+                      <RangeCell key={column.head} column={column} row={column.of(line)} />
+                    ))}
+                  </tr>
+                  {isOpen && (
+                    <tr className="row-detail">
+                      <td colSpan={columns.length + 1} id={detailId}>
+                        <div className="row-detail-body">{props.detail(id)}</div>
+                      </td>
+                    </tr>
+                  )}
+                </Fragment>
+              );
+            })}
+          </tbody>
+        ))}
+      </table>
+    </Scroller>
+  );
+}

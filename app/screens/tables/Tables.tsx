@@ -1,0 +1,35 @@
+import { ChoiceRow } from '../../controls/ChoiceRow';
+import { useDesk } from '../desk';
+import { CropTable } from './CropTable';
+import { MaterialTable } from './MaterialTable';
+import { Mixing } from './Mixing';
+
+type Leaf = 'materials' | 'crops' | 'mixing';
+
+/** The numbers everything rests on, each with its range and where it is from; and the mixing sum. */
+export function Tables() {
+  const [leaf, setLeaf] = useDesk<Leaf>('tables leaf', () => 'materials');
+  return (
+    <div className="page">
+      <div className="page-head">
+        <div>
+          <h1 tabIndex={-1}>Tables</h1>
+          <p className="soft">
+            Every number the sums rest on, with its range. Put your own in place of any of them.
+          </p>
+        </div>
+      </div>
+      <ChoiceRow
+        legend="Show"
+        choices={[
+          { value: 'materials', label: 'Materials' },
+          { value: 'crops', label: 'Crops' },
+          { value: 'mixing', label: 'A mixture' },
+        ]}
+        value={leaf}
+        onChoose={setLeaf}
+      />
+      {leaf === 'materials' ? <MaterialTable /> : leaf === 'crops' ? <CropTable /> : <Mixing />}
+    </div>
+  );
+}

@@ -1,0 +1,89 @@
+import type { ContentFailure } from '../amounts/readContent';
+import type { Standing } from '../core/reference';
+import type { BlendFailure, Unmet } from '../core/cover/blend';
+import { assertNever } from '../core/result';
+import { twoFigures } from './figures';
+import { mixtureFailureSentence } from './messages';
+
+const estimates: readonly Standing[] = ['memory', 'mixed', 'assumed'];
+
+/** A number that nobody read anywhere: it says so beside itself. */
+export const isEstimate = (standing: Standing): boolean => estimates.includes(standing);
+
+/** One word or two beside a number that is not simply read. */
+export const standingMark: Readonly<Record<Standing, string>> = {
+  read: '',
+  reported: 'second-hand',
+  derived: '',
+  mixed: 'partly recalled',
+  memory: 'recalled',
+  assumed: 'our estimate',
+  'common practice': 'common practice',
+  definition: '',
+  measured: 'yours',
+};
+
+/** "1 store, 3 layers" or that nothing is. */
+export function usedByWords(counts: readonly (readonly [number, string, string])[]): string {
+  const parts = counts
+    .filter(([count]) => count > 0)
+    .map(([count, one, many]) => `${String(count)} ${count === 1 ? one : many}`);
+  if (parts.length === 0) return 'Not used in this garden.';
+  const last = parts.pop() ?? '';
+  return `Used by ${parts.length > 0 ? `${parts.join(', ')} and ${last}` : last}.`;
+}
+
+/** What the search has left. */
+export const foundWords = (found: number, of: number, what: string): string =>
+  found === of
+    ? `${String(of)} ${what}`
+    : found === 0
+      ? `None of ${String(of)} ${what} has that in its name.`
+      : `${String(found)} of ${String(of)} ${what}`;
+
+/** Why a mixture cannot be as wished. `names` are its parts in their order; water in words. */
+export function unmetSentence(
+  unmet: Unmet,
+  names: readonly string[],
+  water: (kilograms: number) => string,
+): string {
+  switch (unmet.kind) {
+    case 'part-falls-short': {
+      const name = names[unmet.part] ?? '';
+      return `No amount of ${name} gets there: it is ${twoFigures(unmet.ratio)} to 1 by itself. Choose something beyond the wish, or a wish nearer to it.`;
+    }
+    case 'part-leads-away':
+      return `More ${names[unmet.part] ?? ''} leads away from the wish, so there is none of it here. Swap it for something on the other side.`;
+    case 'ratio-as-given':
+      return 'The amounts as given make another ratio. Let one of them be found.';
+    case 'too-wet':
+      return `It is too wet by ${water(unmet.waterKilograms)} of water. Let the grass wilt, or take something drier.`;
+    default:
+      return assertNever(unmet);
+  }
+}
+
+/** Why a mixture has no answer. */
+export function blendFailureSentence(failure: BlendFailure, names: readonly string[]): string {
+  if (failure.kind === 'too-many-unknown')
+    return failure.may === 0
+      ? 'Nothing is wished for, so no amount can be found. Say a ratio or how moist it should be.'
+      : 'One amount can be found for each wish. Type the other amounts, or wish for one thing more.';
+  return mixtureFailureSentence(failure, names);
+}
+
+/** What is wrong with a laboratory's number as it was typed. */
+export function contentFailureSentence(failure: ContentFailure, what: string): string {
+  switch (failure.kind) {
+    case 'no number':
+      return `${what} begins with a number.`;
+    case 'unknown words':
+      return `“${failure.words}” is not understood here.`;
+    case 'water unknown':
+      return 'Of the stuff as it came it can only be turned once its water is known. Fill that in first.';
+    case 'out of range':
+      return `${what} lies between ${failure.low} and ${failure.high}.`;
+    default:
+      return assertNever(failure);
+  }
+}

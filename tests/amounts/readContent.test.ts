@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import { readContent, type Content } from '../../app/amounts/readContent';
+
+const value = (text: string, content: Content, water: number | null = null): number | string => {
+  const reading = readContent(text, content, water);
+  return reading.ok ? reading.value.value : reading.error.kind;
+};
+
+describe('what a laboratory measured of a material', () => {
+  // units by definition: 1 % is 10 g/kg and 20 lb in a ton of 2,000 lb
+  test.each([
+    ['2.4', 2.4],
+    ['2,4 %', 2.4],
+    ['24 g/kg', 2.4],
+    ['48 lb/ton', 2.4],
+    ['48 lbs per ton dry', 2.4],
+    ['24000 ppm', 2.4],
+    ['24 kg/t of dry matter', 2.4],
+  ])('nitrogen: %s', (text, wanted) => expect(value(text, 'nitrogen')).toBeCloseTo(wanted, 10));
+
+  test('nitrogen of the stuff as it came is turned by its water', () => {
+    expect(value('0.6 % fresh', 'nitrogen', 75)).toBeCloseTo(2.4, 10);
+    expect(value('12 lb/ton as received', 'nitrogen', 75)).toBeCloseTo(2.4, 10);
+    expect(value('0.6 % fresh', 'nitrogen')).toBe('water unknown');
+  });
+
+  test.each([
+    ['20', 20],
+    ['20:1', 20],
+    ['20 : 1', 20],
+    ['20 to 1', 20],
+    ['17,5', 17.5],
+  ])('ratio: %s', (text, wanted) => expect(value(text, 'ratio')).toBe(wanted));
+
+  test.each([
+    ['60', 60],
+    ['60 % water', 60],
+    ['40 % dry matter', 60],
+    ['40 dry', 60],
+  ])('water: %s', (text, wanted) => expect(value(text, 'water')).toBe(wanted));
+
+  test.each([
+    ['', 'nitrogen', 'no number'],
+    ['much', 'nitrogen', 'no number'],
+    ['2 furlongs', 'nitrogen', 'unknown words'],
+    ['20 %', 'ratio', 'unknown words'],
+    ['80', 'nitrogen', 'out of range'],
+    ['1', 'ratio', 'out of range'],
+    ['100 %', 'water', 'out of range'],
+    ['-3', 'water', 'no number'],
+  ] as const)('refused: %s as %s', (text, content, kind) => {
+    expect(value(text, content)).toBe(kind);
+    const reading = readContent(text, content, null);
+    const offered = reading.ok ? '' : reading.error.suggestion;
+    expect(readContent(offered, content, null).ok).toBe(true);
+  });
+});
