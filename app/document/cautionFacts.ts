@@ -8,13 +8,14 @@ import type {
   SourceFacts,
   TreatmentFacts,
 } from '../core/season/cautions/facts';
-import { cropOf, type CropId } from '../tables/crops';
+import type { CropId } from '../tables/crops';
 import { frostOf } from '../tables/frost';
 import { composts, poisonsToDogs } from '../tables/materialGroups';
 import { mowingAccount, mowingMass } from './accounts';
 import { looksOf } from './looks';
 import { materialFrom, mowingOf } from './materialValues';
 import type { Application, Garden, Treatment } from './schema';
+import { cropById, type CropValues } from './cropValues';
 
 const dayOrNull = (text: string | undefined | null): DayNumber | null =>
   text === undefined || text === null ? null : dayOf(text);
@@ -142,9 +143,8 @@ function onHandOf(
 }
 
 /** The likely killing temperature of a crop of the tables, where one is known. */
-function killedAt(cropId: string): Pick<PlantingFacts, 'killedAtCelsius'> {
-  const row = cropOf(cropId);
-  const killed = row && frostOf(row.id as CropId)?.killedAt;
+function killedAt(row: CropValues | undefined): Pick<PlantingFacts, 'killedAtCelsius'> {
+  const killed = row && frostOf(row.tableId as CropId)?.killedAt;
   return killed ? { killedAtCelsius: killed.typical } : {};
 }
 
@@ -163,13 +163,13 @@ export function cautionFacts(
   const plantings = garden.plantings
     .filter((planting) => planting.bedId === bedId)
     .map((planting): [string, PlantingFacts] => {
-      const row = cropOf(planting.cropId);
+      const row = cropById(garden, planting.cropId);
       return [
         planting.id,
         {
           cropName: row?.name ?? planting.cropId,
           weedkillerSensitive: row?.weedkillerSensitive ?? false,
-          ...killedAt(planting.cropId),
+          ...killedAt(row),
         },
       ];
     });

@@ -1,5 +1,5 @@
-import { cropOf } from '../tables/crops';
 import type { Garden, GardenEvent } from './schema';
+import { cropById } from './cropValues';
 
 /** Something written down that is hardly believable: asked about, never refused. */
 export type EventDoubt =
@@ -43,7 +43,7 @@ export function eventDoubt(
   if (event.kind !== 'harvest') return null;
   const planting = garden.plantings.find(({ id }) => id === event.plantingId);
   const bed = garden.beds.find(({ id }) => id === planting?.bedId);
-  const crop = planting && cropOf(planting.cropId);
+  const crop = planting && cropById(garden, planting.cropId);
   if (!planting || !bed || !crop) return null;
   const before = garden.events.reduce(
     (sum, one) =>

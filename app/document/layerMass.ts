@@ -7,8 +7,8 @@ import {
   moistureRow,
   outsideWater,
 } from '../tables/lawns';
-import type { Row } from '../tables/shapes';
 import type { MaterialValues } from './materialValues';
+import { rowOrMeasured } from './measuredRow';
 import type { Amount, Container, Garden, Quantity, Wetness } from './schema';
 
 export type Condition = 'just cut' | 'limp' | 'crisp';
@@ -26,23 +26,6 @@ export interface Handling {
   readonly condition: Condition;
   readonly wetness: Wetness;
 }
-
-/** Spread of a measured value around itself (assumed, as for a soil sample). */
-const measuredSpread = 0.1;
-
-/** The row, or what was measured in its place with a sample's spread. */
-const rowOrMeasured = (row: Row, value: number): Row =>
-  Math.abs(value - row.typical) <= 1e-9 * Math.abs(row.typical)
-    ? row
-    : {
-        ...row,
-        low: value * (1 - measuredSpread),
-        typical: value,
-        high: value * (1 + measuredSpread),
-        source: 'Assumed',
-        place: 'own value; spread of a sample assumed',
-        standing: 'measured',
-      };
 
 const isClippings = (material: MaterialValues): boolean => material.row.id.startsWith('grass-');
 

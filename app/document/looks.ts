@@ -1,7 +1,7 @@
 import { dayOf, type DayNumber } from '../core/days';
 import type { Look } from '../core/season/draws/signs';
-import { cropOf } from '../tables/crops';
 import type { Garden, GardenEvent, Planting } from './schema';
+import { cropById } from './cropValues';
 
 export type LookEvent = Extract<GardenEvent, { kind: 'look and dig' }>;
 
@@ -33,8 +33,9 @@ export function nodulesKnown(
   planting: Planting,
   looks: readonly Look[],
   today: DayNumber,
+  garden: Pick<Garden, 'crops'> = {},
 ): Planting['nodules'] {
-  const legume = cropOf(planting.cropId)?.legume;
+  const legume = cropById(garden, planting.cropId)?.legume;
   if (!legume) return planting.nodules;
   const started = dayOf(planting.started);
   const cleared = planting.cleared === null ? Infinity : dayOf(planting.cleared);

@@ -11,12 +11,13 @@ import type {
   SoilProperties,
 } from '../core/season/input';
 import { gramsPerM2FromMgPerKg } from '../core/units';
-import { cropOf, staysForYears } from '../tables/crops';
+import { staysForYears } from '../tables/crops';
 import { sowingTrialsOf } from '../tables/emergence';
 import { nurseryDays } from '../tables/nursery';
 import type { CropRow } from '../tables/shapes';
 import { needAboveGoodYield, rootShares, wantedShares } from '../tables/wanted';
-import type { Planting } from './schema';
+import type { Garden, Planting } from './schema';
+import { cropById } from './cropValues';
 
 /** What a crop's clock and need are reckoned with. */
 export interface PlantingSurroundings {
@@ -29,6 +30,8 @@ export interface PlantingSurroundings {
   readonly record: readonly RecordedDay[];
   readonly normals: MonthlyNormals;
   readonly soil: SoilProperties;
+  /** the garden's own crops */
+  readonly crops?: Garden['crops'];
 }
 
 /** The pick that is wanted as a share of the table's good yield. */
@@ -69,7 +72,7 @@ function legumeInput(row: CropRow, soil: SoilProperties): LegumeInput | null {
  * @returns nitrogen in g per m2 of planted ground
  */
 export function cropInput(
-  row: CropRow,
+  row: CropRow & { readonly tableId?: string },
   planting: Pick<Planting, 'wanted' | 'how'>,
   soil: SoilProperties,
 ): CropInput {
@@ -78,7 +81,7 @@ export function cropInput(
   const shift = clockShift(row, planting.how);
   const later = (days: number): number => Math.max(1, Math.round(days + shift));
   const stages = row.stageShares;
-  const trials = planting.how === 'sown' ? sowingTrialsOf(row.id) : undefined;
+  const trials = planting.how === 'sown' ? sowingTrialsOf(row.tableId ?? row.id) : undefined;
   return {
     id: row.id,
     excessClass: row.excessClass,
@@ -185,7 +188,7 @@ function growthSeasons(
  * cleared, and has a clock for each season of the run.
  */
 export function plantingInput(planting: Planting, around: PlantingSurroundings): PlantingInput {
-  const row = cropOf(planting.cropId);
+  const row = cropById(around, planting.cropId);
   if (!row) throw new Error(`No crop ${planting.cropId} in the tables`);
   const { today, soil } = around;
   const crop = cropInput(row, planting, soil);
@@ -200,7 +203,7 @@ export function plantingInput(planting: Planting, around: PlantingSurroundings):
     topsFate: planting.tops,
     nodulesSeen: planting.nodules === 'not looked' ? null : planting.nodules === 'pink',
   };
-  if (staysForYears(row.id)) {
+  if (staysForYears(row.tableId)) {
     const seasons = growthSeasons(planting, crop, around);
     const current = seasons.at(-1);
     if (!current) throw new Error(`No season of ${planting.id}`);

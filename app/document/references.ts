@@ -32,6 +32,7 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
   const lawns = faults.ids('lawns', garden.lawns);
   const containers = faults.ids('containers', garden.containers);
   const materials = faults.ids('materials', garden.materials);
+  const crops = faults.ids('crops', garden.crops ?? []);
   const stock = faults.ids('stock', garden.stock);
   const heaps = new Set(garden.stock.filter(({ role }) => role === 'heap').map(({ id }) => id));
   faults.ids('plantings', garden.plantings);
@@ -93,6 +94,9 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
   garden.materials.forEach(({ basedOn }, index) => {
     faults.points('materials', index, known.hasMaterial(basedOn), `material "${basedOn}"`);
   });
+  garden.crops?.forEach(({ basedOn }, index) => {
+    faults.points('crops', index, known.hasCrop(basedOn), `crop "${basedOn}"`);
+  });
   garden.stock.forEach((item, index) => {
     faults.points('stock', index, isMaterial(item.materialId), `material "${item.materialId}"`);
     if (item.amount) amount('stock', index, item.amount, ['volume', 'mass', 'containers']);
@@ -104,7 +108,12 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
   });
   garden.plantings.forEach((planting, index) => {
     faults.points('plantings', index, beds.has(planting.bedId), 'bed');
-    faults.points('plantings', index, known.hasCrop(planting.cropId), `crop "${planting.cropId}"`);
+    faults.points(
+      'plantings',
+      index,
+      crops.has(planting.cropId) || known.hasCrop(planting.cropId),
+      `crop "${planting.cropId}"`,
+    );
     faults.day('plantings', index, planting.started, planting.firstHarvest, planting.cleared);
     for (const key of ['firstHarvest', 'cleared'] as const) {
       const date = planting[key];

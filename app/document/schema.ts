@@ -115,6 +115,20 @@ export const ownMaterialSchema = z.strictObject({
   note: note.optional(),
 });
 
+/** A crop of one's own, or a table row with own numbers. Missing numbers come from `basedOn`. */
+export const ownCropSchema = z.strictObject({
+  id,
+  name,
+  basedOn: id,
+  /** nitrogen in the plant at the good pick */
+  uptakeGramsPerM2: finite.min(0.1).max(100).optional(),
+  goodYieldKilogramsPerM2: finite.min(0.01).max(100).optional(),
+  firstHarvestDays: finite.min(1).max(2000).optional(),
+  usualDays: finite.min(1).max(2000).optional(),
+  rootDepthCentimetres: finite.min(5).max(300).optional(),
+  note: note.optional(),
+});
+
 export const stockSchema = z.strictObject({
   id,
   name,
@@ -365,6 +379,7 @@ export const gardenSchema = z.strictObject({
   lawns: z.array(lawnSchema).max(100),
   containers: z.array(containerSchema).max(100),
   materials: z.array(ownMaterialSchema).max(500),
+  crops: z.array(ownCropSchema).max(500).optional(),
   stock: z.array(stockSchema).max(200),
   beds: z.array(bedSchema).max(200),
   plantings: z.array(plantingSchema).max(5000),
@@ -378,6 +393,7 @@ export type Garden = z.infer<typeof gardenSchema>;
 export type Lawn = z.infer<typeof lawnSchema>;
 export type Container = z.infer<typeof containerSchema>;
 export type OwnMaterial = z.infer<typeof ownMaterialSchema>;
+export type OwnCrop = z.infer<typeof ownCropSchema>;
 export type Stock = z.infer<typeof stockSchema>;
 export type Bed = z.infer<typeof bedSchema>;
 export type Planting = z.infer<typeof plantingSchema>;

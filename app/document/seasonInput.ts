@@ -255,12 +255,13 @@ export function bedSeason(
     record,
     normals,
     soil,
+    crops: garden.crops,
   });
   const roughSoil = soilOf(garden, bed, seasonFirst, today);
   const looks = looksOf(garden, bedId);
   const own = garden.plantings
     .filter((planting) => planting.bedId === bedId)
-    .map((planting) => ({ ...planting, nodules: nodulesKnown(planting, looks, today) }));
+    .map((planting) => ({ ...planting, nodules: nodulesKnown(planting, looks, today, garden) }));
   const standing = (planting: PlantingInput, from: DayNumber): boolean =>
     planting.startDay <= lastDay && (planting.clearingDay === null || planting.clearingDay > from);
   const earliest = own

@@ -2,7 +2,6 @@ import type { Coefficients } from '../core/season/coefficients';
 import type { Drawn, LayerSpread, SeasonSpread } from '../core/season/draws/spread';
 import { actingRatio } from '../tables/actingRatio';
 import { coefficientRows } from '../tables/coefficients';
-import { cropOf } from '../tables/crops';
 import type { MaterialRow, Row } from '../tables/shapes';
 import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
@@ -10,6 +9,7 @@ import { lotInputOf } from './layerMass';
 import { lotOf } from '../core/lawn/clippings';
 import { materialOfApplication, mowingOf } from './materialValues';
 import type { Application, Bed, Garden, Planting } from './schema';
+import { cropById } from './cropValues';
 
 /** 10 and 90 % points to 5 and 95 % points: standard normal quantiles, a definition. */
 const widening = 1.6448536269514722 / 1.2815515655446004;
@@ -94,8 +94,8 @@ function layerSpread(garden: Garden, bed: Bed, application: Application): LayerS
 }
 
 /** Need of a crop: what its row spans, and what a word for the pick spans, as one factor. */
-function needSpread(planting: Planting): Drawn | null {
-  const row = cropOf(planting.cropId);
+function needSpread(garden: Garden, planting: Planting): Drawn | null {
+  const row = cropById(garden, planting.cropId);
   if (!row) return null;
   const uptake = factorOf(row.uptake);
   const wanted =
@@ -143,7 +143,7 @@ export function seasonSpread(
   const needs = garden.plantings
     .filter((planting) => planting.bedId === bedId)
     .flatMap((planting): [string, Drawn][] => {
-      const need = needSpread(planting);
+      const need = needSpread(garden, planting);
       return need ? [[planting.id, need]] : [];
     });
   const tested =

@@ -86,6 +86,16 @@ function bedName(document: unknown, item: unknown): string {
   return name === null ? '' : ` on ${name}`;
 }
 
+function ownCropName(document: unknown, id: string): string | undefined {
+  const crops = partOf(document, 'crops');
+  if (!Array.isArray(crops)) return undefined;
+  const name = partOf(
+    crops.find((crop) => partOf(crop, 'id') === id),
+    'name',
+  );
+  return typeof name === 'string' ? name : undefined;
+}
+
 /** "bed 1 “Long bed”", "planting 2 “Tomato” on “Long bed”", "entry 5, harvest of 2021-06-18 on “Long bed”" */
 function thingName(document: unknown, list: string, index: number): string {
   const items = partOf(document, list);
@@ -94,7 +104,8 @@ function thingName(document: unknown, list: string, index: number): string {
   switch (list) {
     case 'plantings': {
       const crop = partOf(item, 'cropId');
-      const name = typeof crop === 'string' ? cropOf(crop)?.name : undefined;
+      const name =
+        typeof crop === 'string' ? (cropOf(crop)?.name ?? ownCropName(document, crop)) : undefined;
       return `${start}${name === undefined ? '' : ` ${quoted(name)}`}${bedName(document, item)}`;
     }
     case 'events': {

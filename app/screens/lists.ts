@@ -31,6 +31,12 @@ export const cropGroups: readonly PickGroup[] = classWords
   }))
   .filter((group) => group.options.length > 0);
 
+/** One's own crops first. */
+export function cropGroupsOf(garden: Pick<Garden, 'crops'>): readonly PickGroup[] {
+  const own = (garden.crops ?? []).map(({ id, name }) => ({ value: id, label: name }));
+  return own.length > 0 ? [{ label: 'Your own', options: byName(own) }, ...cropGroups] : cropGroups;
+}
+
 /** Materials of the tables and of the garden itself. */
 export function materialGroups(garden: Garden): readonly PickGroup[] {
   const option = (row: { id: string; name: string }) => ({ value: row.id, label: row.name });

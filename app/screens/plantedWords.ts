@@ -1,9 +1,9 @@
 import type { DayNumber } from '../core/days';
 import type { Garden } from '../document/schema';
 import { plantingsOn } from '../store/selectors';
-import { cropOf } from '../tables/crops';
 import { listed } from '../words/chartFormat';
 import type { Shown } from './shown';
+import { cropName } from '../document/cropValues';
 
 /** What stands on a bed: "Tomatoes, planted 18 May, and basil, planted 1 June". */
 export function plantedWords(
@@ -18,14 +18,14 @@ export function plantedWords(
       .filter((planting) => planting.bedId === bedId)
       .filter(({ started }) => started > shown.iso(today))
       .sort((one, other) => (one.started < other.started ? -1 : 1))[0];
-    const name = coming && cropOf(coming.cropId)?.name.toLowerCase();
+    const name = coming && cropName(garden, coming.cropId).toLowerCase();
     return coming
       ? `Nothing in the ground; ${name} to come ${shown.dayWord(coming.started)}`
       : 'Nothing in the ground';
   }
   return listed(
     standing.map(({ cropId, how, started }) => {
-      const name = cropOf(cropId)?.name ?? cropId;
+      const name = cropName(garden, cropId);
       return `${name}, ${how} ${shown.dayWord(started)}`;
     }),
   );

@@ -3,8 +3,8 @@ import type { ReadingContext, UnitSystem } from '../amounts/amount';
 import type { DayNumber } from '../core/days';
 import type { Garden } from '../document/schema';
 import { plantingsOn, todayOf } from '../store/selectors';
-import { cropOf } from '../tables/crops';
 import { useGarden, useMowings } from './store';
+import { cropName } from '../document/cropValues';
 
 /** What a typed amount may name: this garden's containers, lawns, beds and what stands on them. */
 export function readingContext(
@@ -20,7 +20,7 @@ export function readingContext(
       id: bed.id,
       names: [
         bed.name,
-        ...plantingsOn(garden, bed.id, today).flatMap(({ cropId }) => cropOf(cropId)?.name ?? []),
+        ...plantingsOn(garden, bed.id, today).map(({ cropId }) => cropName(garden, cropId)),
       ],
     })),
   };

@@ -17,6 +17,7 @@ import type {
   Lawn,
   LawnKind,
   Mowing,
+  OwnCrop,
   OwnMaterial,
   Planting,
   Stock,
@@ -292,6 +293,10 @@ export interface GardenActions {
     from: string,
     to: string,
   ): Edited<{ readonly stores: number; readonly layers: number }>;
+  addCrop(crop: New<OwnCrop>): Edited<string>;
+  editCrop(id: string, changes: Partial<New<OwnCrop>>): Edited;
+  /** `in-use` while a planting is of it */
+  deleteCrop(id: string): Edited;
   addContainer(container: New<Container>): Edited<string>;
   editContainer(id: string, changes: Partial<New<Container>>, gesture?: string): Edited;
   /** `in-use` while an amount was typed in it */

@@ -17,8 +17,8 @@ import { drawsSeed } from '../../app/document/drawsQuestion';
 import type { Bed, Garden } from '../../app/document/schema';
 import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
 import { cautionWords } from '../../app/words/cautions';
-import { cropOf } from '../../app/tables/crops';
 import { basisOf } from '../../app/tables/thresholds';
+import { cropName } from '../../app/document/cropValues';
 
 /** Nitrogen over the bed's edge each day, summed by where it came from or went to. */
 function acrossEdge(result: SeasonResult, place: Source | Sink): number[] {
@@ -114,7 +114,7 @@ export function bedAsJson(
       const typed = garden.plantings.find(({ id }) => id === planting.id);
       return {
         id: planting.id,
-        crop: typed === undefined ? null : (cropOf(typed.cropId)?.name ?? typed.cropId),
+        crop: typed === undefined ? null : cropName(garden, typed.cropId),
         started: textFromDay(planting.startDay),
         cleared: planting.clearingDay === null ? null : textFromDay(planting.clearingDay),
         demand: planting.demand,

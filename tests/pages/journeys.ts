@@ -27,7 +27,10 @@ export async function openSampleImagined(garden: Page): Promise<void> {
   await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
 }
 
-export const goTo = (garden: Page, place: 'This week' | 'Beds' | 'Garden'): Promise<void> =>
+export const goTo = (
+  garden: Page,
+  place: 'This week' | 'Beds' | 'Tables' | 'Garden',
+): Promise<void> =>
   garden.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click();
 
 /** The one line of the laying form that stands for a bed not chosen yet. */

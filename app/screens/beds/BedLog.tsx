@@ -7,7 +7,6 @@ import type { LookEvent } from '../../document/looks';
 import type { Application, Bed, GardenEvent } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { layersOn } from '../../store/selectors';
-import { cropOf } from '../../tables/crops';
 import { percent } from '../../words/chartFormat';
 import { lookAdvice } from '../../words/lookWords';
 import { editFailureSentence } from '../../words/messages';
@@ -29,6 +28,7 @@ import { soilWasCold } from './soilWasCold';
 import type { PlainEvent, PlainEventKind } from './readEvent';
 import { nitrateTestWords } from './nitrateTestWords';
 import { takenOff, type Raking } from './raking';
+import { cropName } from '../../document/cropValues';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -81,8 +81,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   const ofCrop = (event: GardenEvent): string => {
     if (event.kind !== 'harvest') return '';
     const planting = garden.plantings.find(({ id }) => id === event.plantingId);
-    const crop = planting && cropOf(planting.cropId);
-    return crop ? ` of ${crop.name.toLowerCase()}` : '';
+    return planting ? ` of ${cropName(garden, planting.cropId).toLowerCase()}` : '';
   };
   const leftOf = (layer: Application): string | null => {
     if (layer.placement !== 'laid') return null;

@@ -1,13 +1,13 @@
 import { useId, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import type { Bed, Planting } from '../../document/schema';
-import { cropOf } from '../../tables/crops';
 import { percent } from '../../words/chartFormat';
 import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { emergenceLine } from './emergenceLine';
 import { PlantingDialog } from './PlantingDialog';
+import { cropById, cropName } from '../../document/cropValues';
 
 /** What stands, stood and will stand on a bed. */
 export function BedPlantings(props: {
@@ -29,7 +29,14 @@ export function BedPlantings(props: {
   const line = (planting: Planting): string => {
     const parts = [
       `${planting.how} ${shown.day(planting.started)}`,
-      results ? emergenceLine(planting, results.season, shown.style) : '',
+      results
+        ? emergenceLine(
+            planting,
+            cropById(garden, planting.cropId)?.tableId ?? '',
+            results.season,
+            shown.style,
+          )
+        : '',
       planting.share < 1 ? `on ${percent(planting.share)} of the bed` : '',
       planting.firstHarvest ? `first pick ${shown.dayWord(planting.firstHarvest)}` : '',
       planting.cleared ? `cleared ${shown.day(planting.cleared)}, tops ${planting.tops}` : '',
@@ -51,7 +58,7 @@ export function BedPlantings(props: {
       {plantings.length === 0 && <p>Nothing has been sown or planted here yet.</p>}
       <ol className="plain-list log-list">
         {plantings.map((planting) => {
-          const name = cropOf(planting.cropId)?.name ?? planting.cropId;
+          const name = cropName(garden, planting.cropId);
           const result = results?.season.plantings.find(({ id }) => id === planting.id);
           return (
             <li key={planting.id} className="log-entry">

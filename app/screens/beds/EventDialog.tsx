@@ -9,7 +9,6 @@ import { measureText } from '../../amounts/measureText';
 import { dayOf, textFromDay } from '../../core/days';
 import { soilOf } from '../../document/seasonInput';
 import type { Bed, GardenEvent } from '../../document/schema';
-import { cropOf } from '../../tables/crops';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { eventDoubt } from '../../document/eventDoubt';
 import { eventDoubtSentence } from '../../words/eventDoubtWords';
@@ -20,6 +19,7 @@ import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { readEvent, type EventEntry, type PlainEventKind } from './readEvent';
 import { SoilTestFields } from './SoilTestFields';
+import { cropName } from '../../document/cropValues';
 
 const titles: Readonly<Record<PlainEventKind, string>> = {
   water: 'Water given to',
@@ -158,7 +158,7 @@ export function EventDialog(props: {
                     label: null,
                     options: plantings.map((planting) => ({
                       value: planting.id,
-                      label: `${cropOf(planting.cropId)?.name ?? planting.cropId}, ${planting.how} ${shown.dayWord(planting.started)}`,
+                      label: `${cropName(garden, planting.cropId)}, ${planting.how} ${shown.dayWord(planting.started)}`,
                     })),
                   },
                 ]}

@@ -9,7 +9,6 @@ import { measureText } from '../../amounts/measureText';
 import { readMeasure } from '../../amounts/readMeasure';
 import { textFromDay } from '../../core/days';
 import type { Planting } from '../../document/schema';
-import { cropOf } from '../../tables/crops';
 import { estimateWithUnit } from '../../words/figures';
 import {
   amountFailureSentence,
@@ -17,10 +16,11 @@ import {
   editFailureSentence,
 } from '../../words/messages';
 import { noduleChoices, topsChoices } from '../choices';
-import { cropGroups } from '../lists';
+import { cropGroupsOf } from '../lists';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
+import { cropById } from '../../document/cropValues';
 
 const shares = ['1', '0.75', '0.5', '0.33', '0.25', '0.1'] as const;
 const shareWords: Readonly<Record<string, string>> = {
@@ -70,7 +70,7 @@ export function PlantingDialog(props: {
   const [asked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const change = (changes: Partial<Planting>) => setDraft((now) => ({ ...now, ...changes }));
-  const crop = cropOf(draft.cropId);
+  const crop = cropById(garden, draft.cropId);
   const perArea = shown.system === 'us' ? 'sq ft' : 'm²';
   // a pick is typed by weight, from one unit of the ground the person measures in
   const areaOf = shown.units.area.size;
@@ -132,11 +132,11 @@ export function PlantingDialog(props: {
           <PickOne
             label="Crop"
             value={draft.cropId}
-            groups={cropGroups}
+            groups={cropGroupsOf(garden)}
             onPick={(cropId) =>
               change({
                 cropId,
-                how: cropOf(cropId)?.clock === 'planting' ? 'planted' : 'sown',
+                how: cropById(garden, cropId)?.clock === 'planting' ? 'planted' : 'sown',
               })
             }
             echo={crop && standsFor(crop.usualDays.typical)}

@@ -7,8 +7,8 @@ import { growsFrom } from '../../core/season/plantingAccount';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';
-import { cropOf } from '../../tables/crops';
 import type { ChartUnits } from '../../words/chartUnits';
+import { cropById, cropName } from '../../document/cropValues';
 
 /** How a material looks in a drawing. */
 export function stuffOf({ row }: MaterialValues): Stuff {
@@ -44,7 +44,7 @@ const layersOf = (garden: Garden, results: BedResults) =>
 const isCoverCrop = ({ crop }: PlantingInput): boolean => crop.excessClass === 'cover';
 
 /** Crops whose tops went into the soil: they feed what comes after, as anything that is dug in. */
-const dugInCrops = ({ input, season }: BedResults): readonly LayerOnChart[] =>
+const dugInCrops = (garden: Garden, { input, season }: BedResults): readonly LayerOnChart[] =>
   input.plantings.flatMap((planting) =>
     planting.topsFate === 'dug in' &&
     planting.clearingDay !== null &&
@@ -52,7 +52,7 @@ const dugInCrops = ({ input, season }: BedResults): readonly LayerOnChart[] =>
       ? [
           {
             id: `tops ${planting.id}`,
-            name: cropOf(planting.crop.id)?.name ?? planting.crop.id,
+            name: cropName(garden, planting.crop.id),
             day: planting.clearingDay,
             laidDepth: 0,
             inSoil: true,
@@ -76,7 +76,7 @@ export function seasonChartData(
       startDay <= season.today && (clearingDay === null || clearingDay > season.today),
   );
   const [main] = standing.length > 0 ? standing : input.plantings.slice(-1);
-  const row = main ? cropOf(main.crop.id) : undefined;
+  const row = main ? cropById(garden, main.crop.id) : undefined;
   return {
     result: season,
     verdict,
@@ -108,7 +108,7 @@ export function seasonChartData(
     ),
     plantings: input.plantings.map((planting) => ({
       id: planting.id,
-      name: cropOf(planting.crop.id)?.name ?? planting.crop.id,
+      name: cropName(garden, planting.crop.id),
       sown: planting.sown,
       flowerDay:
         planting.crop.flowerDays === null ? null : growsFrom(planting) + planting.crop.flowerDays,
@@ -125,7 +125,7 @@ export function seasonChartData(
         inSoil: layer.placement !== 'laid',
         stuff: stuffOf(material),
       })),
-      ...dugInCrops(results),
+      ...dugInCrops(garden, results),
     ],
     units,
   };

@@ -1,8 +1,8 @@
 import { materialById, materialFrom } from '../../document/materialValues';
 import type { Garden } from '../../document/schema';
-import { cropOf } from '../../tables/crops';
 import { coefficientWords, type Remedy } from '../../words/drawnWords';
 import { stuffName } from './chartData';
+import { cropName } from '../../document/cropValues';
 
 /** Something that is not known for sure, as a gardener asks about it, and what would settle it. */
 export interface DrawnName {
@@ -81,7 +81,7 @@ export function drawnName(
   const crop = after(name, 'need of ');
   if (crop !== null)
     return {
-      words: `the appetite of ${lower(cropOf(crop)?.name ?? crop)}`,
+      words: `the appetite of ${lower(cropName(garden, crop))}`,
       remedy: 'picks',
     };
   if (after(name, 'organic matter of ') !== null)

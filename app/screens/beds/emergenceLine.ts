@@ -11,11 +11,13 @@ const imagined = dayKinds.indexOf('imagined');
 
 /** When a sowing is up, by the soil of its bed's run; '' for plants, and where it cannot be foretold. */
 export function emergenceLine(
-  { how, started, cleared, cropId }: Planting,
+  { how, started, cleared }: Planting,
+  /** of the table's row */
+  tableId: string,
   season: SeasonResult,
   style: DayStyle,
 ): string {
-  const of = (cropEmergence as Readonly<Record<string, CropEmergence | undefined>>)[cropId];
+  const of = (cropEmergence as Readonly<Record<string, CropEmergence | undefined>>)[tableId];
   if (how !== 'sown' || !of) return '';
   const sown = dayOf(started);
   const emergence = emergenceOf(trialsOf(of.trials), sown, season);

@@ -1,7 +1,7 @@
 import type { LookKind } from '../../core/season/draws/signs';
 import { lookAnswers, type Garden } from '../../document/schema';
 import type { LookEvent } from '../../document/looks';
-import { cropOf } from '../../tables/crops';
+import { cropById } from '../../document/cropValues';
 
 /** The answers as they stand in the dialog; null, or not there: not looked. */
 export type LookEntry = Readonly<Partial<Record<LookKind, string | null>>>;
@@ -38,5 +38,5 @@ export const hasLegumeOn = (garden: Garden, bedId: string, date: string): boolea
       planting.bedId === bedId &&
       planting.started <= date &&
       (planting.cleared === null || planting.cleared >= date) &&
-      (cropOf(planting.cropId)?.legume ?? null) !== null,
+      (cropById(garden, planting.cropId)?.legume ?? null) !== null,
   );

@@ -7,6 +7,7 @@ import { foundWords } from '../../words/tableWords';
 import { CitedRows } from '../CitedRows';
 import { useDesk } from '../desk';
 import { useGarden, useMowings } from '../store';
+import { freeName, showOpenRow } from './ownRows';
 import { OwnMaterialFields } from './OwnMaterialFields';
 import { RowList, type ListedGroup, type ListedLine } from './RowList';
 import { matches, SearchField } from './SearchField';
@@ -63,20 +64,15 @@ export function MaterialTable() {
   const count = (list: readonly ListedGroup<MaterialRow>[]) =>
     list.reduce((sum, { lines }) => sum + lines.length, 0);
   const addOwn = (row: MaterialRow) => {
-    const taken = new Set(garden.materials.map(({ name }) => name));
-    const first = `My ${row.name.charAt(0).toLowerCase()}${row.name.slice(1)}`.slice(0, 70);
-    let name = first;
-    for (let number = 2; taken.has(name); number++) name = `${first} ${number}`;
+    const name = freeName(
+      row.name,
+      garden.materials.map((material) => material.name),
+    );
     const result = addMaterial({ name, basedOn: row.id });
     if (result.ok) {
       setTyped('');
       setOpen(result.value);
-      // its line stands above the one that was pressed
-      setTimeout(() => {
-        const line = document.querySelector<HTMLElement>('.row-name[aria-expanded="true"]');
-        line?.scrollIntoView({ block: 'start' });
-        line?.focus();
-      });
+      showOpenRow();
     }
     announce(result.ok ? `Added: ${name}.` : editFailureSentence(result.error));
   };
@@ -95,7 +91,7 @@ export function MaterialTable() {
           columns={materialColumns}
           open={open}
           onOpen={setOpen}
-          detail={(id) => {
+          renderDetail={(id) => {
             const mine = garden.materials.find((one) => one.id === id);
             const row = materialOf(mine?.basedOn ?? id);
             if (!row) return null;

@@ -21,7 +21,7 @@ export function RowList<Line>(props: {
   readonly columns: readonly Column<Line>[];
   readonly open: string | null;
   readonly onOpen: (id: string | null) => void;
-  readonly detail: (id: string) => ReactNode;
+  readonly renderDetail: (id: string) => ReactNode;
 }) {
   const base = useId();
   const { columns } = props;
@@ -69,7 +69,7 @@ export function RowList<Line>(props: {
                   {isOpen && (
                     <tr className="row-detail">
                       <td colSpan={columns.length + 1} id={detailId}>
-                        <div className="row-detail-body">{props.detail(id)}</div>
+                        <div className="row-detail-body">{props.renderDetail(id)}</div>
                       </td>
                     </tr>
                   )}

@@ -74,6 +74,8 @@ export function cropNumbers(row: CropRow): readonly { name: string; row: Row }[]
           { name: 'Fetches from the air, usually', row: row.legume.usualPercentFixed },
           { name: 'Fetches from the air at most', row: row.legume.highPercentFixed },
           { name: 'Days until its nodules work', row: row.legume.nodulationDays },
+          { name: 'Nitrate that halts it while in leaf', row: row.legume.leafyLimit },
+          { name: 'Nitrate that halts it while in pod', row: row.legume.poddingLimit },
         ]
       : []),
   ];

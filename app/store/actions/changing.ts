@@ -10,10 +10,11 @@ export interface ActionTools {
   readonly today: () => string;
 }
 
+type Lists = { [Key in keyof Garden]-?: NonNullable<Garden[Key]> };
 type Listed = {
-  [Key in keyof Garden]: Garden[Key] extends readonly { id: string }[] ? Key : never;
-}[keyof Garden];
-export type ThingOf<List extends Listed> = Garden[List][number];
+  [Key in keyof Lists]: Lists[Key] extends readonly { id: string }[] ? Key : never;
+}[keyof Lists];
+export type ThingOf<List extends Listed> = Lists[List][number];
 
 /** The open garden, or the failure that there is none. */
 export const openGarden = ({ read }: ActionTools): Edited<Garden> => {
@@ -29,7 +30,7 @@ export function thingOf<List extends Listed>(
 ): Edited<{ readonly garden: Garden; readonly thing: ThingOf<List> }> {
   const open = openGarden(tools);
   if (!open.ok) return open;
-  const things: readonly { readonly id: string }[] = open.value[list];
+  const things: readonly { readonly id: string }[] = open.value[list] ?? [];
   const thing = things.find((one) => one.id === id);
   return thing
     ? success({ garden: open.value, thing: thing as ThingOf<List> })
@@ -56,7 +57,7 @@ export function changeIn<List extends Listed>(
   id: string,
   changes: Partial<ThingOf<List>>,
 ): void {
-  const things = garden[list] as { id: string }[];
+  const things = (garden[list] ?? []) as { id: string }[];
   const index = things.findIndex((one) => one.id === id);
   const thing = things[index];
   if (!thing) return;

@@ -1,22 +1,26 @@
 import { failure } from '../../core/result';
 import { mowingAccount } from '../../document/accounts';
 import type { Amount, Garden } from '../../document/schema';
-import { cropOf } from '../../tables/crops';
 import { stepNames } from '../../words/stepNames';
 import type { Edited, GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools, type ThingOf } from './changing';
+import { cropName } from '../../document/cropValues';
 
-type Thing = 'Bed' | 'Planting' | 'Lawn' | 'Stock' | 'Material' | 'Container';
-type ThingActions = Pick<GardenActions, `${'add' | 'edit' | 'delete'}${Thing}` | 'weighContainer' | 'swapMaterial'>;
+type Thing = 'Bed' | 'Planting' | 'Lawn' | 'Stock' | 'Material' | 'Crop' | 'Container';
+type ThingActions = Pick<
+  GardenActions,
+  `${'add' | 'edit' | 'delete'}${Thing}` | 'weighContainer' | 'swapMaterial'
+>;
 
-type Kept = 'beds' | 'plantings' | 'lawns' | 'stock' | 'materials' | 'containers';
+type Kept = 'beds' | 'plantings' | 'lawns' | 'stock' | 'materials' | 'crops' | 'containers';
 const prefixes: Readonly<Record<Kept, string>> = {
   beds: 'bed',
   plantings: 'planting',
   lawns: 'lawn',
   stock: 'stock',
   materials: 'own',
+  crops: 'own-crop',
   containers: 'container',
 };
 
@@ -62,7 +66,7 @@ export function thingActions(tools: ActionTools): ThingActions {
     garden: Garden,
     planting: Pick<ThingOf<'plantings'>, 'cropId' | 'bedId'>,
   ): string => {
-    const crop = cropOf(planting.cropId)?.name.toLowerCase() ?? planting.cropId;
+    const crop = cropName(garden, planting.cropId).toLowerCase();
     const bed = garden.beds.find(({ id }) => id === planting.bedId)?.name;
     return bed === undefined ? crop : `${crop} on ${bed}`;
   };
@@ -70,7 +74,7 @@ export function thingActions(tools: ActionTools): ThingActions {
   const add = <List extends Kept>(list: List, thing: Omit<ThingOf<List>, 'id'>): Edited<string> => {
     const open = openGarden(tools);
     if (!open.ok) return open;
-    const id = freshIds(prefixes[list], open.value[list])();
+    const id = freshIds(prefixes[list], open.value[list] ?? [])();
     const whole = { ...thing, id } as unknown as ThingOf<List>;
     return editFor(
       tools,
@@ -78,7 +82,7 @@ export function thingActions(tools: ActionTools): ThingActions {
         ? stepNames.plant(whole.how, nameOf(open.value, list, whole))
         : stepNames.add(nameOf(open.value, list, whole)),
       (garden) => {
-        (garden[list] as ThingOf<List>[]).push(whole);
+        ((garden[list] ??= []) as ThingOf<List>[]).push(whole);
       },
       id,
     );
@@ -192,6 +196,13 @@ export function thingActions(tools: ActionTools): ThingActions {
         counts,
       );
     },
+
+    addCrop: (crop) => add('crops', crop),
+    editCrop: (id, changes) => change('crops', id, changes),
+    deleteCrop: (id) =>
+      remove('crops', id, ({ plantings }) =>
+        usedBy({ planting: plantings.filter(({ cropId }) => cropId === id).length }),
+      ),
 
     addContainer: (container) => add('containers', container),
     editContainer: (id, changes, gesture) => change('containers', id, changes, gesture),

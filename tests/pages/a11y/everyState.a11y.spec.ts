@@ -198,6 +198,24 @@ test('dialogs of a bed', async ({ garden }) => {
   await look(garden, 'a planting');
 });
 
+test('tables', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Tables');
+  await look(garden, 'materials');
+  await garden.getByRole('button', { name: 'Wheat straw', exact: true }).click();
+  await garden.getByRole('button', { name: 'Make a row of my own from it' }).click();
+  await garden.getByLabel('Nitrogen (% of dry weight)').fill('much');
+  await garden.keyboard.press('Tab');
+  await look(garden, 'a material of one’s own, a number not understood');
+  await garden.getByRole('radio', { name: 'Crops' }).check();
+  await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
+  await look(garden, 'a crop');
+  await garden.getByRole('radio', { name: 'A mixture' }).check();
+  await garden.getByText('The sum', { exact: true }).click();
+  await garden.getByLabel('Carbon to nitrogen (to 1)').fill('90');
+  await look(garden, 'a mixture that cannot be');
+});
+
 test('garden', async ({ garden, folder }) => {
   await openSample(garden);
   await goTo(garden, 'Garden');

@@ -1,0 +1,164 @@
+import { useRef, useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
+import { MeasureField } from '../../controls/MeasureField';
+import { SettledQuantityField } from '../../controls/QuantityField';
+import { TextField } from '../../controls/TextField';
+import type { OwnCrop } from '../../document/schema';
+import type { CropRow } from '../../tables/shapes';
+import { twoFigures } from '../../words/figures';
+import { editFailureSentence } from '../../words/messages';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { cropUsesWords } from './usedBy';
+
+type OwnNumber = Exclude<keyof OwnCrop, 'id' | 'name' | 'basedOn' | 'note'>;
+
+/** A whole or broken number within bounds; empty leaves the table's. */
+function NumberField(props: {
+  readonly label: string;
+  readonly value: number | undefined;
+  readonly otherwise: number;
+  readonly low: number;
+  readonly high: number;
+  /** inside units in one of the unit shown */
+  readonly size?: number;
+  readonly onCommit: (value: number | null) => void;
+}) {
+  const size = props.size ?? 1;
+  const low = props.low / size;
+  const high = props.high / size;
+  return (
+    <SettledQuantityField
+      label={props.label}
+      value={props.value ?? null}
+      mayBeEmpty
+      echo={
+        props.value === undefined ? `The table’s: ${twoFigures(props.otherwise / size)}` : undefined
+      }
+      show={(value) => String(Number((value / size).toPrecision(4)))}
+      read={(text) => {
+        const value = Number(text.replace(',', '.').trim());
+        return value >= low && value <= high
+          ? { value: value * size }
+          : {
+              trouble: {
+                sentence: `It is a number from ${twoFigures(low)} to ${twoFigures(high)}.`,
+                suggestion: String(Number((props.otherwise / size).toPrecision(2))),
+              },
+            };
+      }}
+      onCommit={props.onCommit}
+    />
+  );
+}
+
+/** A crop of one's own: a variety that is earlier, bigger or hungrier than the table's row. */
+export function OwnCropFields(props: {
+  readonly own: OwnCrop;
+  readonly row: CropRow;
+  readonly onGone: () => void;
+}) {
+  const { own, row } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const { nitrogenPerArea, yieldPerArea } = shown.units;
+  const announce = useAnnounce();
+  const holder = useRef<HTMLDivElement>(null);
+  const [refused, setRefused] = useState<string | null>(null);
+  const editCrop = useMowings((state) => state.editCrop);
+  const deleteCrop = useMowings((state) => state.deleteCrop);
+  const change = (changes: Partial<Record<keyof OwnCrop, unknown>>) => {
+    const result = editCrop(own.id, changes as Partial<OwnCrop>);
+    setRefused(result.ok ? null : editFailureSentence(result.error));
+  };
+  const number = (key: OwnNumber) => (value: number | null) =>
+    change({ [key]: value ?? undefined });
+  return (
+    <div ref={holder} className="own-row">
+      <p>
+        Rests on {row.name.charAt(0).toLowerCase() + row.name.slice(1)}.{' '}
+        {cropUsesWords(garden, own.id)} Choose it where something is sown or planted.
+      </p>
+      <div className="fields">
+        <TextField label="Name" value={own.name} onCommit={(name) => change({ name })} />
+        <NumberField
+          label={`Nitrogen it takes up (${nitrogenPerArea.symbol})`}
+          value={own.uptakeGramsPerM2}
+          otherwise={row.uptake.typical}
+          low={0.1}
+          high={100}
+          size={nitrogenPerArea.size}
+          onCommit={number('uptakeGramsPerM2')}
+        />
+        <NumberField
+          label={`A good pick (${yieldPerArea.symbol})`}
+          value={own.goodYieldKilogramsPerM2}
+          otherwise={row.goodYield.typical}
+          low={0.01}
+          high={100}
+          size={yieldPerArea.size}
+          onCommit={number('goodYieldKilogramsPerM2')}
+        />
+        <NumberField
+          label="Days to the first pick"
+          value={own.firstHarvestDays}
+          otherwise={row.firstHarvestDays.typical}
+          low={1}
+          high={2000}
+          onCommit={number('firstHarvestDays')}
+        />
+        <NumberField
+          label="Days it stands"
+          value={own.usualDays}
+          otherwise={row.usualDays.typical}
+          low={1}
+          high={2000}
+          onCommit={number('usualDays')}
+        />
+        <MeasureField
+          label="Roots reach down"
+          measure="depth"
+          units={shown.system}
+          value={own.rootDepthCentimetres === undefined ? null : own.rootDepthCentimetres * 10}
+          mayBeEmpty
+          echo={
+            own.rootDepthCentimetres === undefined
+              ? `The table’s: ${shown.estimate(row.rootDepthCentimetres.typical * 10, shown.units.depth)}`
+              : undefined
+          }
+          onCommit={(millimetres) =>
+            number('rootDepthCentimetres')(millimetres === null ? null : millimetres / 10)
+          }
+        />
+        <TextField
+          label="Where the numbers are from"
+          value={own.note ?? ''}
+          mayBeEmpty
+          maxLength={2000}
+          onCommit={(note) => change({ note: note === '' ? undefined : note })}
+        />
+      </div>
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+      <div className="button-row">
+        <button
+          type="button"
+          className="button-small"
+          onClick={() => {
+            const table = holder.current?.closest('table');
+            const result = deleteCrop(own.id);
+            if (!result.ok) return setRefused(editFailureSentence(result.error));
+            props.onGone();
+            announce(`Deleted: ${own.name}. Undo brings it back.`);
+            table?.querySelector<HTMLElement>('.row-name')?.focus();
+          }}
+        >
+          Delete {own.name}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+// The tables: found, opened, set right by a laboratory's numbers; and a mixture put together.
+import { hear, listen } from './a11y/heard';
+import { expect, test } from './fixtures';
+import { goTo, openSample } from './journeys';
+
+test('a laboratory’s numbers in place of a row, used wherever the row was', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Tables');
+  await listen(garden);
+  await garden.getByLabel('Find a material').fill('wheat');
+  await hear(garden, '1 of 66 materials');
+  await garden.getByRole('button', { name: 'Wheat straw', exact: true }).click();
+  await garden.getByRole('button', { name: 'Make a row of my own from it' }).click();
+  await expect(garden.getByRole('button', { name: 'My wheat straw', exact: true })).toBeFocused();
+  await garden.getByLabel('Nitrogen (% of dry weight)').fill('9 g/kg');
+  await garden.keyboard.press('Tab');
+  await expect(garden.getByLabel('Nitrogen (% of dry weight)')).toHaveValue('0.9');
+  const own = garden.getByRole('row').filter({ hasText: 'My wheat straw' }).first();
+  await expect(own).toContainText('0.9');
+  await expect(own).toContainText('yours');
+  await garden.getByLabel('Carbon to nitrogen (to 1)').fill('lots');
+  await garden.keyboard.press('Tab');
+  await expect(garden.getByText('Carbon to nitrogen begins with a number.')).toBeVisible();
+  await garden.getByRole('button', { name: 'Use “20 to 1”' }).click();
+  await garden.keyboard.press('Tab');
+  // straw with 0.9 % nitrogen and 20 to 1 would hold 18 % carbon
+  await expect(garden.getByText(/do not fit together/)).toBeVisible();
+  await garden.getByRole('button', { name: 'Use it wherever the table’s row is used' }).click();
+  await hear(garden, 'My wheat straw now stands in');
+  await garden.getByRole('button', { name: 'Delete My wheat straw' }).click();
+  await expect(garden.getByText(/It is still used by/)).toBeVisible();
+});
+
+test('a crop of one’s own can be sown', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Tables');
+  await garden.getByRole('radio', { name: 'Crops' }).check();
+  await garden.getByLabel('Find a crop').fill('toma');
+  await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
+  await garden.getByRole('button', { name: 'Make a row of my own from it' }).click();
+  await garden.getByLabel('Days to the first pick').fill('50');
+  await garden.keyboard.press('Tab');
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Kitchen bed', exact: true }).click();
+  await garden.getByRole('button', { name: 'Sow or plant something…' }).click();
+  const dialog = garden.getByRole('dialog');
+  await dialog.getByLabel('Crop').selectOption('My tomatoes');
+  await dialog.getByRole('button', { name: 'Add it' }).click();
+  await expect(dialog).toHaveCount(0);
+  await expect(garden.getByText('My tomatoes').first()).toBeVisible();
+});
+
+test('a mixture says how much, and what cannot be met', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Tables');
+  await garden.getByRole('radio', { name: 'A mixture' }).check();
+  await expect(garden.getByText(/^It comes to 30 to 1/)).toBeVisible();
+  await garden.getByLabel('Carbon to nitrogen (to 1)').fill('90');
+  await expect(garden.getByText(/^No amount of maple leaves gets there/)).toBeVisible();
+  await garden.getByLabel('Carbon to nitrogen (to 1)').fill('25');
+  await garden.getByLabel('Water (% of weight)').fill('30');
+  await expect(garden.getByText(/^It is too wet by/)).toBeVisible();
+  await garden.getByRole('checkbox', { name: 'Find how much' }).first().check();
+  await expect(garden.getByText('There is nothing in the mixture yet.')).toBeVisible();
+  // what was typed is still there after a walk through the window
+  await goTo(garden, 'Beds');
+  await goTo(garden, 'Tables');
+  await expect(garden.getByLabel('Water (% of weight)')).toHaveValue('30');
+});
