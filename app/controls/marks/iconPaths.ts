@@ -19,6 +19,7 @@ export const iconPaths = {
   /** two plots with a path between, one sown */
   plots: 'M2 3 H8 V17 H2 Z M12 3 H18 V17 H12 Z M15 6.5 V6.6 M15 10 V10.1 M15 13.5 V13.6',
   /** the way in through the hedge */
+  garden: 'M2.5 2.5 H17.5 V17.5 H12 M2.5 2.5 V17.5 H8 M8 17.5 V9.5 H12 V17.5 M5.5 6 H14.5',
   rake: 'M16.5 2 L8 11.5 M4 10 L10.5 16 M4 10 L2.3 11.9 M6.2 12 L4.5 13.9 M8.3 14 L6.6 15.9 M10.5 16 L8.8 17.9',
   spade: 'M14 2 L18 6 M16 4 L9.5 10.5 M7 8 L12 13 C11 16.5 7.5 17.5 2.5 17.5 C2.5 12.5 3.5 9 7 8 Z',
   bucket: 'M3.5 7 H16.5 L15 17.5 H5 Z M4 7 C4 0.5 16 0.5 16 7',
