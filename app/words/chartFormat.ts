@@ -77,6 +77,12 @@ export const amountWithUnit = (inside: number, unit: ChartUnit): string =>
 export const amountSpoken = (inside: number, unit: ChartUnit): string =>
   `${amount(inside, unit)} ${unit.long}`;
 
+/** A temperature in whole degrees, without its unit. */
+export function degrees(celsius: number, { warmth }: Pick<ChartUnits, 'warmth'>): string {
+  const rounded = Math.round(celsius * warmth.perInside + warmth.zero);
+  return minus(String(rounded === 0 ? 0 : rounded));
+}
+
 /** A column of an account: always the same decimals, one more than an estimate shows. */
 export function accountAmount(inside: number, unit: ChartUnit): string {
   const decimals = unit.decimals + 1;

@@ -23,6 +23,8 @@ export interface ChartUnits {
   readonly depth: ChartUnit;
   /** from mm of rain */
   readonly rain: ChartUnit;
+  /** from °C: a value is shown as `celsius * perInside + zero` */
+  readonly warmth: ChartUnit & { readonly zero: number };
   /** how deep the soil is that a laboratory's sample stands for: 0-30 cm */
   readonly topSoil: string;
   readonly dayFirst: boolean;
@@ -33,6 +35,7 @@ export const metricChartUnits: ChartUnits = {
   nitrogenOnBed: { short: 'g', long: 'grams', perInside: 1, decimals: 0 },
   depth: { short: 'mm', long: 'millimetres', perInside: 1, decimals: 0 },
   rain: { short: 'mm', long: 'millimetres', perInside: 1, decimals: 0 },
+  warmth: { short: '°C', long: 'degrees Celsius', perInside: 1, zero: 0, decimals: 0 },
   topSoil: '30 cm',
   dayFirst: true,
 };
@@ -51,6 +54,8 @@ export const usChartUnits: ChartUnits = {
   nitrogenOnBed: { short: 'oz', long: 'ounces', perInside: ouncesPerGram, decimals: 1 },
   depth: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2, onRuler: true },
   rain: { short: 'in', long: 'inches', perInside: 1 / 25.4, decimals: 2 },
+  // exact by definition
+  warmth: { short: '°F', long: 'degrees Fahrenheit', perInside: 1.8, zero: 32, decimals: 0 },
   // 11.8 in
   topSoil: '12 in',
   dayFirst: false,

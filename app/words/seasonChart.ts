@@ -30,6 +30,7 @@ export const seasonPanelWords = {
   noPlanting: 'nothing on these days',
   noLayer: 'nothing on these days',
   rain: 'Rain and watering',
+  warmth: 'Warmth of air and soil',
   imagined: 'imagined from here',
   today: 'today',
   test: 'soil test',
@@ -39,14 +40,17 @@ export const seasonPanelWords = {
 export const nitrateTitle = (units: Pick<ChartUnits, 'topSoil'>): string =>
   `Nitrogen ready in the top ${units.topSoil} of soil`;
 
-/** The two lines of what is enough for the crop, at their ends. */
-export const enoughWords: Readonly<Record<'from' | 'past', (mgPerKg: number) => string>> = {
-  from: (mgPerKg) => `enough from ${mgPerKg} mg/kg`,
-  past: (mgPerKg) => `ample from ${mgPerKg} mg/kg`,
-};
-
-/** The band about the line of what is ready. */
-export const likelyWords = '8 seasons of 10';
+/** Lines of the key beside the lower panels. */
+export const keyWords = {
+  ready: 'ready',
+  likely: '8 seasons of 10',
+  from: 'enough from',
+  past: 'ample from',
+  rain: 'rain',
+  watered: 'watered',
+  air: 'air',
+  soil: 'soil',
+} as const;
 
 /** What it is called as a column and in the reading of a day. */
 export const likelyHead = 'likely, 8 seasons of 10';
@@ -61,7 +65,7 @@ export const howToRead = (since: string): string =>
   'Downwards: what of it was lost, or is held back for a while by browns and cover crops. ' +
   'The thin line is what remains for the crop, the thick one what the crop could use, the dotted one what it has taken. ' +
   'Thin far above thick: too much. Dotted under thick: hungry. ' +
-  'In the middle the line is the likely course, and the flecked band holds 8 imagined seasons of 10. ' +
+  'In the next panel the line is the likely course, and the pale band holds 8 imagined seasons of 10. ' +
   'On a crop’s stem a seed, a star, a fruit and two strokes are its start, first flower, first pick and clearing.';
 
 export const dayKindWords = {
@@ -104,22 +108,28 @@ export interface SeasonFindingFacts {
   readonly bySource: Readonly<Record<SupplySource, number>>;
 }
 
-/** The season chart in two or three sentences, for whoever cannot or need not read the drawing. */
-export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): string {
+/** The season chart in words, for whoever cannot or need not read the drawing: what matters, and the rest. */
+export interface SeasonFinding {
+  readonly first: string;
+  readonly more: string;
+}
+
+export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): SeasonFinding {
   const grams = (value: number) => amountWithUnit(value, units.nitrogen);
   const sentences = [stateSentences[facts.verdict.state]];
   if (facts.verdict.state === 'short' && facts.verdict.turnsOn !== null)
     sentences[0] = `The crop goes short from about ${dayWord(facts.verdict.turnsOn, units)}.`;
   if (facts.couldUse > 0.05)
     sentences.push(
-      `By ${dayWord(facts.today, units)} the crops could use ${grams(facts.couldUse)} and have got ${facts.got < 0.05 ? 'next to nothing' : grams(facts.got)}; over the whole season they could use ${grams(facts.couldUseToEnd)}.`,
+      `By ${dayWord(facts.today, units)} the crops could use ${grams(facts.couldUse)} and have got ${facts.got < 0.05 ? 'next to nothing' : grams(facts.got)}; to the season’s end, ${grams(facts.couldUseToEnd)}.`,
     );
   else if (facts.couldUseToEnd > 0.05)
     sentences.push(
       `Over the whole season the crops could use ${grams(facts.couldUseToEnd)}, nearly all of it still to come.`,
     );
+  const rest: string[] = [];
   if (facts.gotToEnd > facts.couldUseToEnd * 1.05 && facts.gotToEnd > facts.couldUseToEnd + 0.2)
-    sentences.push(
+    rest.push(
       `Where much is ready they take more than they can use: ${grams(facts.gotToEnd)} by the end.`,
     );
   const given = (Object.entries(facts.bySource) as [SupplySource, number][])
@@ -131,9 +141,9 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): str
         `${source === 'air' ? 'the air' : seasonLineWords[source]} (${grams(value)})`,
     );
   if (facts.likelyAtEnd)
-    sentences.push(
+    rest.push(
       `On ${dayWord(facts.likelyAtEnd.day, units)} the top ${units.topSoil} will hold ${amount(facts.likelyAtEnd.low, units.nitrogen)} to ${amountWithUnit(facts.likelyAtEnd.high, units.nitrogen)} in 8 imagined seasons of 10.`,
     );
-  if (given.length > 0) sentences.push(`Most of what the bed got came from ${listed(given)}.`);
-  return sentences.join(' ');
+  if (given.length > 0) rest.push(`Most of what the bed got came from ${listed(given)}.`);
+  return { first: sentences.join(' '), more: rest.join(' ') };
 }

@@ -48,6 +48,35 @@ describe('the reckoning itself', () => {
   });
 });
 
+/** A colour laid over paper, as the pale ground of a band is. */
+function laidOver(name: string, share: number, theme: (typeof themes)[number]): string {
+  const parts = (token: string): readonly number[] =>
+    [1, 3, 5].map((at) => Number.parseInt(tokens.get(token)![theme].slice(at, at + 2), 16));
+  const paper = parts('casing');
+  return `#${parts(name)
+    .map((part, at) => Math.round(part * share + (paper[at] ?? 0) * (1 - share)))
+    .map((part) => part.toString(16).padStart(2, '0'))
+    .join('')}`;
+}
+
+describe('edges and weaves of the bands by source: 3 to 1 against the pale ground of any band', () => {
+  const bands = readFileSync(join(import.meta.dirname, '../../app/style/charts/bands.css'), 'utf8');
+  const share = Number(/\.weave-ground \{[^}]*fill-opacity: ([0-9.]+)/.exec(bands)?.[1]);
+  const sources = [...tokens.keys()].filter((name) => name.startsWith('source-'));
+
+  test('the share of colour in a ground was found', () => {
+    expect(share).toBeGreaterThan(0.1);
+    expect(share).toBeLessThan(0.5);
+    expect(sources).toHaveLength(8);
+  });
+
+  test.each(pairs(sources, sources))('%s on the ground of %s by %s', (edge, ground, theme) => {
+    const pale = laidOver(ground, share, theme);
+    tokens.set('pale', { day: pale, night: pale });
+    expect(contrast(edge, 'pale', theme)).toBeGreaterThanOrEqual(3);
+  });
+});
+
 describe('words: 4.5 to 1', () => {
   test.each([
     ...pairs(['ink', 'ink-soft', 'accent'], ['ground', 'ground-raised', 'ground-sunk']),

@@ -11,7 +11,7 @@ import type { DayNumber } from '../../core/days';
 import { supplySources } from '../../core/season/ledger';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import { dayWord } from '../../words/chartFormat';
-import { howToRead, seasonFinding } from '../../words/seasonChart';
+import { howToRead, nitrateTitle, seasonFinding, seasonPanelWords } from '../../words/seasonChart';
 import { useWidth } from '../useWidth';
 import { Weaves } from '../weaves/Weaves';
 import { Backdrop, TodayLine } from './Backdrop';
@@ -20,16 +20,18 @@ import { Crosshair } from './Crosshair';
 import { type DaySpan, type SeasonChartData, spanOf, type Zoom, zooms } from './data';
 import { imaginedStretches, nitrateGeometry, supplyGeometry } from './geometry';
 import { seasonLayout } from './layout';
-import { Legend } from './Legend';
+import { Key, KeyList } from './Key';
+import { keyRows } from './keyRows';
 import { likelyWithin } from './likely';
 import { NitratePanel } from './NitratePanel';
 import { Reading } from './Reading';
 import { readDay, spokenReading, weeklyReadings } from './reading';
 import { seasonSeries } from './series';
 import { labelRoom, wordsInStrips } from './strips';
-import { LayerStrip, PlantingRows, RainStrip, StateStrip } from './StripPanels';
+import { LayerStrip, PlantingRows, RainStrip, StateStrip, WarmthStrip } from './StripPanels';
 import { layerMarks, plantingBars, plantingsInView, rainBars, stateSegments } from './strips';
 import { SupplyPanel } from './SupplyPanel';
+import { warmthGeometry } from './warmth';
 import { WeeksTable } from './WeeksTable';
 
 const zoomWords: Readonly<Record<Zoom, string>> = {
@@ -120,7 +122,15 @@ export function SeasonChart(props: SeasonChartProps) {
           `M${x} ${panel.top} V${panel === layout.layers ? panel.bottom - labelRoom : panel.bottom}`,
       )
       .join(' ');
+  const warmth = warmthGeometry(result, span, layout, units);
   const reading = readDay(props, series, day);
+  const key = keyRows(
+    reading,
+    supply.labels,
+    nitrate,
+    units,
+    rain.bars.some(({ watered }) => watered > 0),
+  );
   const since = `since ${dayWord(from, units)}`;
 
   const season = useMemo(
@@ -200,7 +210,7 @@ export function SeasonChart(props: SeasonChartProps) {
       <figcaption>
         <h3 id={`${id}-name`}>Season of {props.bedName}</h3>
         <p id={`${id}-finding`} className="chart-finding">
-          {finding}
+          {finding.first}
         </p>
       </figcaption>
       <div className="chart-tools">
@@ -307,13 +317,32 @@ export function SeasonChart(props: SeasonChartProps) {
             <PlantingRows bars={bars} layout={layout} />
             <LayerStrip marks={layerMarks(props, span, layout)} layout={layout} />
             <RainStrip bars={rain.bars} top={rain.top} layout={layout} unit={units.rain} />
+            <WarmthStrip geometry={warmth} layout={layout} unit={units.warmth.short} />
+            {!layout.isNarrow && (
+              <Key rows={key} reading={reading} layout={layout} weaves={id} units={units} />
+            )}
           </svg>
         </div>
       </div>
       {layout.isNarrow && (
-        <Legend labels={supply.labels} weaves={id} units={units} nitrate={nitrate} />
+        <KeyList
+          rows={key}
+          weaves={id}
+          heads={{
+            supply: seasonPanelWords.supply,
+            nitrate: nitrateTitle(units),
+            rain: seasonPanelWords.rain,
+            warmth: seasonPanelWords.warmth,
+          }}
+        />
       )}
-      <p className="chart-how small soft">{howToRead(since)}</p>
+      <details className="more more-quiet">
+        <summary>How to read this</summary>
+        <div className="more-body chart-how">
+          {finding.more !== '' && <p>{finding.more}</p>}
+          <p>{howToRead(since)}</p>
+        </div>
+      </details>
       {tableShown && (
         <WeeksTable
           id={`${id}-table`}

@@ -1,43 +1,8 @@
 import type { ChartUnits } from '../../words/chartUnits';
-import { enoughWords, likelyWords, nitrateTitle, testWords } from '../../words/seasonChart';
-import type { NitrateGeometry, NitrateLabel } from './geometry';
+import { nitrateTitle, testWords } from '../../words/seasonChart';
+import type { NitrateGeometry } from './geometry';
 import type { SeasonLayout } from './layout';
 import { PanelTitle, ValueAxis } from './PanelParts';
-
-/** What stands at the right end of a line or band of this panel. */
-export function nitrateLabelWords(
-  { name }: Pick<NitrateLabel, 'name'>,
-  { enough }: Pick<NitrateGeometry, 'enough'>,
-): string {
-  if (name === 'likely') return likelyWords;
-  const line = enough.find((one) => one.name === name);
-  return enoughWords[name](line?.mgPerKg ?? 0);
-}
-
-/** How a line or band looks beside its words. */
-export function NitrateKey(props: {
-  readonly name: NitrateLabel['name'];
-  readonly x: number;
-  readonly y: number;
-  readonly weaves: string;
-}) {
-  const { name, x, y } = props;
-  if (name === 'likely')
-    return (
-      <g>
-        <rect
-          className="chart-likely"
-          x={x}
-          y={y - 5}
-          width="16"
-          height="10"
-          fill={`url(#${props.weaves}-likely)`}
-        />
-        <path className="chart-likely-edge" d={`M${x} ${y - 5} h16 M${x} ${y + 5} h16`} />
-      </g>
-    );
-  return <path className={`chart-enough chart-enough-${name}`} d={`M${x} ${y} h16`} />;
-}
 
 /**
  * What is ready in the top 30 cm: the likely course as a line, where most imagined seasons lie as a
@@ -50,7 +15,6 @@ export function NitratePanel(props: {
   readonly weaves: string;
 }) {
   const { geometry, layout, weaves } = props;
-  const labelX = layout.right + 36;
   return (
     <g className="chart-panel">
       <PanelTitle
@@ -83,14 +47,6 @@ export function NitratePanel(props: {
         >
           {tick.value}
         </text>
-      ))}
-      {(layout.isNarrow ? [] : geometry.labels).map((label) => (
-        <g key={label.name}>
-          <NitrateKey name={label.name} x={labelX} y={label.y} weaves={weaves} />
-          <text className="chart-label" x={labelX + 21} y={label.y} dy="0.35em">
-            {nitrateLabelWords(label, geometry)}
-          </text>
-        </g>
       ))}
       <path className="chart-casing" d={geometry.path} />
       <path className="chart-line chart-line-nitrate" d={geometry.path} />

@@ -2,7 +2,8 @@ import type { ChartUnit } from '../../words/chartUnits';
 import { classOfWord, nitrogenShapes } from '../../words/markShapes';
 import { seasonPanelWords } from '../../words/seasonChart';
 import type { SeasonLayout } from './layout';
-import { PanelTitle } from './PanelParts';
+import { PanelTitle, ValueAxis } from './PanelParts';
+import type { WarmthGeometry } from './warmth';
 import { labelRoom } from './strips';
 
 import type { LayerMark, PlantingBar, RainBar, Stage, StateSegment } from './strips';
@@ -226,6 +227,33 @@ export function RainStrip(props: {
           )}
         </g>
       ))}
+    </g>
+  );
+}
+
+/** The warmth of each day: air from its coldest to its warmest as a band, the soil as a line, frost as a broken line. */
+export function WarmthStrip(props: {
+  readonly geometry: WarmthGeometry;
+  readonly layout: SeasonLayout;
+  /** "°C" */
+  readonly unit: string;
+}) {
+  const { geometry, layout } = props;
+  return (
+    <g className="chart-panel">
+      <PanelTitle
+        layout={layout}
+        panel={layout.warmth}
+        words={seasonPanelWords.warmth}
+        small={props.unit}
+      />
+      <path className="chart-air" d={geometry.air} />
+      <ValueAxis layout={layout} panel={layout.warmth} ticks={geometry.ticks} />
+      {geometry.frost !== null && (
+        <path className="chart-frost" d={`M${layout.left} ${geometry.frost} H${layout.right}`} />
+      )}
+      <path className="chart-casing chart-casing-thin" d={geometry.soil} />
+      <path className="chart-line chart-line-soil" d={geometry.soil} />
     </g>
   );
 }

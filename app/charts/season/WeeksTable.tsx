@@ -1,4 +1,4 @@
-import { amount, dayShort } from '../../words/chartFormat';
+import { amount, dayShort, degrees } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { likelyHead, seasonLineWords } from '../../words/seasonChart';
 import { Scroller } from '../Scroller';
@@ -37,6 +37,8 @@ export function WeeksTable(props: {
             <th scope="col">mg/kg</th>
             {hasLikely && <th scope="col">{likelyHead}</th>}
             <th scope="col">rain and watering</th>
+            <th scope="col">air, {units.warmth.short}</th>
+            <th scope="col">soil, {units.warmth.short}</th>
             <th scope="col">weather</th>
             <th scope="col">state</th>
             <th scope="col">what happened</th>
@@ -65,6 +67,10 @@ export function WeeksTable(props: {
                 </td>
               )}
               <td>{amount(reading.rain + reading.watered, units.rain)}</td>
+              <td className="chart-table-words">
+                {degrees(reading.airMinimum, units)} to {degrees(reading.airMaximum, units)}
+              </td>
+              <td>{degrees(reading.soil, units)}</td>
               <td className="chart-table-words">{reading.kind}</td>
               <td className="chart-table-words">{reading.state ?? '–'}</td>
               <td className="chart-table-words">{reading.happened.join('; ')}</td>

@@ -5,7 +5,6 @@ import type { SeasonResult } from '../../core/season/result';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import type { ChartUnit } from '../../words/chartUnits';
 import { testWords } from '../../words/seasonChart';
-import { spread } from '../spread';
 import { textWidth } from '../textWidth';
 import type { LikelyNitrate, SeasonChartData } from './data';
 import { likelyWithin } from './likely';
@@ -24,6 +23,8 @@ export interface BandShape {
   readonly path: string;
   /** its upper edge alone */
   readonly edge: string;
+  /** thick enough to be told from its edge on some evening */
+  readonly isSeen: boolean;
   /** lower and upper edge in g/m2 above nought */
   readonly low: Float64Array;
   readonly high: Float64Array;
@@ -31,9 +32,8 @@ export interface BandShape {
 
 export interface EndLabel {
   readonly name: BandName | 'demand' | 'got' | 'usable' | 'gone';
-  /** where the thing itself ends, and where there is room for its words */
+  /** where the thing itself ends [px] */
   readonly at: number;
-  readonly y: number;
   /** g/m2 on the last evening shown */
   readonly grams: number;
 }
@@ -59,13 +59,6 @@ export interface EnoughLine {
   readonly y: number;
 }
 
-/** What stands in words at the right end of the middle panel. */
-export interface NitrateLabel {
-  readonly name: EnoughLine['name'] | 'likely';
-  readonly at: number;
-  readonly y: number;
-}
-
 export interface NitrateGeometry {
   readonly panel: Panel;
   readonly y: (grams: number) => number;
@@ -75,15 +68,9 @@ export interface NitrateGeometry {
   readonly labTicks: readonly AxisTick[];
   readonly path: string;
   /** where 8 imagined seasons of 10 lie: closed outline, and its two edges; null: not known */
-  readonly likely: {
-    readonly path: string;
-    readonly edges: string;
-    /** the middle of its right end, where its words stand */
-    readonly at: number;
-  } | null;
-  /** from where on there is enough, and more than enough; with room for words at the right end */
+  readonly likely: { readonly path: string; readonly edges: string } | null;
+  /** from where on there is enough, and more than enough */
   readonly enough: readonly EnoughLine[];
-  readonly labels: readonly NitrateLabel[];
   readonly tests: readonly {
     readonly x: number;
     readonly y: number;
@@ -98,7 +85,6 @@ export interface Stretch {
   readonly width: number;
 }
 
-const labelGap = 17;
 /** a band thinner than this on the last evening is named in the reading and the table only */
 const leastGrams = 0.05;
 const leastShare = 0.01;
@@ -150,36 +136,36 @@ export function supplyGeometry(
     const under = low;
     const high = band.grams.map((grams, index) => grams + at(under, index));
     low = high;
-    return { name: band.name, path: between(under, high), edge: draw(high), low: under, high };
+    return {
+      name: band.name,
+      path: between(under, high),
+      edge: draw(high),
+      isSeen: topOf(band.grams) >= leastGrams,
+      low: under,
+      high,
+    };
   });
 
   const last = series.supply.length - 1;
   const leastLabelled = Math.max(leastGrams, at(series.supply, last) * leastShare);
-  const unplaced: Omit<EndLabel, 'y'>[] = [];
+  const labels: EndLabel[] = [];
   for (const band of bands) {
     const grams = at(band.high, last) - at(band.low, last);
     const middle = (at(band.high, last) + at(band.low, last)) / 2;
-    if (grams >= leastLabelled) unplaced.push({ name: band.name, at: y(middle), grams });
+    if (grams >= leastLabelled) labels.push({ name: band.name, at: y(middle), grams });
   }
   const demand = at(series.demand, last);
   if (demand > 0) {
-    unplaced.push({ name: 'demand', at: y(demand), grams: demand });
-    unplaced.push({ name: 'got', at: y(at(series.got, last)), grams: at(series.got, last) });
+    labels.push({ name: 'demand', at: y(demand), grams: demand });
+    labels.push({ name: 'got', at: y(at(series.got, last)), grams: at(series.got, last) });
   }
   const gone = at(series.gone, last);
   const hasGone = gone >= leastLabelled;
   if (hasGone) {
     const usable = at(series.usable, last);
-    unplaced.push({ name: 'usable', at: y(usable), grams: usable });
+    labels.push({ name: 'usable', at: y(usable), grams: usable });
   }
-  if (hasGone) unplaced.push({ name: 'gone', at: y(-gone / 2), grams: gone });
-  const sorted = unplaced.toSorted((a, b) => a.at - b.at);
-  const places = spread(
-    sorted.map((label) => label.at),
-    labelGap,
-    panel.top,
-    panel.bottom,
-  );
+  if (hasGone) labels.push({ name: 'gone', at: y(-gone / 2), grams: gone });
   return {
     panel,
     y,
@@ -189,7 +175,7 @@ export function supplyGeometry(
     usable: draw(series.usable),
     demand: draw(series.demand),
     got: draw(series.got),
-    labels: sorted.map((label, index) => ({ ...label, y: places[index] ?? label.at })),
+    labels: labels.toSorted((a, b) => a.at - b.at),
   };
 }
 
@@ -239,16 +225,6 @@ export function nitrateGeometry(
       ]
     : [];
   const band = likelyShape(likely, layout, (mgPerKg) => y(grams(mgPerKg)));
-  const wanted = [
-    ...enough.map(({ name, y: at }) => ({ name, at })),
-    ...(band ? [{ name: 'likely' as const, at: band.at }] : []),
-  ].sort((one, other) => one.at - other.at);
-  const places = spread(
-    wanted.map(({ at }) => at),
-    labelGap,
-    panel.top,
-    panel.bottom,
-  );
   return {
     panel,
     y,
@@ -258,7 +234,6 @@ export function nitrateGeometry(
       lineOver(layout, series.span.from, (index) => y(series.readyTop[index] ?? 0))(edges) ?? '',
     likely: band,
     enough,
-    labels: wanted.map((label, index) => ({ ...label, y: places[index] ?? label.at })),
     tests: shownTests.map(({ day, mgPerKg }) => {
       const x = layout.x(day + 0.5);
       const wide = textWidth(testWords(mgPerKg)) + 14;
@@ -276,8 +251,7 @@ function likelyShape(
   layout: SeasonLayout,
   y: (mgPerKg: number) => number,
 ): NitrateGeometry['likely'] {
-  const last = likely.at(-1);
-  if (!last || likely.length < 2) return null;
+  if (likely.length < 2) return null;
   const x = ({ day }: LikelyNitrate): number => layout.x(day + 1);
   const edge = (end: 'low' | 'high'): string =>
     line<LikelyNitrate>()
@@ -290,7 +264,6 @@ function likelyShape(
         .y0((one) => y(one.low))
         .y1((one) => y(one.high))(likely) ?? '',
     edges: `${edge('low')} ${edge('high')}`,
-    at: (y(last.low) + y(last.high)) / 2,
   };
 }
 

@@ -16,12 +16,15 @@ export interface SeasonLayout {
   readonly isNarrow: boolean;
   readonly left: number;
   readonly right: number;
+  /** left edge of the key beside the panels */
+  readonly keyX: number;
   readonly supply: Panel;
   readonly nitrate: Panel;
   readonly state: Panel;
   readonly layers: Panel;
   readonly plantings: readonly Panel[];
   readonly rain: Panel;
+  readonly warmth: Panel;
   readonly axis: Panel;
   /** all but the axis, from the top down */
   readonly panels: readonly Panel[];
@@ -33,11 +36,15 @@ export interface SeasonLayout {
 
 export const leastWidth = 280;
 /** from here on the words stand at the ends of what they name */
-export const leastWideWidth = 640;
+export const leastWideWidth = 700;
 const margins = {
-  wide: { left: 48, right: 204 },
-  narrow: { left: 32, right: 30 },
+  wide: { left: 40, right: 278 },
+  narrow: { left: 30, right: 28 },
 } as const;
+/** between the laboratory's numbers at the right of a panel and the key */
+const keyLift = 40;
+/** from one line of the key to the next */
+export const keyRowStep = 19;
 /** room above each panel for its title */
 const titleHeights = { wide: 34, narrow: 50 } as const;
 /** between the first panel and its title stands a row for today and the imagined days */
@@ -53,6 +60,7 @@ const heights = {
   layers: 58,
   planting: 36,
   rain: 52,
+  warmth: 60,
   axis: 30,
 } as const;
 
@@ -67,6 +75,7 @@ export function seasonLayout(
   const titleHeight: number = isNarrow ? titleHeights.narrow : titleHeights.wide;
   const left = margin.left;
   const right = width - margin.right;
+  const keyX = right + keyLift;
   let y: number = heights.head;
   const panel = (height: number, title = titleHeight): Panel => {
     const top = y + title;
@@ -81,6 +90,7 @@ export function seasonLayout(
   );
   const layers = panel(heights.layers);
   const rain = panel(heights.rain);
+  const warmth = panel(heights.warmth);
   const axis = panel(heights.axis, 0);
 
   const days = span.to - span.from + 1;
@@ -93,14 +103,16 @@ export function seasonLayout(
     isNarrow,
     left,
     right,
+    keyX,
     supply,
     nitrate,
     state,
     layers,
     plantings,
     rain,
+    warmth,
     axis,
-    panels: [supply, nitrate, state, ...plantings, layers, rain],
+    panels: [supply, nitrate, state, ...plantings, layers, rain, warmth],
     x: (day) => scale(day),
     dayAt: (px) => Math.max(span.from, Math.min(span.to, Math.floor(scale.invert(px)))),
   };

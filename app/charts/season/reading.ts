@@ -2,7 +2,7 @@ import type { DayNumber } from '../../core/days';
 import { dayKinds } from '../../core/season/input';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import type { NitrogenState } from '../../core/season/verdict';
-import { amount, amountSpoken, amountWithUnit, dayFull } from '../../words/chartFormat';
+import { amount, amountSpoken, amountWithUnit, dayFull, degrees } from '../../words/chartFormat';
 import {
   dayKindWords,
   seasonLineWords,
@@ -30,6 +30,10 @@ export interface DayReading {
   readonly state: NitrogenState | null;
   readonly rain: number;
   readonly watered: number;
+  /** °C: the coldest and warmest air since then, and the soil of that day */
+  readonly airMinimum: number;
+  readonly airMaximum: number;
+  readonly soil: number;
   /** what was done or happened on the days since `since` (the day itself by default) */
   readonly happened: readonly string[];
 }
@@ -82,8 +86,9 @@ export function readDay(
   const likely = likelyOn(data.likely ?? [], day);
   const gramsOf = (mgPerKg: number): number =>
     gramsPerM2FromMgPerKg(mgPerKg, data.bulkDensityKgPerL, 30);
+  const days = (values: Float64Array) => values.subarray(inRun(since), inRun(day) + 1);
   const gathered = (values: Float64Array): number =>
-    values.subarray(inRun(since), inRun(day) + 1).reduce((sum, value) => sum + value, 0);
+    days(values).reduce((sum, value) => sum + value, 0);
   return {
     day,
     kind: dayKinds[data.result.kind[inRun(day)] ?? 0] ?? 'measured',
@@ -98,6 +103,9 @@ export function readDay(
     state: stateOn(data, day),
     rain: gathered(data.result.rain),
     watered: gathered(data.result.watered),
+    airMinimum: days(data.result.airMinimum).reduce((least, one) => Math.min(least, one), Infinity),
+    airMaximum: days(data.result.airMaximum).reduce((most, one) => Math.max(most, one), -Infinity),
+    soil: data.result.soilTemperature[inRun(day)] ?? 0,
     happened: happenings(data, since, day),
   };
 }
@@ -124,6 +132,9 @@ export function spokenReading(data: SeasonChartData, reading: DayReading): strin
       `in 8 imagined seasons of 10 from ${amount(reading.likely.low, nitrogen)} to ${amount(reading.likely.high, nitrogen)}`,
     );
   if (reading.rain > 0) parts.push(`rain ${amountSpoken(reading.rain, rain)}`);
+  parts.push(
+    `air ${degrees(reading.airMinimum, data.units)} to ${degrees(reading.airMaximum, data.units)}, soil ${degrees(reading.soil, data.units)} ${data.units.warmth.long}`,
+  );
   if (reading.watered > 0) parts.push(`watered ${amountSpoken(reading.watered, rain)}`);
   return `${[...parts, ...reading.happened].join('; ')}.`;
 }

@@ -49,6 +49,7 @@ export function Weaves({ prefix }: { readonly prefix: string }) {
             patternUnits="userSpaceOnUse"
             className={`weave${name === 'start' ? ' weave-inked' : ''} source-${name.replaceAll(' ', '-')}`}
           >
+            <rect className="weave-paper" width={size} height={size} />
             <rect className="weave-ground" width={size} height={size} />
             <g className="weave-figure">{figure}</g>
           </pattern>
@@ -58,10 +59,11 @@ export function Weaves({ prefix }: { readonly prefix: string }) {
         <path className="weave-gone" d="M-1 1 L1 -1 M0 6 L6 0 M5 7 L7 5" />
       </pattern>
       <pattern id={`${prefix}-likely`} width="7" height="7" patternUnits="userSpaceOnUse">
+        <rect className="weave-likely-ground" width="7" height="7" />
         <path className="weave-likely" d="M1.75 0.5 V3 M5.25 4 V6.5" />
       </pattern>
-      <pattern id={`${prefix}-imagined`} width="9" height="9" patternUnits="userSpaceOnUse">
-        <path className="weave-imagined" d="M-1 1 L1 -1 M0 9 L9 0 M8 10 L10 8" />
+      <pattern id={`${prefix}-imagined`} width="14" height="14" patternUnits="userSpaceOnUse">
+        <path className="weave-imagined" d="M-1 1 L1 -1 M0 14 L14 0 M13 15 L15 13" />
       </pattern>
     </defs>
   );

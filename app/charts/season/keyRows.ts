@@ -1,0 +1,120 @@
+import { amount, amountWithUnit, degrees } from '../../words/chartFormat';
+import type { ChartUnits } from '../../words/chartUnits';
+import { keyWords, seasonLineWords } from '../../words/seasonChart';
+import type { EndLabel, NitrateGeometry } from './geometry';
+import type { DayReading } from './reading';
+
+/** What a line of the key stands for. */
+export type KeyName =
+  | EndLabel['name']
+  | 'ready'
+  | 'likely'
+  | 'past'
+  | 'from'
+  | 'rain of the day'
+  | 'watered'
+  | 'air warmth'
+  | 'soil warmth';
+
+export interface KeyRow {
+  readonly name: KeyName;
+  readonly words: string;
+  /** on the chosen day; of a published line the line's own */
+  readonly value: string;
+}
+
+/** The key of the drawing, by panel; each line carries the value of the chosen day. */
+export interface KeyRows {
+  readonly supply: readonly KeyRow[];
+  readonly nitrate: readonly KeyRow[];
+  readonly rain: readonly KeyRow[];
+  readonly warmth: readonly KeyRow[];
+}
+
+const lines = ['demand', 'got', 'usable'] as const;
+
+/**
+ * The key and the reading in one: lines first, then bands as they lie on each other, from the top
+ * down. Which lines there are hangs on the whole view, so that none comes and goes with the day.
+ */
+export function keyRows(
+  reading: DayReading,
+  labels: readonly EndLabel[],
+  nitrate: Pick<NitrateGeometry, 'enough' | 'likely'>,
+  units: ChartUnits,
+  hasWatering: boolean,
+): KeyRows {
+  const grams = (value: number) => amount(value, units.nitrogen);
+  const has = (name: EndLabel['name']): boolean => labels.some((label) => label.name === name);
+  const row = (name: EndLabel['name'], value: number): KeyRow => ({
+    name,
+    words: seasonLineWords[name],
+    value: grams(value),
+  });
+  const valueOf: Readonly<Record<(typeof lines)[number], number>> = {
+    demand: reading.demand,
+    got: reading.got,
+    usable: reading.supply - reading.gone,
+  };
+  return {
+    supply: [
+      ...lines.filter(has).map((name) => row(name, valueOf[name])),
+      ...reading.bands
+        .filter(({ name }) => has(name))
+        .toReversed()
+        .map((band) => row(band.name, band.grams)),
+      ...(has('gone') ? [row('gone', reading.gone)] : []),
+    ],
+    nitrate: [
+      {
+        name: 'ready',
+        words: keyWords.ready,
+        value: `${grams(reading.readyTop)} (${Math.round(reading.nitrateMgPerKg)} mg/kg)`,
+      },
+      ...(nitrate.likely
+        ? [
+            {
+              name: 'likely' as const,
+              words: keyWords.likely,
+              value: reading.likely
+                ? `${grams(reading.likely.low)}–${grams(reading.likely.high)}`
+                : '–',
+            },
+          ]
+        : []),
+      ...nitrate.enough.toReversed().map(({ name, mgPerKg }) => ({
+        name,
+        words: keyWords[name],
+        value: `${mgPerKg} mg/kg`,
+      })),
+    ],
+    rain: [
+      {
+        name: 'rain of the day',
+        words: keyWords.rain,
+        value: amountWithUnit(reading.rain, units.rain),
+      },
+      ...(hasWatering
+        ? [
+            {
+              name: 'watered' as const,
+              words: keyWords.watered,
+              value: amountWithUnit(reading.watered, units.rain),
+            },
+          ]
+        : []),
+    ],
+    warmth: [
+      {
+        name: 'air warmth',
+        words: keyWords.air,
+        value: `${degrees(reading.airMinimum, units)} to ${degrees(reading.airMaximum, units)} ${units.warmth.short}`,
+      },
+      {
+        name: 'soil warmth',
+        words: keyWords.soil,
+        value: `${degrees(reading.soil, units)} ${units.warmth.short}`,
+      },
+    ],
+  };
+}
