@@ -13,6 +13,7 @@ import { typicalCoefficients } from '../tables/coefficients';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
+import { laidOutOnce } from './laidOut';
 import { massOf } from './layerMass';
 import { looksOf, nodulesKnown } from './looks';
 import { measuredEvaporation } from './measuredEvaporation';
@@ -192,6 +193,21 @@ function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
   });
 }
 
+/** Of each first day there are beds for, today's weather and that of a week ago. */
+const weathers = laidOutOnce<SeasonWeather>(64);
+
+const known = new WeakMap<Garden, { readonly today: DayNumber; readonly garden: Garden }>();
+/** As `knownOn`, made once for all beds where nobody can change the garden any more. */
+function knownThen(garden: Garden, today: DayNumber): Garden {
+  if (!Object.isFrozen(garden)) return knownOn(garden, today);
+  let last = known.get(garden);
+  if (last?.today !== today) {
+    last = { today, garden: Object.freeze(knownOn(garden, today)) };
+    known.set(garden, last);
+  }
+  return last.garden;
+}
+
 /** The garden with what came after `today` taken out; an end that was not yet known is open again. */
 function knownOn(garden: Garden, today: DayNumber): Garden {
   const isKnown = ({ date }: { readonly date: string }): boolean => dayOf(date) <= today;
@@ -237,15 +253,16 @@ export function bedSeason(
   today: DayNumber,
   options: SeasonOptions = {},
 ): BedSeason {
-  const garden = options.knownThen ? knownOn(whole, today) : whole;
+  const garden = options.knownThen ? knownThen(whole, today) : whole;
   const bed = garden.beds.find(({ id }) => id === bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
-  const { seasonStartMonth, latitudeDegrees } = garden.garden;
+  const { seasonStartMonth, latitudeDegrees, elevationMetres } = garden.garden;
   const seasonFirst = seasonStart(today, seasonStartMonth);
   const thisEnd = seasonEnd(today, seasonStartMonth);
   const lastDay = options.throughNextSeason ? seasonEnd(thisEnd + 1, seasonStartMonth) : thisEnd;
   const normals = normalsOf(garden);
-  const record = recordOf(garden, Math.min(today, options.weatherUpTo ?? today));
+  const upTo = Math.min(today, options.weatherUpTo ?? today);
+  const record = recordOf(garden, upTo);
 
   const surroundings = (soil: SoilProperties, from: DayNumber) => ({
     today,
@@ -283,20 +300,24 @@ export function bedSeason(
     const start = dayFromParts(year, seasonStartMonth, 1);
     if (start > firstDay && start <= lastDay) seasonStarts.push(start);
   }
-  const recorded = seasonWeather(
-    record,
-    normals,
-    firstDay,
-    lastDay,
-    today,
-    typicalSeed,
-    typicalWeatherSpread(latitudeDegrees),
-    latitudeDegrees < 0,
+  const weather = weathers(
+    garden,
+    [firstDay, lastDay, today, upTo, latitudeDegrees, elevationMetres].join(),
+    () => {
+      const recorded = seasonWeather(
+        record,
+        normals,
+        firstDay,
+        lastDay,
+        today,
+        typicalSeed,
+        typicalWeatherSpread(latitudeDegrees),
+        latitudeDegrees < 0,
+      );
+      const evaporation = measuredEvaporation(garden, recorded, firstDay);
+      return evaporation ? { ...recorded, referenceEvapotranspiration: evaporation } : recorded;
+    },
   );
-  const evaporation = measuredEvaporation(garden, recorded, firstDay);
-  const weather: SeasonWeather = evaporation
-    ? { ...recorded, referenceEvapotranspiration: evaporation }
-    : recorded;
   const curveNumber = bed.roof === 'open' ? curveNumberOf(bed.texture, bed.slope) : null;
   const isWithin = ({ day }: { readonly day: DayNumber }): boolean =>
     day >= firstDay && day <= lastDay;

@@ -1,6 +1,7 @@
 import { dayOf, type DayNumber } from '../core/days';
 import type { RecordedDay } from '../core/season/ahead';
 import type { MonthlyNormals } from '../core/season/input';
+import { laidOutOnce } from './laidOut';
 import type { Garden } from './schema';
 
 /** Monthly normals as the engine takes them. */
@@ -9,8 +10,14 @@ export const normalsOf = (garden: Garden): MonthlyNormals => {
   return { minimumCelsius, maximumCelsius, rainMillimetres, wetDays };
 };
 
+/** Records are long: those of today, of a week ago and of the whole are kept. */
+const records = laidOutOnce<readonly RecordedDay[]>(4);
+
 /** Recorded days up to a day, the gardener's own rain gauge and thermometer in place of the record. */
-export function recordOf(garden: Garden, upTo: DayNumber): RecordedDay[] {
+export const recordOf = (garden: Garden, upTo: DayNumber): readonly RecordedDay[] =>
+  records(garden, String(upTo), () => madeRecord(garden, upTo));
+
+function madeRecord(garden: Garden, upTo: DayNumber): RecordedDay[] {
   const record = new Map<DayNumber, RecordedDay>();
   for (const [date, minimumCelsius, maximumCelsius, rainMillimetres] of garden.weather.days) {
     const day = dayOf(date);

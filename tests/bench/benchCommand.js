@@ -37,7 +37,8 @@ await build({
   configFile: false,
   publicDir: false,
   logLevel: 'warn',
-  ssr: { noExternal: true },
+  // the browser's driver finds its own files beside it
+  ssr: { noExternal: true, external: ['playwright'] },
   build: {
     ssr: true,
     target: 'node20',

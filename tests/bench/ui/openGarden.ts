@@ -1,0 +1,22 @@
+import type { Browser, Page } from 'playwright';
+
+/** The program with its garden open and every bed reckoned. */
+export async function openGarden(browser: Browser, address: string): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 860 },
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.locator('.notice, .quiet').first().waitFor({ timeout: 60_000 });
+  return page;
+}
+
+export const place = (page: Page, name: 'This week' | 'Beds' | 'Garden'): Promise<void> =>
+  page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name }).click();
+
+export async function openBedPage(page: Page, bed: string): Promise<void> {
+  await place(page, 'Beds');
+  await page.getByRole('button', { name: bed, exact: true }).click();
+  await page.getByRole('slider').first().waitFor({ timeout: 60_000 });
+}

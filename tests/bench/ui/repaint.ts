@@ -1,0 +1,92 @@
+import type { Browser, Page } from 'playwright';
+import { openBedPage, openGarden, place } from './openGarden';
+
+export interface Repaints {
+  readonly place: string;
+  /** of each edit */
+  readonly milliseconds: readonly number[];
+}
+
+interface Waiting {
+  mowingsBench: { from: number; until: number };
+}
+
+/** Between two edits: a person looks before the next. */
+const lookMilliseconds = 700;
+const bed = 'Bed 3';
+
+/** In the page: from the next key to the paint after what is said of the cover in there has changed. */
+function watchKey(selector: string): void {
+  const bench = { from: 0, until: 0 };
+  (window as never as Waiting).mowingsBench = bench;
+  const text = (): string =>
+    [...document.querySelectorAll(`${selector} dt`)].find(
+      ({ textContent }) => textContent === 'Cover',
+    )?.parentElement?.textContent ?? '';
+  const before = text();
+  addEventListener(
+    'keydown',
+    // the last key of the press: the one that does it
+    ({ timeStamp }) => {
+      bench.from = timeStamp;
+    },
+    { capture: true },
+  );
+  const observer = new MutationObserver(() => {
+    if (text() === before) return;
+    observer.disconnect();
+    requestAnimationFrame(() => {
+      const after = new MessageChannel();
+      after.port1.onmessage = () => {
+        bench.until = performance.now();
+      };
+      after.port2.postMessage(null);
+    });
+  });
+  observer.observe(document.body, { childList: true, subtree: true, characterData: true });
+}
+
+async function timesOf(page: Page, selector: string, rounds: number): Promise<number[]> {
+  const times: number[] = [];
+  for (let round = 0; round < rounds; round++) {
+    await page.waitForTimeout(lookMilliseconds);
+    await page.evaluate(watchKey, selector);
+    await page.keyboard.press(round % 2 === 0 ? 'Control+z' : 'Control+y');
+    const done = await page.waitForFunction(
+      () => {
+        const { from, until } = (window as never as Waiting).mowingsBench;
+        return until > 0 ? until - from : null;
+      },
+      undefined,
+      { timeout: 60_000, polling: 50 },
+    );
+    times.push((await done.jsonValue()) as number);
+  }
+  return times;
+}
+
+/** A layer is laid on one bed, then taken back and done again where beds are shown. */
+export async function repaints(
+  browser: Browser,
+  address: string,
+  rounds: number,
+): Promise<readonly Repaints[]> {
+  const page = await openGarden(browser, address);
+  await openBedPage(page, bed);
+  await page.getByRole('button', { name: 'Lay something…' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('How much?').fill('30 L');
+  await dialog.getByRole('button', { name: 'Lay it' }).click();
+  await dialog.waitFor({ state: 'detached' });
+
+  const own = await timesOf(page, 'main', rounds);
+  await place(page, 'Beds');
+  const entry = `article:has(h2 button:text-is("${bed}"))`;
+  const id = await page.locator(entry).getAttribute('aria-labelledby');
+  const all = await timesOf(page, `[aria-labelledby="${id}"]`, rounds);
+  await page.context().close();
+  return [
+    { place: 'all beds in sight', milliseconds: all },
+    { place: 'one bed’s page', milliseconds: own },
+  ];
+}

@@ -1,0 +1,58 @@
+import type { Browser, Page } from 'playwright';
+import { openGarden, place } from './openGarden';
+
+export interface TypingTasks {
+  readonly field: string;
+  /** how long each task over 50 ms kept the page [ms] */
+  readonly tasks: readonly number[];
+}
+
+interface Noted {
+  mowingsTasks: number[];
+}
+
+/** In the page: every task over 50 ms from now on. */
+function note(): void {
+  const tasks: number[] = [];
+  (window as never as Noted).mowingsTasks = tasks;
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) tasks.push(duration);
+  }).observe({ type: 'longtask' });
+}
+
+/** A letter every so often, and time for what follows the last. */
+const betweenLetters = 80;
+const restMilliseconds = 3000;
+
+async function whileTyping(page: Page, field: string | RegExp, words: string): Promise<number[]> {
+  const line = page.getByLabel(field).first();
+  await line.scrollIntoViewIfNeeded();
+  await line.click();
+  await page.keyboard.press('Control+a');
+  await page.waitForTimeout(restMilliseconds);
+  await page.evaluate(note);
+  await page.keyboard.type(words, { delay: betweenLetters });
+  await page.keyboard.press('Tab');
+  await page.waitForTimeout(restMilliseconds);
+  return page.evaluate(() => (window as never as Noted).mowingsTasks);
+}
+
+/** What typing costs where it is reckoned with at once. */
+export async function tasksWhileTyping(
+  browser: Browser,
+  address: string,
+): Promise<readonly TypingTasks[]> {
+  const page = await openGarden(browser, address);
+  const mowing = await whileTyping(page, 'What came off?', '2 1/2 bags, damp');
+  const laid = await whileTyping(page, 'How much?', '30 L');
+  await place(page, 'Garden');
+  const summary = page.locator('#garden-beds summary').first();
+  await summary.click();
+  const area = await whileTyping(page, /^How big/, '5.5 m2');
+  await page.context().close();
+  return [
+    { field: 'a mowing', tasks: mowing },
+    { field: 'a layer, with what it would do', tasks: laid },
+    { field: 'the size of a bed', tasks: area },
+  ];
+}
