@@ -1,21 +1,25 @@
 import { dayFromText } from '../core/days';
-import type { ProposalAnswer } from '../core/season/bedAnswer';
+import type { BedQuestion, ProposalAnswer } from '../core/season/bedAnswer';
+import type { BedSeason } from '../core/season/input';
 import { weeklyDays } from '../core/season/stateHistory';
 import { bedQuestion } from '../document/bedQuestion';
 import type { Garden } from '../document/schema';
 import { bedSeason } from '../document/seasonInput';
 import { limits } from '../tables/thresholds';
-import type { BedResults, LayingDraft, ResultsSlice } from './contract';
+import type { LayingDraft, ResultsSlice } from './contract';
 import { drawsDoor } from './drawsDoor';
 import type { Read, Write } from './gardenSlice';
 import { proposalOf, withPassedStops, type Proposal } from './proposal';
 import { proposalDrawsOf, withDraws } from './proposalDraws';
+import { sameQuestion } from './sameQuestion';
 import {
+  bedsInABreath,
   proposalPauseMilliseconds,
   resultsPauseMilliseconds,
   type Surroundings,
 } from './surroundings';
 import { todayDayOf, todayTextOf } from './today';
+import { touchedBeds } from './touchedBeds';
 
 export interface ResultsDoor {
   readonly slice: ResultsSlice;
@@ -28,37 +32,80 @@ const messageOf = (error: unknown): string =>
 
 /** What the worker makes of the garden. The last good answers stay until better ones come. */
 export function resultsDoor(read: Read, write: Write, surroundings: Surroundings): ResultsDoor {
-  const { engine, later, computerToday } = surroundings;
+  const { engine, later, computerToday, breathe } = surroundings;
   const draws = drawsDoor(read, write, surroundings);
   const today = (): number => todayDayOf(read(), computerToday);
   const todayText = (): string => todayTextOf(read(), computerToday);
 
   let callOffBeds: (() => void) | null = null;
-  const askBeds = async (): Promise<void> => {
-    const { garden } = read();
-    if (!garden) return;
+  /** what the results on screen were answers to, by bed */
+  const answered = new Map<string, BedQuestion>();
+  /** the garden that was last asked about, so that an edit of it can be told from another garden */
+  let asked: { readonly garden: Garden; readonly openings: number } | null = null;
+
+  /** Asks about those of some beds whose questions are other than before. Whether all went well. */
+  const askAbout = async (garden: Garden, bedIds: readonly string[]): Promise<boolean> => {
     const askedFor = todayText();
-    const fail = (workReason: string): void => {
+    const isStill = (): boolean => read().garden === garden && todayText() === askedFor;
+    const fail = (workReason: string): false => {
       write({ work: 'failed', workReason });
       draws.failed(workReason);
+      return false;
     };
     try {
-      const beds = garden.beds.map(({ id }) => bedQuestion(garden, id, today()));
-      const settled = await engine.ask<'beds'>({ kind: 'beds', beds, limits });
-      if (settled.state === 'superseded' || read().garden !== garden) return;
-      if (settled.state === 'failed') {
-        fail(settled.reason);
-      } else if (todayText() === askedFor) {
-        const entries = settled.answer.map((bed): [string, BedResults] => [
-          bed.bedId,
-          draws.withOdds(garden, bed),
-        ]);
-        write({ work: 'ready', workReason: null, bedResults: Object.fromEntries(entries) });
-        draws.bedsReckoned();
+      const questions: BedQuestion[] = [];
+      for (const [at, id] of bedIds.entries()) {
+        if (at > 0 && at % bedsInABreath === 0) await breathe();
+        if (!isStill()) return false;
+        const question = bedQuestion(garden, id, today());
+        if (!sameQuestion(answered.get(id), question)) questions.push(question);
       }
+      if (questions.length === 0) return true;
+      const settled = await engine.ask<'beds'>({ kind: 'beds', beds: questions, limits });
+      if (settled.state === 'superseded' || !isStill()) return false;
+      if (settled.state === 'failed') return fail(settled.reason);
+      const bedResults = { ...read().bedResults };
+      for (const bed of settled.answer) bedResults[bed.bedId] = draws.withOdds(garden, bed);
+      for (const question of questions) answered.set(question.input.bedId, question);
+      write({ bedResults });
+      return true;
     } catch (error) {
-      fail(messageOf(error));
+      return isStill() && fail(messageOf(error));
     }
+  };
+
+  /** First the beds that were touched, at once; then, after a pause, what follows for the others. */
+  const askBeds = (then: () => void): void => {
+    const { garden, openings } = read();
+    if (!garden) return;
+    const isSame = asked?.openings === openings;
+    if (!isSame) answered.clear();
+    const near = touchedBeds(isSame && asked ? asked.garden : null, garden);
+    asked = { garden, openings };
+    const ids = garden.beds.map(({ id }) => id);
+    for (const id of answered.keys()) if (!ids.includes(id)) answered.delete(id);
+    const others = ids.filter((id) => !near.has(id));
+    const ready = (): void => write({ work: 'ready', workReason: null });
+    /** What is slow waits until the typing pauses. */
+    const goOn = (): void => {
+      draws.bedsReckoned();
+      then();
+    };
+    void askAbout(
+      garden,
+      ids.filter((id) => near.has(id)),
+    ).then((isWell) => {
+      if (!isWell) return;
+      if (others.length === 0) ready();
+      callOffBeds = later(resultsPauseMilliseconds, () => {
+        if (others.length === 0) return goOn();
+        void askAbout(garden, others).then((wasWell) => {
+          if (!wasWell) return;
+          ready();
+          goOn();
+        });
+      });
+    });
   };
 
   let callOffProposal: (() => void) | null = null;
@@ -123,9 +170,13 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
       const last = today();
       const first = bedSeason(garden, bedId, last).firstDay;
       // A week on which the bed was not yet known has no state.
-      const weeks = weeklyDays(first, last)
-        .map((day) => bedSeason(garden, bedId, day, { knownThen: true }))
-        .filter((input) => input.firstDay <= input.today);
+      const weeks: BedSeason[] = [];
+      for (const [at, day] of weeklyDays(first, last).entries()) {
+        if (at > 0 && at % bedsInABreath === 0) await breathe();
+        if (!isWanted()) return;
+        const input = bedSeason(garden, bedId, day, { knownThen: true });
+        if (input.firstDay <= input.today) weeks.push(input);
+      }
       const settled = await engine.ask<'history'>({ kind: 'history', weeks, limits });
       if (settled.state === 'superseded' || !isWanted()) return;
       write({
@@ -192,16 +243,20 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
         return;
       }
       const isThere = new Set(garden.beds.map(({ id }) => id));
-      const bedResults = Object.fromEntries(
-        Object.entries(read().bedResults).filter(([id]) => isThere.has(id)),
-      );
-      write({ work: 'working', workReason: null, bedResults });
-      callOffBeds = later(resultsPauseMilliseconds, () => {
-        void askBeds().then(() => {
+      const { bedResults } = read();
+      const left = Object.entries(bedResults).filter(([id]) => isThere.has(id));
+      const isSame = left.length === Object.keys(bedResults).length;
+      write({
+        work: 'working',
+        workReason: null,
+        bedResults: isSame ? bedResults : Object.fromEntries(left),
+      });
+      callOffBeds = later(0, () =>
+        askBeds(() => {
           // the slow look back only for the bed that is open, and after what is on screen
           if (openBedId !== null && read().openBedId === openBedId) wantHistory(openBedId);
-        });
-      });
+        }),
+      );
       if (preview) propose(preview.drafts);
     },
   };

@@ -29,12 +29,15 @@ export interface StoreOptions {
   readonly sample?: () => Promise<string>;
   readonly later?: Later;
   readonly computerToday?: () => string;
+  readonly breathe?: () => Promise<void>;
 }
 
 const laterByClock: Later = (milliseconds, run) => {
   const timer = setTimeout(run, milliseconds);
   return () => clearTimeout(timer);
 };
+
+const breatheByClock = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 const bringSample = async (): Promise<string> =>
   (await import('../document/sampleGarden')).sampleText;
@@ -50,8 +53,9 @@ export function createMowingsStore({
   sample = bringSample,
   later = laterByClock,
   computerToday = localToday,
+  breathe = breatheByClock,
 }: StoreOptions): MowingsStore {
-  const surroundings = { host, engine, later, computerToday };
+  const surroundings = { host, engine, later, computerToday, breathe };
   let gardenChanged = (): void => undefined;
   let resultsChanged = (): void => undefined;
   let planChanged = (): void => undefined;

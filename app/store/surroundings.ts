@@ -11,12 +11,20 @@ export interface Surroundings {
   readonly later: Later;
   /** the computer's civil day before the host has answered, YYYY-MM-DD */
   readonly computerToday: () => string;
+  /** lets the page draw and take keys in the midst of something long */
+  readonly breathe: () => Promise<void>;
 }
+
+/** Beds whose questions are made between two breaths: a few milliseconds of work. */
+export const bedsInABreath = 10;
 
 /** Changes are kept outside the document when typing pauses, and no later than this after the first. */
 export const draftPauseMilliseconds = 1_000;
 export const draftLatestMilliseconds = 4_000;
-/** Pause in typing before the beds, and a proposal, are reckoned again. */
+/**
+ * The beds that an edit touched are asked about at once; what may follow for the others after a pause
+ * in typing, and a proposal after a longer one.
+ */
 export const resultsPauseMilliseconds = 40;
 export const proposalPauseMilliseconds = 200;
 /** Imagined seasons of a bed while things change, and once nothing has for so long. */

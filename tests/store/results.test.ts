@@ -106,7 +106,7 @@ describe('beds', () => {
     const { store, time } = await storeWith(exampleGarden(), { engine });
     await time.pass(1000);
     isBroken = true;
-    store.getState().editGarden({ name: 'Other' });
+    store.getState().editGarden({ latitudeDegrees: 41 });
     await time.pass(1000);
     expect(store.getState()).toMatchObject({ work: 'failed', workReason: 'a flow ran backwards' });
     expect(Object.keys(store.getState().bedResults)).toHaveLength(2);

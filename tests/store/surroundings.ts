@@ -96,6 +96,7 @@ export function testStore(
     ...(options.planner ? { planner: options.planner } : {}),
     later: time.later,
     computerToday: () => '2021-06-20',
+    breathe: () => Promise.resolve(),
     ...(options.sample === undefined ? {} : { sample: options.sample }),
   });
   return { ...fake, store, time };
