@@ -75,6 +75,7 @@ export async function repaints(
   await openBedPage(page, bed);
   await page.getByRole('button', { name: 'Lay something…' }).click();
   const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('What', { exact: true }).selectOption('elsewhere:straw-wheat');
   await dialog.getByLabel('How much?').fill('30 L');
   await dialog.getByRole('button', { name: 'Lay it' }).click();
   await dialog.waitFor({ state: 'detached' });
