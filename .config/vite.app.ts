@@ -15,6 +15,9 @@ const noNodeInPage: Plugin = {
   load: (id) => (id === '\0no-node-in-page' ? 'export const createRequire = undefined;' : null),
 };
 
+/** How long a build takes is the machine's affair and no fault of what is built. */
+const checks = { pluginTimings: false };
+
 /**
  * The page. Everything it loads is a file of its own (no inline scripts, no data: addresses), because
  * the content policy of main/page.ts allows nothing else.
@@ -25,7 +28,7 @@ export default defineConfig({
   publicDir: false,
   logLevel: 'warn',
   plugins: [react()],
-  worker: { format: 'es', plugins: () => [noNodeInPage] },
+  worker: { format: 'es', plugins: () => [noNodeInPage], rolldownOptions: { checks } },
   build: {
     outDir: join(top, '.build/app'),
     emptyOutDir: true,
@@ -33,5 +36,6 @@ export default defineConfig({
     modulePreload: false,
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 800,
+    rolldownOptions: { checks },
   },
 });
