@@ -295,6 +295,17 @@ export const eventSchema = z.discriminatedUnion('kind', [
     depthCentimetres: positive,
     /** nitrate as the laboratory printed it, where that was not mg/kg */
     nitrateText: z.string().max(60).optional(),
+    /** phosphorus and potassium as the laboratory printed them, with its own ratings: nothing is reckoned from them */
+    minerals: z
+      .strictObject({
+        /** the method's name: a rating means nothing without it */
+        extractant: z.string().max(60).optional(),
+        phosphorus: z.string().max(60).optional(),
+        phosphorusRating: z.string().max(40).optional(),
+        potassium: z.string().max(60).optional(),
+        potassiumRating: z.string().max(40).optional(),
+      })
+      .optional(),
   }),
   lookSchema,
 ]);

@@ -53,3 +53,15 @@ test('the two textures that came later open, and stay as they were', () => {
   ]);
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-texture.json'));
 });
+
+test('crops of one’s own and what a laboratory said of phosphorus came later, and open', () => {
+  const result = parseGarden(read('v1-own.json'));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  expect(result.value.crops?.map(({ name, basedOn }) => [name, basedOn])).toEqual([
+    ['Blue runner of the lane', 'snap_bean_pole'],
+  ]);
+  expect(result.value.plantings[0]?.cropId).toBe('own-crop-1');
+  const test = result.value.events.find(({ kind }) => kind === 'soil test');
+  expect(test).toMatchObject({ minerals: { extractant: 'Olsen', phosphorus: '31 ppm' } });
+  if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-own.json'));
+});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readEvent, type EventEntry } from '../../app/screens/beds/readEvent';
+import { noLabMinerals, readEvent, type EventEntry } from '../../app/screens/beds/readEvent';
 import type { Bed } from '../../app/document/schema';
 
 const bed = { id: 'bed-1', areaM2: 5 } as Bed;
@@ -13,6 +13,7 @@ const entry = (changes: Partial<EventEntry>): EventEntry => ({
   plantingId: 'planting-1',
   nitrate: '',
   organicMatter: '',
+  minerals: noLabMinerals,
   depth: '30 cm',
   share: 1,
   ...changes,
@@ -70,5 +71,28 @@ describe('what is written down on a bed', () => {
       readEvent('soil test', entry({ nitrate: '10', organicMatter: '61' }), bed, context, 1.3)
         .troubles,
     ).toHaveProperty('organicMatter');
+  });
+
+  test('a laboratory’s phosphorus is kept word for word, and rated only with its method', () => {
+    const minerals = { ...noLabMinerals, phosphorus: ' 42 ppm ', phosphorusRating: 'optimum' };
+    const refused = readEvent('soil test', entry({ minerals }), bed, context, 1.3);
+    expect(refused.event).toBeNull();
+    expect(refused.troubles.extractant?.sentence).toContain('method');
+    const read = readEvent(
+      'soil test',
+      entry({ minerals: { ...minerals, extractant: 'Mehlich-3' } }),
+      bed,
+      context,
+      1.3,
+    );
+    expect(read.event).toMatchObject({
+      nitrateMgPerKg: null,
+      organicMatterPercent: null,
+      minerals: { extractant: 'Mehlich-3', phosphorus: '42 ppm', phosphorusRating: 'optimum' },
+    });
+    const methodAlone = { ...noLabMinerals, extractant: 'Olsen' };
+    expect(readEvent('soil test', entry({ minerals: methodAlone }), bed, context, 1.3).event).toBe(
+      null,
+    );
   });
 });

@@ -24,6 +24,7 @@ import { coverChartData, seasonChartData, seasonSpan } from './chartData';
 import { HowSure } from './HowSure';
 import { ledgerPeriods } from './ledgerPeriods';
 import { CoverWorth } from './CoverWorth';
+import { MineralAccount } from './MineralAccount';
 import { SeasonsAccount } from './SeasonsAccount';
 import { StateWhy } from './StateWhy';
 import { WhatIfSection } from './whatIf/WhatIfSection';
@@ -166,6 +167,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             />
           </section>
           <SeasonsAccount results={results} />
+          <MineralAccount results={results} />
         </>
       )}
     </div>

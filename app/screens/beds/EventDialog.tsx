@@ -17,7 +17,13 @@ import { useShown } from '../shown';
 import { WeightWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
-import { readEvent, type EventEntry, type PlainEventKind } from './readEvent';
+import {
+  noLabMinerals,
+  type LabMinerals,
+  readEvent,
+  type EventEntry,
+  type PlainEventKind,
+} from './readEvent';
 import { SoilTestFields } from './SoilTestFields';
 import { cropName } from '../../document/cropValues';
 
@@ -62,6 +68,11 @@ export function EventDialog(props: {
         : '',
     organicMatter:
       event?.kind === 'soil test' ? (event.organicMatterPercent?.toString() ?? '') : '',
+    minerals: {
+      ...noLabMinerals,
+      ...((event?.kind === 'soil test' ? event.minerals : undefined) as
+        Partial<LabMinerals> | undefined),
+    },
     depth:
       event?.kind === 'soil test'
         ? measureText(event.depthCentimetres * 10, 'depth', shown.system)

@@ -1,5 +1,22 @@
 import { QuantityField } from '../../controls/QuantityField';
-import type { EventEntry, ReadEvent } from './readEvent';
+import { Disclosure } from '../../controls/Disclosure';
+import type { EventEntry, LabMinerals, ReadEvent } from './readEvent';
+
+const mineralFields: readonly {
+  readonly key: keyof LabMinerals;
+  readonly label: string;
+  readonly hint?: string;
+}[] = [
+  { key: 'phosphorus', label: 'Phosphorus', hint: 'With its unit: 42 ppm, 18 mg P2O5/100 g.' },
+  { key: 'phosphorusRating', label: 'The lab’s rating of it', hint: 'Low, medium, C, optimum.' },
+  { key: 'potassium', label: 'Potassium', hint: 'With its unit: 160 ppm.' },
+  { key: 'potassiumRating', label: 'The lab’s rating of that', hint: 'Low, medium, C, optimum.' },
+  {
+    key: 'extractant',
+    label: 'Method (extractant)',
+    hint: 'As the report names it: Olsen, Mehlich-3, CAL, Bray-1.',
+  },
+];
 
 /** The numbers of a laboratory's report, in the units it printed. */
 export function SoilTestFields(props: {
@@ -33,6 +50,27 @@ export function SoilTestFields(props: {
           trouble={troubles.depth ?? null}
         />
       </div>
+      <Disclosure
+        summary="Phosphorus and potassium"
+        open={Object.values(entry.minerals).some((text) => text !== '')}
+      >
+        <div className="fields">
+          {mineralFields.map(({ key, label, hint }) => (
+            <QuantityField
+              key={key}
+              label={label}
+              hint={hint}
+              text={entry.minerals[key]}
+              onText={(text) => onChange({ minerals: { ...entry.minerals, [key]: text } })}
+              trouble={key === 'extractant' ? (troubles.extractant ?? null) : null}
+            />
+          ))}
+        </div>
+        <p className="small soft">
+          Kept word for word beside what the bed took in and gave. Nothing is reckoned from them:
+          what to do about them, the laboratory’s own sheet says.
+        </p>
+      </Disclosure>
       <p className="small soft">
         Organic matter goes into the sums. Nitrate weighs the imagined seasons: those that came near
         it count most in the odds and ranges. The likely course begins with it where it was taken in

@@ -3,6 +3,7 @@ import { percent } from '../../words/chartFormat';
 import { twoFigures } from '../../words/figures';
 import { lookLine } from '../../words/lookWords';
 import type { Shown } from '../shown';
+import { labMineralWords } from '../../words/mineralWords';
 
 export const eventKinds = [
   'water',
@@ -58,10 +59,11 @@ export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
   'soil test': {
     button: 'Soil test',
     name: 'soil test',
-    line: only('soil test', ({ nitrateMgPerKg, organicMatterPercent }) => {
+    line: only('soil test', ({ nitrateMgPerKg, organicMatterPercent, minerals }) => {
       const parts = [
         nitrateMgPerKg === null ? '' : `nitrate-N ${twoFigures(nitrateMgPerKg)} mg/kg`,
         organicMatterPercent === null ? '' : `organic matter ${twoFigures(organicMatterPercent)} %`,
+        ...labMineralWords(minerals),
       ].filter(Boolean);
       return `Soil test: ${parts.join(', ')}`;
     }),

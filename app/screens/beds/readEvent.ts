@@ -12,6 +12,22 @@ import { nitrateFailureSentence } from '../../words/nitrateWords';
 export type PlainEventKind = PlainEvent['kind'];
 export type PlainEvent = Exclude<GardenEvent, { kind: 'look and dig' }>;
 
+/** What a laboratory says of phosphorus and potassium, word for word. */
+export interface LabMinerals {
+  readonly extractant: string;
+  readonly phosphorus: string;
+  readonly phosphorusRating: string;
+  readonly potassium: string;
+  readonly potassiumRating: string;
+}
+export const noLabMinerals: LabMinerals = {
+  extractant: '',
+  phosphorus: '',
+  phosphorusRating: '',
+  potassium: '',
+  potassiumRating: '',
+};
+
 /** The fields of the event dialog as they stand; each kind uses its own. */
 export interface EventEntry {
   readonly date: string;
@@ -19,6 +35,8 @@ export interface EventEntry {
   readonly plantingId: string;
   readonly nitrate: string;
   readonly organicMatter: string;
+  /** phosphorus, potassium and their ratings, in the laboratory's words */
+  readonly minerals: LabMinerals;
   /** how deep the sample was taken, as typed */
   readonly depth: string;
   readonly share: number;
@@ -31,6 +49,7 @@ export interface ReadEvent {
     readonly nitrate?: Trouble;
     readonly organicMatter?: Trouble;
     readonly depth?: Trouble;
+    readonly extractant?: Trouble;
   };
 }
 
@@ -51,9 +70,22 @@ function readTest(
     nitrate?: Trouble;
     organicMatter?: Trouble;
     depth?: Trouble;
+    extractant?: Trouble;
   } = {};
-  const isBlank = entry.nitrate.trim() === '' && entry.organicMatter.trim() === '';
-  if (isBlank) troubles.nitrate = { sentence: 'Give at least one of the two numbers.' };
+  const printed = Object.entries(entry.minerals)
+    .map(([key, text]) => [key, (text as string).trim()] as const)
+    .filter(([, text]) => text !== '');
+  const { extractant, phosphorusRating, potassiumRating } = Object.fromEntries(
+    printed,
+  ) as Partial<LabMinerals>;
+  const isRated = phosphorusRating !== undefined || potassiumRating !== undefined;
+  if (isRated && extractant === undefined)
+    troubles.extractant = {
+      sentence: 'A rating means nothing without its method. The report names it near the numbers.',
+    };
+  const hasMinerals = printed.some(([key]) => key !== 'extractant');
+  const isBlank = entry.nitrate.trim() === '' && entry.organicMatter.trim() === '' && !hasMinerals;
+  if (isBlank) troubles.nitrate = { sentence: 'Give at least one of the numbers.' };
 
   const depth = readMeasure(entry.depth, 'depth', context);
   if (!depth.ok)
@@ -98,6 +130,7 @@ function readTest(
       organicMatterPercent: organicMatter,
       depthCentimetres,
       ...(isPlain ? {} : { nitrateText: reading.text }),
+      ...(hasMinerals ? { minerals: Object.fromEntries(printed) as Partial<LabMinerals> } : {}),
     },
   };
 }

@@ -1,0 +1,122 @@
+import { useMemo } from 'react';
+import { Scroller } from '../../charts/Scroller';
+import {
+  mineralAccount,
+  minerals,
+  type MineralFigures,
+  type MineralRange,
+} from '../../document/mineralAccount';
+import type { BedResults } from '../../store/contract';
+import { estimate } from '../../words/figures';
+import {
+  labMineralWords,
+  mineralAdvice,
+  mineralLineWords,
+  mineralNames,
+} from '../../words/mineralWords';
+import { seasonColumn } from '../../words/seasonAccountWords';
+import { useShown } from '../shown';
+import { useGarden } from '../store';
+
+/** Phosphorus and potassium of a bed beside its nitrogen: in and out by season, and what a laboratory said. */
+export function MineralAccount({ results }: { readonly results: BedResults }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const unit = shown.units.nitrogenPerArea;
+  const seasons = useMemo(
+    () => mineralAccount(garden, results.input, results.season).slice(-3).reverse(),
+    [garden, results],
+  );
+  const tests = garden.events
+    .flatMap((event) =>
+      event.kind === 'soil test' && event.bedId === results.bedId && event.minerals
+        ? [{ date: event.date, words: labMineralWords(event.minerals).join('; ') }]
+        : [],
+    )
+    .sort((one, other) => (one.date < other.date ? 1 : -1));
+  const cell = ({ low, typical, high }: MineralRange) => (
+    <>
+      <span className="strong">{estimate(typical, unit)}</span>
+      {low !== high && (
+        <span className="small soft">
+          {' '}
+          {estimate(low, unit)} to {estimate(high, unit)}
+        </span>
+      )}
+    </>
+  );
+  const cells = (figures: MineralFigures) =>
+    minerals.map((mineral) => (
+      <td key={mineral} className="nowrap">
+        {cell(figures[mineral])}
+      </td>
+    ));
+  const isRecalled = seasons.some(({ lines }) => lines.some((line) => line.isRecalled));
+  return (
+    <section className="section" aria-labelledby="bed-minerals">
+      <h2 id="bed-minerals" className="section-head">
+        Phosphorus and potassium
+      </h2>
+      {tests.length > 0 && (
+        <ul>
+          {tests.map(({ date, words }) => (
+            <li key={date}>
+              {shown.dayWord(date)} {date.slice(0, 4)}: {words}
+            </li>
+          ))}
+        </ul>
+      )}
+      <Scroller label="Phosphorus and potassium of this bed" className="table-scroll">
+        <table className="ledger-table">
+          <caption>
+            {`In and out up to today, ${unit.symbol}, as the elements; 8 times in 10 within the range`}
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Season</th>
+              {minerals.map((mineral) => (
+                <th key={mineral} scope="col">
+                  {mineralNames[mineral]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          {seasons.map((season) => (
+            <tbody key={season.firstDay}>
+              <tr>
+                <th scope="rowgroup" colSpan={1 + minerals.length}>
+                  {seasonColumn(season, garden.garden.seasonStartMonth)}
+                </th>
+              </tr>
+              {season.lines.map((line) => (
+                <tr key={mineralLineWords(line)}>
+                  <th scope="row">
+                    {mineralLineWords(line)}
+                    {line.isRecalled && (
+                      <>
+                        {' '}
+                        <span aria-hidden="true">≈</span>
+                        <span className="only-heard">(recalled)</span>
+                      </>
+                    )}
+                  </th>
+                  {cells(line.figures)}
+                </tr>
+              ))}
+              <tr>
+                <th scope="row">
+                  {season.lines.length === 0 ? 'Nothing came in or went out' : 'In less out'}
+                </th>
+                {cells(season.balance)}
+              </tr>
+            </tbody>
+          ))}
+        </table>
+      </Scroller>
+      <p className="small soft">
+        {tests.length > 0 ? mineralAdvice.tested : mineralAdvice.untested}
+        {isRecalled && ` ${mineralAdvice.recalled}`}
+      </p>
+    </section>
+  );
+}
