@@ -61,7 +61,7 @@ test('crops of one’s own and what a laboratory said of phosphorus came later, 
     ['Blue runner of the lane', 'snap_bean_pole'],
   ]);
   expect(result.value.plantings[0]?.cropId).toBe('own-crop-1');
-  const test = result.value.events.find(({ kind }) => kind === 'soil test');
-  expect(test).toMatchObject({ minerals: { extractant: 'Olsen', phosphorus: '31 ppm' } });
+  const tested = result.value.events.find(({ kind }) => kind === 'soil test');
+  expect(tested).toMatchObject({ minerals: { extractant: 'Olsen', phosphorus: '31 ppm' } });
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-own.json'));
 });
