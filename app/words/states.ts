@@ -19,7 +19,8 @@ const nitrogenMeanings: Readonly<Record<NitrogenState, string>> = {
   'enough for now':
     'The soil holds all the crop can take up: wait, and look again on the day shown.',
   short: 'Within four weeks the crop wants more than it can get.',
-  'about right': 'Neither short nor fed past what the crop can use.',
+  'about right':
+    'No shortage within four weeks, and not fed past what the crop can use; later it may want more.',
   'nothing planted': 'Nobody is there to use it; a rich empty bed loses to the rain.',
 };
 export const nitrogenStateMeaning = (state: NitrogenState): string => nitrogenMeanings[state];
@@ -94,9 +95,6 @@ export function stateSentence(
   const isLegume = verdict.excessClass === 'legume';
   const wanted = isLegume ? 'what it asks of the soil' : 'what the crop can use';
   const past = `In hand and to come: ${times(verdict.ratio)} ${wanted}.`;
-  const later = verdict.wantsMoreLater
-    ? ` Later on it will want more: as things stand it gets ${percent(verdict.forecastMet)} of what it could still use.`
-    : '';
   const was = verdict.wasShortOn === null ? '' : ` It was short from ${day(verdict.wasShortOn)}.`;
   if (finished) {
     const name = finished.crop.charAt(0).toUpperCase() + finished.crop.slice(1).toLowerCase();
@@ -121,11 +119,17 @@ export function stateSentence(
         verdict.dryFirst ? ' The soil is dry: water first.' : ''
       }`;
     case 'about right':
-      return `${past}${later}${was}`;
+      return `${verdict.wantsMoreLater ? leanLater(verdict, past) : past}${was}`;
     case 'nothing planted':
       return `Nothing planted. ${estimateWithUnit(verdict.inReach, units.nitrogenPerArea)} is ready in the soil.`;
   }
 }
+
+/** Right for four weeks and not to the end: too little in all, or enough that comes too late. */
+const leanLater = ({ ratio, forecastMet }: BedVerdict, past: string): string =>
+  `About right for now, lean later. ${past} As things stand it gets ${percent(forecastMet)} of what it could still use${
+    (ratio ?? 0) >= 1 ? ': the rest comes too late for it' : ''
+  }.`;
 
 const onDay = (day: string): string =>
   day === 'today' || day === 'tomorrow' || day === 'yesterday' ? day : `on ${day}`;

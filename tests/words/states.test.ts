@@ -99,9 +99,13 @@ describe('the state of a bed in one line', () => {
   });
 
   test('about right for now says when it will not last; a legume’s ratio is of the soil’s share', () => {
-    expect(says({ ratio: 0.56, forecastMet: 0.54, wantsMoreLater: true })).toMatch(
-      /Later on it will want more: as things stand it gets 54 % of what it could still use\.$/,
+    expect(says({ ratio: 0.56, forecastMet: 0.54, wantsMoreLater: true })).toBe(
+      'About right for now, lean later. In hand and to come: 0.56 times what the crop can use. As things stand it gets 54 % of what it could still use.',
     );
+    expect(says({ ratio: 1.2, forecastMet: 0.8, wantsMoreLater: true })).toMatch(
+      /1\.2 times what the crop can use\. .* 80 % .*: the rest comes too late for it\.$/,
+    );
+    expect(says({ ratio: 0.8, forecastMet: 0.9 })).not.toMatch(/lean/);
     expect(says({ excessClass: 'legume' })).toMatch(/what it asks of the soil\.$/);
   });
 

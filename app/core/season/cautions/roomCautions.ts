@@ -59,10 +59,10 @@ function ratioCaution(
   limits: Limits,
   layerId: string | null,
 ): Caution[] {
-  if (verdict.ratio === null || of === null) return [];
-  const weighed = weigh(verdict.ratio, of.lines);
+  // a cover crop has no line of its own, and yet what is laid on it adds up
   const seasonTotal = seasonTotalCaution(verdict, limits, layerId, false);
-  if (!weighed) return seasonTotal;
+  const weighed = verdict.ratio !== null && of !== null ? weigh(verdict.ratio, of.lines) : null;
+  if (!weighed || of === null) return seasonTotal;
   return [
     makeCaution('room', weighed.weight, of.row, {
       number: verdict.ratio,
