@@ -74,9 +74,12 @@ function layerFacts(garden: Garden, application: Application): LayerFacts {
   const material = materialFrom(garden, from);
   const mowing = mowingOf(garden, from);
   const lawn = garden.lawns.find(({ id }) => id === mowing?.lawnId);
+  const stock =
+    from.source === 'stock' ? garden.stock.find(({ id }) => id === from.stockId) : undefined;
   const hazards: Hazard[] = [
     ...(lawn?.fouledByPets ? (['fouled grass'] as const) : []),
     ...(poisonsToDogs.has(material.row.id) ? (['dog poison'] as const) : []),
+    ...(lawn?.hazards ?? stock?.hazards ?? []),
   ];
   return {
     source: sourceFacts(garden, from),

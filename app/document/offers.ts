@@ -77,6 +77,8 @@ export const stockOfOffer = (offer: Offer, name: string, today: DayNumber): Omit
   amount: offer.amount,
   date: textFromDay(today),
   treatment: offer.treatment,
+  // worms that jump travel with what others give away
+  ...(offer.origin === 'own ground' ? {} : { hazards: ['bought in'] }),
   ...(offer.note ? { note: offer.note } : {}),
 });
 

@@ -73,6 +73,19 @@ export const treatmentSchema = z.strictObject({
   beanTestPassed: day.optional(),
 });
 
+/** What may be wrong with where grass grew or with what was brought in, besides what was put on it. */
+export const sourceHazards = [
+  'poisonous plants',
+  'painted wood',
+  'roadside',
+  'old house',
+  'mouldy',
+  'walnut',
+  'diseased tops',
+  'bought in',
+] as const;
+const hazards = z.array(z.enum(sourceHazards)).max(sourceHazards.length).optional();
+
 export const lawnSchema = z.strictObject({
   id,
   name,
@@ -82,6 +95,7 @@ export const lawnSchema = z.strictObject({
   creepingGrass: z.boolean(),
   seedHeadsSeen: day.nullable(),
   fouledByPets: z.boolean(),
+  hazards,
   treatment: treatmentSchema,
   note: note.optional(),
 });
@@ -139,6 +153,7 @@ export const stockSchema = z.strictObject({
   amount: amountSchema.nullable(),
   date: day,
   treatment: treatmentSchema,
+  hazards,
   note: note.optional(),
 });
 
@@ -420,5 +435,6 @@ export type ExtraWeather = NonNullable<z.infer<typeof weatherSchema>['extra']>;
 export type ThermometerRow = z.infer<typeof thermometerRowSchema>;
 export type Slope = (typeof slopes)[number];
 export type Wetness = z.infer<typeof wetnessSchema>;
+export type SourceHazard = (typeof sourceHazards)[number];
 export type LawnKind = (typeof lawnKinds)[number];
 export type Texture = (typeof textures)[number];

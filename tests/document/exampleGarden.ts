@@ -100,6 +100,7 @@ export function exampleGarden(): Garden {
         amount: amount('18 kg', { kind: 'mass', kilograms: 18 }),
         date: '2021-03-01',
         treatment: { answer: 'unknown' },
+        hazards: ['bought in'],
       },
     ],
     beds: [

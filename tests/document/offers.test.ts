@@ -124,7 +124,10 @@ test('what is taken becomes a store with the answer it came with', () => {
     amount: offer.amount,
     date: '2013-06-15',
     treatment: { answer: 'unknown' },
+    hazards: ['bought in'],
   });
+  const own = stockOfOffer({ ...offer, origin: 'own ground' }, 'Hay', today);
+  expect(own).not.toHaveProperty('hazards');
 });
 
 test('weighing an offer leaves the garden as it was', () => {

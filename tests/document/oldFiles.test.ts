@@ -65,3 +65,10 @@ test('crops of one’s own and what a laboratory said of phosphorus came later, 
   expect(tested).toMatchObject({ minerals: { extractant: 'Olsen', phosphorus: '31 ppm' } });
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-own.json'));
 });
+
+test('what may be wrong with a lawn or a store came later, opens, and stays as it was', () => {
+  const result = parseGarden(read('v1-hazards.json'));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  expect(result.value.stock[1]?.hazards).toEqual(['bought in', 'mouldy']);
+  if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-hazards.json'));
+});

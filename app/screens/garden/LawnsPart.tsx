@@ -6,7 +6,7 @@ import { DateField } from '../../controls/DateField';
 import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
 import { Tick } from '../../controls/Tick';
-import type { Lawn } from '../../document/schema';
+import type { Lawn, SourceHazard } from '../../document/schema';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices } from '../choices';
 import { useShown } from '../shown';
@@ -14,6 +14,7 @@ import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useToday } from '../useReadingContext';
 import { LawnAccount } from './LawnAccount';
+import { SourceTicks } from './SourceTicks';
 import { Thing } from './Thing';
 
 /** Lawns: how large, what grass, and what was put on them. */
@@ -80,6 +81,8 @@ function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
   );
 }
 
+const ofLawns: readonly SourceHazard[] = ['roadside', 'old house', 'poisonous plants', 'walnut'];
+
 function LawnFields({ lawn }: { readonly lawn: Lawn }) {
   const shown = useShown();
   const today = useToday();
@@ -134,6 +137,11 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           label="Dogs, cats or geese foul it"
           checked={lawn.fouledByPets}
           onChange={(fouledByPets) => change({ fouledByPets })}
+        />
+        <SourceTicks
+          asked={ofLawns}
+          ticked={lawn.hazards ?? []}
+          onChange={(hazards) => change({ hazards })}
         />
       </div>
       <Disclosure summary="What it gave, and what taking it costs" quiet>

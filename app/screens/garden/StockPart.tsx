@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
+import { Disclosure } from '../../controls/Disclosure';
 import { DateField } from '../../controls/DateField';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
@@ -8,7 +9,7 @@ import { TextField } from '../../controls/TextField';
 import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
 import { materialById } from '../../document/materialValues';
-import type { Amount, Garden, Stock } from '../../document/schema';
+import { sourceHazards, type Amount, type Garden, type Stock } from '../../document/schema';
 import { stockAccount } from '../../store/selectors';
 import {
   amountFailureSentence,
@@ -21,6 +22,7 @@ import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { nameFor } from './LawnsPart';
+import { SourceTicks } from './SourceTicks';
 import { OfferDialog } from './OfferDialog';
 import { StockBooks } from './StockBooks';
 import { Thing } from './Thing';
@@ -122,6 +124,7 @@ function StockFields({ stock }: { readonly stock: Stock }) {
   const showDialog = useMowings((state) => state.showDialog);
   const change = (changes: Partial<Stock>) => editStock(stock.id, changes);
   const material = materialById(garden, stock.materialId);
+  const ticked = stock.hazards ?? [];
   return (
     <>
       <div className="fields">
@@ -154,6 +157,13 @@ function StockFields({ stock }: { readonly stock: Stock }) {
         onChoose={(role) => change({ role })}
       />
       <StockBooks stock={stock} />
+      <Disclosure summary="What may be wrong with it" quiet open={ticked.length > 0}>
+        <SourceTicks
+          asked={sourceHazards}
+          ticked={ticked}
+          onChange={(hazards) => change({ hazards })}
+        />
+      </Disclosure>
       {material.row.mayCarryWeedkiller && (
         <p>
           {treatedWords(stock.treatment, shown)}{' '}

@@ -151,7 +151,7 @@ describe('washing out', () => {
     expect(next(clearing + 22)).toContain('washing out');
   });
 
-  test('an empty bed: what is in reach tonight, unless something starts within three weeks of tomorrow', () => {
+  test('an empty bed: what is in reach tonight, unless something starts within three weeks', () => {
     const made = (plantings: readonly PlantingInput[]): Case => ({
       plantings,
       result: { pools: { mineralTop: all(4), mineralLower: all(3) } },
@@ -168,8 +168,8 @@ describe('washing out', () => {
       layerId: null,
     });
     const later = (start: number) => kindsOf(ofBed(made([makePlanting({ startDay: start })])));
-    expect(later(today + 22)).not.toContain('washing out');
-    expect(later(today + 23)).toContain('washing out');
+    expect(later(today + 21)).not.toContain('washing out');
+    expect(later(today + 22)).toContain('washing out');
   });
 
   test('rain of the coming seven days on nitrate: how much rain, how much nitrate', () => {

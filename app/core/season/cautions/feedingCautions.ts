@@ -136,7 +136,7 @@ function washingOutCautions(run: Run, facts: CautionFacts, limits: Limits): Caut
   const weeks = numbers['empty bed days'];
   if (verdict.ratio === null) {
     const weighed = weigh(verdict.inReach, lines['washing out in an empty bed']);
-    if (weighed && !startsWithin(run, input.today + 1, weeks))
+    if (weighed && !startsWithin(run, input.today, weeks))
       cautions.push(
         makeCaution('washing out', weighed.weight, 'washing out in an empty bed', {
           number: verdict.inReach,
