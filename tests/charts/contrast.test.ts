@@ -110,8 +110,32 @@ describe('marks, lines, borders: 3 to 1 against what they stand on', () => {
       ['spring', 'summer', 'autumn', 'winter'].map((season) => `turf-${season}`),
       ['ground-raised'],
     ),
-    // the dots of ready nitrogen in a bed's drawing
-    ...pairs(['on-soil-head'], ['soil-drawn']),
+    // in a bed's section: dots, roots and water in both layers of the soil, plants against the sky
+    ...pairs(['section-dot', 'section-root'], ['soil-drawn', 'section-soil-lower']),
+    ...pairs(['section-water'], ['section-gauge']),
+    ['section-store', 'soil-drawn', 'day'] as const,
+    ['section-store-line', 'soil-drawn', 'night'] as const,
+    ...pairs(
+      [
+        'section-stem',
+        'section-bloom-line',
+        'section-bloom-sun-line',
+        'section-fruit-line',
+        'section-spent',
+      ],
+      ['ground', 'ground-raised'],
+    ),
+    ...themes.flatMap((theme) =>
+      (
+        [
+          ['section-stem', 'section-leaf'],
+          ['section-stem', 'section-pod'],
+          ['section-bloom-line', 'section-bloom'],
+          ['section-bloom-sun-line', 'section-bloom-sun'],
+          ['section-store-line', 'section-store'],
+        ] as const
+      ).map(([front, ground]) => [front, ground, theme] as const),
+    ),
     ...pairs(['rule-strong', 'focus'], ['ground', 'ground-raised', 'ground-sunk']),
     ...themes.flatMap((theme) =>
       ['greens', 'leaves', 'straw', 'compost', 'other'].map(

@@ -2,7 +2,9 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { CoverChart } from '../../app/charts/cover/Chart';
 import { LedgerChart } from '../../app/charts/ledger/Chart';
+import { SectionChart } from '../../app/charts/section/Chart';
 import { SeasonChart } from '../../app/charts/season/Chart';
+import type { SectionData } from '../../app/charts/section/data';
 import { CoverMark, StateMark, WeightMark } from '../../app/controls/marks/Mark';
 import { flowIndex, pools } from '../../app/core/season/flows';
 import { ledgerWay } from '../../app/core/season/ledgerStreams';
@@ -26,6 +28,25 @@ const result: SeasonResult = seasonFromFlows(
 );
 const units = metricChartUnits;
 
+const evening = (day: number): SectionData => ({
+  result,
+  day,
+  layers: [],
+  plants: [
+    {
+      id: 'beans',
+      name: 'Climbing beans',
+      habit: 'climber',
+      stage: 'bearing',
+      share: 0.5,
+      height: 900,
+      grown: 2000,
+      rootDepth: 400,
+    },
+  ],
+  marks: [{ place: 'soil', weight: 'caution', says: 'The soil is dry.' }],
+});
+
 function page(): string {
   const season = (name: string) => (
     <SeasonChart
@@ -44,6 +65,12 @@ function page(): string {
       {season('Gate bed')}
       {season('Far bed')}
       <CoverChart bedName="Gate bed" result={result} layers={[]} coverState="bare" units={units} />
+      <SectionChart
+        bedName="Gate bed"
+        now={evening(result.today - 5)}
+        ahead={{ data: evening(result.today), title: 'In five days' }}
+        units={units}
+      />
       <LedgerChart
         bedName="Gate bed"
         areaM2={6}
@@ -89,9 +116,18 @@ describe('the drawings as they stand in the page', () => {
   });
 
   test('hide every picture from screen readers, beside a name and a sentence', () => {
-    expect(markup.match(/<svg/g)?.length).toBe(
-      markup.match(/<svg[^>]*aria-hidden="true"/g)?.length,
+    const pictures = markup.match(/<svg[^>]*>/g) ?? [];
+    // the parts of a section are a list with a sentence each, the picture under it is hidden
+    const lists = pictures.filter((one) => one.includes('role="listbox"'));
+    expect(lists).toHaveLength(2);
+    expect(pictures.filter((one) => one.includes('aria-hidden="true"'))).toHaveLength(
+      pictures.length - lists.length,
     );
+    expect(markup.match(/<g aria-hidden="true">/g)).toHaveLength(2);
+    const options = markup.match(/<g[^>]*role="option"[^>]*>/g) ?? [];
+    for (const option of options) expect(option).toMatch(/aria-label="[^":]+: [^"]+\."/);
+    // one stop of the Tab key in all of the section
+    expect(options.filter((one) => one.includes('tabindex="0"'))).toHaveLength(1);
     expect(markup).toContain('Season of Gate bed');
     expect(markup).toContain('Nothing is planted.');
     expect(markup).toContain('Nothing lies on this bed: the ground is bare.');

@@ -51,6 +51,7 @@ export function seasonFromFlows(
     drainageLower: zeros(),
     dryness: zeros(),
     availableWaterTop: zeros(),
+    availableWaterLower: zeros(),
     coverFill: zeros(),
     coverFraction: zeros(),
     coverDepth: zeros(),

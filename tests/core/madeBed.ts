@@ -221,6 +221,7 @@ export function makeResult(parts: ResultParts = {}): SeasonResult {
     drainageLower: filled(0),
     dryness: filled(0),
     availableWaterTop: filled(0.8),
+    availableWaterLower: filled(0.8),
     coverFill: filled(0),
     coverFraction: filled(0),
     coverDepth: filled(0),

@@ -44,6 +44,7 @@ const bounds: Readonly<Record<string, readonly [number, number]>> = {
   'deg C': [-10, 40],
   cm: [10, 250],
   mm: [0, 200],
+  m: [0.1, 4],
   'deg C of air': [-45, 5],
   'deg C of soil': [-1, 40],
   'degree-days': [50, 2000],

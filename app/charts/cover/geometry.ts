@@ -30,7 +30,7 @@ export interface CoverFacts {
 const leastDepth = 0.1;
 
 /** What lies on a bed on the evening of a day of its run; throws RangeError for other days. */
-export function coverFacts(data: CoverChartData): CoverFacts {
+export function coverFacts(data: Pick<CoverChartData, 'result' | 'layers' | 'day'>): CoverFacts {
   const day = data.day ?? data.result.today;
   const index = day - data.result.firstDay;
   if (index < 0 || index >= data.result.days) throw new RangeError(`Day ${day} is not in this run`);

@@ -88,6 +88,8 @@ export interface SeasonResult {
   readonly dryness: Float64Array;
   /** 0-1 share of plant-available water left in 0-30 cm */
   readonly availableWaterTop: Float64Array;
+  /** the same of the lower layer, all of it */
+  readonly availableWaterLower: Float64Array;
   /** cover: how full of water 0-1, share of ground hidden 0-1, depth [mm], dry matter still lying [kg/m2] */
   readonly coverFill: Float64Array;
   readonly coverFraction: Float64Array;

@@ -1,5 +1,5 @@
 import { coverFraction } from '../cover/wetness';
-import { availableShare } from '../soil/water';
+import { availableLowerShare, availableShare } from '../soil/water';
 import {
   bookkeepingDifference,
   demandMetOf,
@@ -88,6 +88,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     drainageLower: series(),
     dryness: series(),
     availableWaterTop: series(),
+    availableWaterLower: series(),
     coverFill: series(),
     coverFraction: series(),
     coverDepth: series(),
@@ -122,6 +123,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     day.drainageLower[index] = report.drainageLower;
     day.dryness[index] = report.dryness;
     day.availableWaterTop[index] = availableShare(state.water, state.sizes);
+    day.availableWaterLower[index] = availableLowerShare(state.water, state.sizes);
     day.lowerDepth[index] = state.lowerDepth;
     day.coverFill[index] = report.coverFill;
     day.soilNormalisedDay[index] = report.soilNormalisedDay;

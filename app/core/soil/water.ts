@@ -91,6 +91,10 @@ export function waterSizes(soil: SoilProperties, lowerDepth: number): WaterSizes
 export const availableShare = (water: WaterStore, sizes: WaterSizes): number =>
   Math.min(1, Math.max(0, (water.top - sizes.topWilt) / (sizes.topFull - sizes.topWilt)));
 
+/** The same of the lower layer. */
+export const availableLowerShare = (water: WaterStore, sizes: WaterSizes): number =>
+  Math.min(1, Math.max(0, (water.lower - sizes.lowerWilt) / (sizes.lowerFull - sizes.lowerWilt)));
+
 /**
  * Mean over a day of a bucket that is soaked in the morning and dries evenly, to its end or until it
  * is empty: most covers are dry in the evening of a summer's day, and were not all day.

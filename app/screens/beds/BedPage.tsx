@@ -18,6 +18,7 @@ import { useToday } from '../useReadingContext';
 import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
 import { BedLog } from './BedLog';
+import { BedSection } from './BedSection';
 import { BedPlantings } from './BedPlantings';
 import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
@@ -88,7 +89,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
         <p className="soft">Reckoning the season…</p>
       ) : (
         <>
-          <div className="two-columns">
+          <div className="bed-top">
             <section className="sheet" aria-labelledby="bed-state">
               <h2 id="bed-state">How it stands</h2>
               <dl className="bed-state">
@@ -123,7 +124,8 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                 </div>
               </dl>
             </section>
-            <section className="section" aria-labelledby="bed-cautions">
+            <BedSection bed={bed} results={results} />
+            <section className="section bed-top-cautions" aria-labelledby="bed-cautions">
               <div className="section-head">
                 <h2 id="bed-cautions">Worth knowing</h2>
               </div>

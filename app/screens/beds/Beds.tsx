@@ -1,3 +1,6 @@
+import { type ReactNode, useId } from 'react';
+import { SectionWeaves } from '../../charts/section/SectionWeaves';
+import { SmallSection } from '../../charts/section/Small';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
@@ -11,8 +14,7 @@ import { limits } from '../../tables/thresholds';
 import type { Bed } from '../../document/schema';
 import { ImaginedLine, StateOdds } from '../Imagined';
 import { WorkTrouble } from '../WorkTrouble';
-import { BedStrip } from './BedStrip';
-import { gramsPerDot } from './bedStripGeometry';
+import { useSections } from './useSections';
 
 /** Every bed with both its states in words and shapes. */
 export function Beds() {
@@ -20,15 +22,17 @@ export function Beds() {
   const shown = useShown();
   const goToPart = useGoToPart();
   const beds = [...garden.beds].sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9));
+  const weaves = useId();
+  const { facts, shared } = useSections();
   return (
     <div className="page">
       <div className="page-head">
         <div>
           <h1 tabIndex={-1}>Beds</h1>
           <p className="soft">
-            From the gate outwards. In the drawings, to scale, a dot is{' '}
-            {shown.estimate(gramsPerDot, shown.units.nitrogenPerArea)} of nitrogen ready in the top{' '}
-            {shown.chart.topSoil} of soil.
+            From the gate outwards. In the drawings a dot is{' '}
+            {shown.estimate(shared.gramsPerDot, shown.units.nitrogenPerArea)} of nitrogen ready in
+            the soil, and the line across it lies {shown.chart.topSoil} down.
           </p>
         </div>
         <button type="button" className="button" onClick={() => goToPart('garden-beds')}>
@@ -38,18 +42,25 @@ export function Beds() {
       <WorkTrouble />
       <ImaginedLine />
       {beds.length === 0 && <p>There is no bed yet. Add the first one under Garden.</p>}
+      <SectionWeaves prefix={weaves} />
       <ul className="plain-list bed-list">
-        {beds.map((bed) => (
-          <li key={bed.id}>
-            <BedEntry bed={bed} />
-          </li>
-        ))}
+        {beds.map((bed) => {
+          const own = facts.get(bed.id);
+          return (
+            <li key={bed.id}>
+              <BedEntry bed={bed}>
+                {own && <SmallSection facts={own} {...shared} weaves={weaves} />}
+              </BedEntry>
+            </li>
+          );
+        })}
       </ul>
     </div>
   );
 }
 
-function BedEntry({ bed }: { readonly bed: Bed }) {
+/** @param children the bed's section */
+function BedEntry({ bed, children }: { readonly bed: Bed; readonly children: ReactNode }) {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
@@ -75,7 +86,7 @@ function BedEntry({ bed }: { readonly bed: Bed }) {
       </div>
       {results ? (
         <>
-          <BedStrip garden={garden} results={results} />
+          {children}
           <dl className="bed-entry-states">
             <div>
               <dt>Nitrogen</dt>

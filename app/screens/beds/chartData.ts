@@ -1,11 +1,11 @@
-import type { CoverChartData, Stuff } from '../../charts/cover/data';
+import type { CoverChartData, CoverLayerShown, Stuff } from '../../charts/cover/data';
 import type { LayerOnChart, SeasonChartData } from '../../charts/season/data';
 import { dayOf, seasonStart, type DayNumber } from '../../core/days';
 import type { DrawsAnswer } from '../../core/season/draws/runDraws';
 import type { PlantingInput } from '../../core/season/input';
 import { growsFrom } from '../../core/season/plantingAccount';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
-import type { Garden } from '../../document/schema';
+import type { Application, Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';
 import type { ChartUnits } from '../../words/chartUnits';
 import { cropById, cropName } from '../../document/cropValues';
@@ -34,9 +34,13 @@ export function seasonSpan(
   };
 }
 
-const layersOf = (garden: Garden, results: BedResults) =>
+const layersOf = (
+  garden: Garden,
+  results: BedResults,
+  applications: readonly Application[] = garden.applications,
+) =>
   results.input.layers.flatMap((layer) => {
-    const application = garden.applications.find(({ id }) => id === layer.id);
+    const application = applications.find(({ id }) => id === layer.id);
     if (!application) return [];
     return [{ layer, material: materialFrom(garden, application.from) }];
   });
@@ -131,24 +135,61 @@ export function seasonChartData(
   };
 }
 
+/** Tops of crops that were left where they stood: cover too, though nobody laid them. */
+const topsShown = ({ input, season }: BedResults, day: DayNumber): readonly CoverLayerShown[] =>
+  season.layers.flatMap(({ id, depth }) => {
+    if (input.layers.some((layer) => layer.id === id)) return [];
+    const planting = input.plantings
+      .filter((one) => id.startsWith(`tops of ${one.id}`))
+      .reduce<PlantingInput | null>(
+        (best, one) => (best && best.id.length > one.id.length ? best : one),
+        null,
+      );
+    const from = depth.findIndex((millimetres) => millimetres > 0);
+    if (!planting || from < 0 || season.firstDay + from > day) return [];
+    const name = cropOf(planting.crop.id)?.name ?? planting.crop.id;
+    return [
+      {
+        id,
+        name: `Tops of ${name.toLowerCase()}`,
+        stuff: planting.crop.residueIsGreen ? ('greens' as const) : ('straw' as const),
+        day: season.firstDay + from,
+        laidDepth: depth[from] ?? 0,
+      },
+    ];
+  });
+
+/**
+ * Layers that lie on a bed up to a day of its run.
+ *
+ * @param proposed those that are only thought of
+ */
+export const layersShown = (
+  garden: Garden,
+  results: BedResults,
+  day: DayNumber,
+  proposed: readonly Application[] = [],
+): readonly CoverLayerShown[] => [
+  ...layersOf(garden, results, [...garden.applications, ...proposed])
+    .filter(({ layer }) => layer.placement === 'laid' && layer.day <= day)
+    .map(({ layer, material }) => ({
+      id: layer.id,
+      name: stuffName(material),
+      stuff: stuffOf(material),
+      day: layer.day,
+      laidDepth: layer.laidDepth,
+    })),
+  ...topsShown(results, day),
+];
+
 /** Everything the drawing of a bed's cover shows. */
-export function coverChartData(
+export const coverChartData = (
   garden: Garden,
   results: BedResults,
   units: ChartUnits,
-): CoverChartData {
-  return {
-    result: results.season,
-    layers: layersOf(garden, results)
-      .filter(({ layer }) => layer.placement === 'laid' && layer.day <= results.season.today)
-      .map(({ layer, material }) => ({
-        id: layer.id,
-        name: stuffName(material),
-        stuff: stuffOf(material),
-        day: layer.day,
-        laidDepth: layer.laidDepth,
-      })),
-    coverState: results.verdict.coverState,
-    units,
-  };
-}
+): CoverChartData => ({
+  result: results.season,
+  layers: layersShown(garden, results, results.season.today),
+  coverState: results.verdict.coverState,
+  units,
+});

@@ -102,7 +102,13 @@ function coverLimits(bed: BedSeason, result: SeasonResult): void {
       const soil = result.pools.mineralTop[day]! + out;
       atMost(soilHeld, c.soilShareForCoverTieUp * soil + small, `held from soil on day ${day}`);
     }
-    for (const share of ['coverFraction', 'coverFill', 'availableWaterTop', 'rootReach'] as const) {
+    for (const share of [
+      'coverFraction',
+      'coverFill',
+      'availableWaterTop',
+      'availableWaterLower',
+      'rootReach',
+    ] as const) {
       atMost(0, result[share][day]!, share);
       atMost(result[share][day]!, 1, share);
     }

@@ -16,28 +16,48 @@ export const emergenceIn = (
 ): Emergence | null =>
   sown && crop.emergence ? emergenceOf(crop.emergence, startDay, run.result) : null;
 
+/** Hands of height by the clock of the crop; `seenFrom`: the day it is up, where that can be foretold. */
+export interface HandClock {
+  readonly seenFrom: DayNumber | 'never' | null;
+  readonly handsAt: (progress: number) => number;
+}
+
 /**
  * How tall a planting is, in hands: 1 is a hand high. The run has no heights, so the clock of the
  * crop stands in for them (assumed): for sown ones it starts when they are up, where that can be
  * foretold; set-out plants have a hand's height almost at once, roots and leaf crops take longest.
  */
-export function handsHigh(
-  run: Run,
+export function handClock(
+  run: Pick<Run, 'result'>,
   planting: PlantingInput,
-  day: DayNumber,
   limits: Limits,
-): number {
+): HandClock {
   const { numbers } = limits;
   const hand = !planting.sown
     ? numbers['hand high planted']
     : numbers[isSlowToShow(planting) ? 'hand high sown slow' : 'hand high sown'];
-  const { progress } = plantingResult(run.result, planting.id);
-  const now = at(progress, run.result, day);
   const emergence = emergenceIn(run, planting);
-  if (emergence === null || emergence.kind === 'unknown') return now / hand;
-  if (emergence.kind === 'not yet' || day < emergence.day) return 0;
+  if (emergence === null || emergence.kind === 'unknown')
+    return { seenFrom: null, handsAt: (progress) => progress / hand };
+  if (emergence.kind === 'not yet') return { seenFrom: 'never', handsAt: () => 0 };
+  const { progress } = plantingResult(run.result, planting.id);
   const atLight = at(progress, run.result, emergence.day);
-  return atLight < 1 ? (now - atLight) / (hand * (1 - atLight)) : 0;
+  return {
+    seenFrom: emergence.day,
+    handsAt: (now) => (atLight < 1 ? (now - atLight) / (hand * (1 - atLight)) : 0),
+  };
+}
+
+/** Hands of height on a day of the run; 0 before it is up. */
+export function handsHigh(
+  run: Pick<Run, 'result'>,
+  planting: PlantingInput,
+  day: DayNumber,
+  limits: Limits,
+): number {
+  const { seenFrom, handsAt } = handClock(run, planting, limits);
+  if (typeof seenFrom === 'number' && day < seenFrom) return 0;
+  return handsAt(at(plantingResult(run.result, planting.id).progress, run.result, day));
 }
 
 /** Standing plantings with their height. */
