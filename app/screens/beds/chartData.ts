@@ -147,7 +147,7 @@ const topsShown = ({ input, season }: BedResults, day: DayNumber): readonly Cove
       );
     const from = depth.findIndex((millimetres) => millimetres > 0);
     if (!planting || from < 0 || season.firstDay + from > day) return [];
-    const name = cropOf(planting.crop.id)?.name ?? planting.crop.id;
+    const name = cropName(garden, planting.crop.id);
     return [
       {
         id,
@@ -179,7 +179,7 @@ export const layersShown = (
       day: layer.day,
       laidDepth: layer.laidDepth,
     })),
-  ...topsShown(results, day),
+  ...topsShown(garden, results, day),
 ];
 
 /** Everything the drawing of a bed's cover shows. */

@@ -5,10 +5,10 @@ import type { DayNumber } from '../../core/days';
 import { plantsOnDay } from '../../core/season/plantStage';
 import { lastDayOf } from '../../core/season/seasonAccount';
 import type { Caution, CautionKind } from '../../core/season/verdict';
+import { cropById, cropName } from '../../document/cropValues';
 import type { Application, Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { grownMillimetres } from '../../tables/cropHeights';
-import { cropOf } from '../../tables/crops';
 import { limits } from '../../tables/thresholds';
 import { cautionSentence } from '../../words/cautionSentences';
 import { layersShown } from './chartData';
@@ -59,20 +59,23 @@ export interface SectionOf {
 /** Everything the section of a bed shows on an evening of a run. */
 export function sectionData({ garden, results, proposed, day, units }: SectionOf): SectionData {
   const { input, season, cautions } = results;
+  // one's own crop grows as the row of the tables it rests on
+  const rowOf = (cropId: string): string => cropById(garden, cropId)?.tableId ?? cropId;
+  const grown = (cropId: string): number => grownMillimetres(rowOf(cropId));
   const layers: readonly CoverLayerShown[] = layersShown(garden, results, day, proposed);
   return {
     result: season,
     day,
     layers,
-    plants: plantsOnDay({ input, result: season }, day, limits, grownMillimetres).map(
+    plants: plantsOnDay({ input, result: season }, day, limits, grown).map(
       ({ planting, stage, height, rootDepth }) => ({
         id: planting.id,
-        name: cropOf(planting.crop.id)?.name ?? planting.crop.id,
-        habit: habitOf(planting.crop.id),
+        name: cropName(garden, planting.crop.id),
+        habit: habitOf(rowOf(planting.crop.id)),
         stage,
         share: planting.share,
         height,
-        grown: grownMillimetres(planting.crop.id),
+        grown: grown(planting.crop.id),
         rootDepth,
       }),
     ),
