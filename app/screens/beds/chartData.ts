@@ -136,7 +136,11 @@ export function seasonChartData(
 }
 
 /** Tops of crops that were left where they stood: cover too, though nobody laid them. */
-const topsShown = ({ input, season }: BedResults, day: DayNumber): readonly CoverLayerShown[] =>
+const topsShown = (
+  garden: Garden,
+  { input, season }: BedResults,
+  day: DayNumber,
+): readonly CoverLayerShown[] =>
   season.layers.flatMap(({ id, depth }) => {
     if (input.layers.some((layer) => layer.id === id)) return [];
     const planting = input.plantings
