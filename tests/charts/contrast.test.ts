@@ -80,15 +80,15 @@ describe('edges and weaves of the bands by source: 3 to 1 against the pale groun
 describe('words: 4.5 to 1', () => {
   test.each([
     ...pairs(['ink', 'ink-soft', 'accent'], ['ground', 'ground-raised', 'ground-sunk']),
-    ...pairs(['ink', 'ink-soft'], ['mown', 'mown-back', 'accent-ground', 'stripe', 'selection']),
-    ...pairs(['ink', 'ink-soft'], ['note-ground', 'caution-ground', 'stop-ground']),
+    ...pairs(['ink', 'ink-soft'], ['entry', 'accent-ground', 'stripe', 'selection']),
+    ...pairs(['ink', 'ink-soft'], ['note-ground', 'stop-ground']),
     ...pairs(['note', 'caution', 'stop'], ['ground', 'ground-raised']),
     ...themes.flatMap((theme) =>
-      (['note', 'caution', 'stop'] as const).map(
-        (weight) => [weight, `${weight}-ground`, theme] as const,
-      ),
+      (['note', 'stop'] as const).map((weight) => [weight, `${weight}-ground`, theme] as const),
     ),
     ...pairs(['on-accent'], ['accent', 'accent-deep']),
+    // small buttons and folds while the pointer is on them
+    ...pairs(['accent-deep'], ['accent-ground']),
     ...pairs(['on-soil-head', 'on-soil-head-soft'], ['soil-head']),
     ...pairs(['line-today'], ['ground-raised']),
     ...pairs(['ink', 'ink-soft'], ['way-soil']),
@@ -136,7 +136,7 @@ describe('marks, lines, borders: 3 to 1 against what they stand on', () => {
         ] as const
       ).map(([front, ground]) => [front, ground, theme] as const),
     ),
-    ...pairs(['rule-strong', 'focus'], ['ground', 'ground-raised', 'ground-sunk']),
+    ...pairs(['rule-strong', 'focus'], ['ground', 'ground-raised', 'ground-sunk', 'entry']),
     ...themes.flatMap((theme) =>
       ['greens', 'leaves', 'straw', 'compost', 'other'].map(
         (stuff) => [`stuff-${stuff}-figure`, `stuff-${stuff}`, theme] as const,

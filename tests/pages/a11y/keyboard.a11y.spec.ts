@@ -110,7 +110,9 @@ test('a long text in a dialog is read on by keys at 400 %', async ({ garden }) =
   await person.press('Enter');
   await person.tabTo('button', 'How to read this');
   await person.press('Enter');
-  expect(await person.focused()).toMatchObject({ role: 'heading', name: 'How to read this' });
+  await expect
+    .poll(() => person.focused())
+    .toMatchObject({ role: 'heading', name: 'How to read this' });
   await person.press('End');
   const last = garden.getByRole('dialog').locator('p').last();
   await expect(last).toBeInViewport({ ratio: 0.5 });
