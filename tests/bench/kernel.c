@@ -640,6 +640,9 @@ static void clearPlant(const Bed *bed, State *s, double *flows, const Planting *
       move(bed, s, flows, onTop ? TOPS_LEFT : TOPS_DUG, tops);
       plant->left += tops;
       if (onTop) item->lyingDry += (tops * p->residueCarbonToNitrogen) / carbonOfTops / 1000;
+      if (onTop && p->residueIsGreen)
+        s->unripe += tops * ammoniaPotential((1000 * carbonOfTops) / p->residueCarbonToNitrogen,
+          JUST_CUT, 10, &bed->c);
     }
   }
   plant->nitrogen = 0;

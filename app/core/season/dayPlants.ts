@@ -1,3 +1,4 @@
+import { ammoniaPotential } from '../cover/ammonia';
 import { classFor, type ResidueClass } from '../cover/residueClass';
 import { fixationStage, nitrateSuppression } from '../crop/fixation';
 import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedOn } from '../crop/need';
@@ -31,9 +32,21 @@ const flow = {
   rootsLeft: wayOf('crop', 'dugResidue', 'roots left'),
 } as const;
 
-/** Carbon of dry plant matter when tops are left lying; only their drawn depth rests on it (assumed). */
+/** Carbon of dry plant matter when tops are left lying; their drawn depth and their ammonia rest on it (assumed). */
 const carbonOfTops = 0.42;
 const settledDensityOfTops = 40;
+/** Depth of clippings that lose what the line by nitrogen content says: the line is one of crop residues. */
+const plainMillimetres = 10;
+
+/**
+ * Share of the nitrogen of green tops left lying that may leave as ammonia: the line by their
+ * nitrogen content as it stands, for it was drawn for crop residues on the field.
+ *
+ * @source de Ruijter & Huijsmans 2019, coefficients recalled (`ammoniaPotential`)
+ * @validity tops that were green when cleared; dead haulm and leaves hold too little
+ */
+export const ammoniaOfTops = (carbonToNitrogen: number, c: Coefficients): number =>
+  ammoniaPotential((1000 * carbonOfTops) / carbonToNitrogen, 'just cut', plainMillimetres, c);
 
 function plantedShare({ plantings, day }: BedState): number {
   let planted = 0;
@@ -272,7 +285,11 @@ function clear(
       item.residue += tops * item.parameters.carbonToNitrogen;
       move(state, flows, placement === 'laid' ? flow.topsLeft : flow.topsDug, tops);
       plant.left += tops;
-      if (placement === 'laid') layTops(state, plant, item, tops, plant.input.id);
+      if (placement === 'laid') {
+        layTops(state, plant, item, tops, plant.input.id);
+        if (crop.residueIsGreen)
+          state.ammonia.unripe += tops * ammoniaOfTops(crop.residueCarbonToNitrogen, c);
+      }
     }
   }
   plant.nitrogen = 0;

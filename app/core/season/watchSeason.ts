@@ -41,7 +41,10 @@ interface PlantingWatch {
   readonly dailyFixed: Float64Array;
 }
 
-/** What of a day is kept where somebody looked at the bed: water and cover of that evening. */
+/**
+ * What of a day is kept where somebody looked at the bed: the water of that evening, and what hid the
+ * ground while the day's water was reckoned, before that day's rotting.
+ */
 export interface LookWatch {
   /** day of the run */
   readonly index: number;

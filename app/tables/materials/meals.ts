@@ -53,7 +53,7 @@ export const meals = {
       0.9,
       'HartzJohnstone2006',
       'mixed',
-      '60 % in 56 days, 47 % of four such meals already in 14; slaughter products 60-90 % in 84 days (Lazicki 2020)',
+      '60 % in 56 days; slaughter products 60-90 % in 84 days (Lazicki 2020); the low end is ours: 47 % of four such meals were free in 14 days, and none may stop there',
     ),
     mayCarryWeedkiller: false,
     note: 'Keep it from dogs.',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { arrivalOf, leastArrival } from '../../../app/core/season/arrival';
 import { runSeason } from '../../../app/core/season/season';
+import { watchedOf } from '../../../app/core/season/watchedSeason';
 import { dayOf } from '../../../app/core/days';
 import { parseGarden } from '../../../app/document/parse';
 import { sampleText } from '../../../app/document/sampleGarden';
@@ -44,6 +45,21 @@ describe('when what a layer holds arrives', () => {
     const later = arrivalOf(before, run([layer(90, { date: '2013-06-22' })]), end)!;
     expect(dug.halfBy).toBeLessThan(laid.halfBy);
     expect(later.halfBy).toBeGreaterThan(laid.halfBy);
+  });
+
+  test('looking past the end of the run is looking to its end, and that day counts', () => {
+    const after = run([layer(90)]);
+    expect(arrivalOf(before, after, end + 400)).toEqual(arrivalOf(before, after, end));
+    const twoMonths = today + 60;
+    const sum = (result: typeof before) => {
+      let free = 0;
+      const watched = watchedOf(result);
+      for (let day = today; day <= twoMonths; day++)
+        free += watched.released[day - result.firstDay]! - watched.tiedUp[day - result.firstDay]!;
+      return free;
+    };
+    const { grams } = arrivalOf(before, after, twoMonths)!;
+    expect(grams).toBeCloseTo(sum(after) - sum(before), 12);
   });
 
   test('the shorter one looks ahead, the less has come', () => {

@@ -289,6 +289,35 @@ describe('clearing', () => {
     expect(Math.max(...result.coverDryKg)).toBe(0);
   });
 
+  // de Ruijter & Huijsmans 2019 (recalled): 0.40 x g N per kg - 5.08 % of a residue's nitrogen
+  test.each([
+    ['left', true, 15, 0.4 * 28 - 5.08],
+    ['left', true, 35, 0],
+    ['left', false, 15, 0],
+    ['dug in', true, 15, 0],
+  ] as const)(
+    'tops %s, green %s, C:N %d: %d %% of their nitrogen may go to the air',
+    (topsFate, residueIsGreen, residueCarbonToNitrogen, percent) => {
+      const crop = { ...fruitingCrop, residueIsGreen, residueCarbonToNitrogen };
+      const today = { ...tomato, crop, clearingDay: firstOf2013, normalDegreeDays: 10 };
+      const { state, flow } = plantsOn(bedWith([{ ...today, topsFate }]));
+      const tops = flow('crop', 'coverResidue', 'tops left');
+      expect(tops > 0).toBe(topsFate === 'left');
+      expect(state.ammonia.unripe).toBeCloseTo((percent / 100) * tops, 12);
+    },
+  );
+
+  test('what the tops lose to the air is no more than they may', () => {
+    const crop = { ...fruitingCrop, residueIsGreen: true, residueCarbonToNitrogen: 15 };
+    const result = runSeason(bedWith([{ ...tomato, crop, topsFate: 'left' }]));
+    const lost = moved(result, 'coverFree', 'ammonia', 'to the air');
+    expect(lost).toBeGreaterThan(0);
+    expect(lost).toBeLessThanOrEqual(
+      ((0.4 * 28 - 5.08) / 100) * moved(result, 'crop', 'coverResidue', 'tops left'),
+    );
+    expect(result.residual).toBeLessThan(1e-9);
+  });
+
   test.each([
     [true, 'green'],
     [false, 'mature'],
