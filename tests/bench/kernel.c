@@ -159,7 +159,7 @@ static const int released[6] = { SOIL, YOUNG, DUG_RELEASED, SLOW_SOIL, WASHED, D
 static const int tiedUp[2] = { DUG_HELD, SOIL_HELD };
 static const int luxury[2] = { TOP_LUXURY, LOWER_LUXURY };
 
-static const double topDepth = 300, carbonOfTops = 0.42, crumb = 1e-12;
+static const double topDepth = 300, carbonOfTops = 0.42, crumb = 1e-6;
 static double factorAt15, factorAt1, factorAt20;
 
 static inline double least(double a, double b) { return a < b ? a : b; }
@@ -248,7 +248,28 @@ static inline void stepAtYield(Class *k, double assimilation) {
   k->released = k->eaten - (microbes - k->microbes) / k->microbeCn - k->humified;
 }
 
-static void stepFreely(Class *k, const Coefficients *c) {
+static inline double releasedAtYield(const Class *k, double assimilation) {
+  double eaten = k->residue * k->gone;
+  double microbes =
+    k->microbes * k->turned + assimilation * k->decayed * k->residue * k->turned * k->spread;
+  double residue = k->residue - eaten;
+  double humus = k->humus + k->humusShare * (k->microbes + assimilation * eaten - microbes);
+  return (k->residue - residue) / k->cn - (microbes - k->microbes) / k->microbeCn -
+    (humus - k->humus) / k->humusCn;
+}
+
+static inline void stepSpent(Class *k) {
+  double microbes = k->microbes * k->turned;
+  double humus = k->humus + k->humusShare * (k->microbes - microbes);
+  k->afterResidue = 0;
+  k->afterMicrobes = microbes;
+  k->afterHumus = humus;
+  k->eaten = 0;
+  k->humified = (humus - k->humus) / k->humusCn;
+  k->released = (k->microbes - microbes) / k->microbeCn - k->humified;
+}
+
+static inline void setDay(Class *k) {
   if (k->residue > crumb) {
     double a = k->decay * k->residueDays;
     double difference = a - k->turnover * k->turnoverDays;
@@ -262,17 +283,99 @@ static void stepFreely(Class *k, const Coefficients *c) {
     k->gone = k->residueDays > 0 && k->decay > 0 ? 1 : 0;
     k->spread = 1;
   }
+}
+
+static inline void stepFreely(Class *k, const Coefficients *c) {
+  if (k->residue == 0) {
+    stepSpent(k);
+    return;
+  }
+  setDay(k);
   stepAtYield(k, c->assimilation);
 }
 
 static void stepStarved(Class *k, double supply, const Coefficients *c) {
   k->residueDays *= most(supply / k->wanted, c->leastDecayWhenStarved);
-  stepFreely(k, c);
-  double atFullYield = k->released;
-  if (-atFullYield <= supply) return;
-  stepAtYield(k, 0);
-  double atNoYield = k->released;
-  stepAtYield(k, most(0, (c->assimilation * (atNoYield + supply)) / (atNoYield - atFullYield)));
+  setDay(k);
+  double atFullYield = releasedAtYield(k, c->assimilation);
+  double yieldLeft = c->assimilation;
+  if (-atFullYield > supply) {
+    double atNoYield = releasedAtYield(k, 0);
+    yieldLeft = most(0, (c->assimilation * (atNoYield + supply)) / (atNoYield - atFullYield));
+  }
+  stepAtYield(k, yieldLeft);
+}
+
+/* ---- cover/spentClasses.ts ---- */
+
+static Class *newClass(State *s, int placement, int kind) {
+  if (s->classCount == MOST_CLASSES) fail("too many classes");
+  Class *item = &s->classes[s->classCount++];
+  memset(item, 0, sizeof *item);
+  item->placement = placement;
+  item->kind = kind;
+  item->lyingFactor = 1;
+  return item;
+}
+
+static Class *classBelow(const Bed *bed, State *s, const Class *item) {
+  int kind = item->kind == INERT ? MATURE : item->kind;
+  if (item->cn != INFINITY) return classFor(bed, s, DUG_IN, kind, item->cn);
+  Class *below = newClass(s, DUG_IN, kind);
+  below->cn = INFINITY;
+  below->turnover = item->turnover;
+  below->microbeCn = item->microbeCn;
+  below->humusShare = item->humusShare;
+  below->humusCn = item->humusCn;
+  below->soilRate = 1;
+  return below;
+}
+
+static inline int isSpent(const Class *item) {
+  return item->residue == 0 && item->lyingDry == 0 && item->kind != INERT;
+}
+
+static inline int isInGroup(const Class *item, int group) {
+  return isSpent(item) && (item->placement == ON_TOP) == (group & 1) &&
+    (item->kind == GREEN) == (group >> 1 & 1);
+}
+
+static void joinSpent(const Bed *bed, State *s) {
+  int isJoined[MOST_CLASSES] = {0}, before = s->classCount, done[4] = {0};
+  for (int from = 0; from < before; from++) {
+    if (!isSpent(&s->classes[from])) continue;
+    /* groups in the order in which they are met */
+    int group = (s->classes[from].placement == ON_TOP) | (s->classes[from].kind == GREEN) << 1;
+    if (done[group]) continue;
+    done[group] = 1;
+    int count = 0;
+    double microbes = 0, humus = 0, nitrogen = 0, humified = 0;
+    for (int at = 0; at < before; at++) {
+      const Class *item = &s->classes[at];
+      if (!isInGroup(item, group)) continue;
+      count++;
+      microbes += item->microbes;
+      humus += item->humus;
+      nitrogen += item->microbes / item->microbeCn;
+      humified += item->humusShare * item->microbes;
+    }
+    if (count == 1) continue;
+    int isGreen = group >> 1;
+    Class *whole = newClass(s, group & 1 ? ON_TOP : DUG_IN, isGreen ? GREEN : MATURE);
+    whole->cn = INFINITY;
+    whole->turnover = isGreen ? bed->c.greenTurnover : bed->c.matureTurnover;
+    whole->microbeCn = microbes > 0 ? microbes / nitrogen : 1;
+    whole->humusShare = microbes > 0 ? humified / microbes : 0;
+    whole->humusCn = bed->c.humusCarbonToNitrogen;
+    whole->microbes = microbes;
+    whole->humus = humus;
+    for (int at = 0; at < before; at++)
+      if (isInGroup(&s->classes[at], group)) isJoined[at] = 1;
+  }
+  int kept = 0;
+  for (int at = 0; at < s->classCount; at++)
+    if (!isJoined[at]) s->classes[kept++] = s->classes[at];
+  s->classCount = kept;
 }
 
 /* ---- season/dayEvents.ts ---- */
@@ -373,7 +476,7 @@ static void digCoverIn(const Bed *bed, State *s, double *flows, double share) {
   for (int at = 0; at < before; at++) {
     Class *item = &s->classes[at];
     if (item->placement != ON_TOP) continue;
-    Class *below = classFor(bed, s, DUG_IN, item->kind == INERT ? MATURE : item->kind, item->cn);
+    Class *below = classBelow(bed, s, item);
     move(bed, s, flows, DIG_RESIDUE, share * (item->residue / item->cn));
     move(bed, s, flows, DIG_MICROBES, share * (item->microbes / item->microbeCn));
     move(bed, s, flows, DIG_HUMUS, share * (item->humus / item->humusCn));
@@ -422,6 +525,7 @@ static void turnSeason(const Bed *bed, State *s, double *flows) {
       item->humus / item->humusCn);
     item->humus = 0;
   }
+  joinSpent(bed, s);
   move(bed, s, flows, DIG_SLOW, s->topInert);
   s->topInert = 0;
 }
@@ -745,11 +849,25 @@ static void waterDay(const Bed *bed, State *s) {
 
 /* ---- season/dayDecay.ts ---- */
 
-static void settle(const Bed *bed, State *s, double *flows, Class *item) {
-  int onTop = item->placement == ON_TOP;
+static inline void standStill(Class *item, const Coefficients *c) {
+  item->lyingFactor = lyingCarbon(item, c->lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+  item->lyingDry *= item->lyingFactor;
+}
+
+static inline void keepStep(Class *item, const Coefficients *c) {
+  double small = c->lyingShareOfMicrobesAndHumus;
+  double before = lyingCarbon(item, small);
   item->residue = item->afterResidue;
   item->microbes = item->afterMicrobes;
   item->humus = item->afterHumus;
+  if (item->placement != ON_TOP) return;
+  item->lyingFactor = before > 0 ? least(1, lyingCarbon(item, small) / before) : 0;
+  item->lyingDry *= item->lyingFactor;
+}
+
+static void settleWaiting(const Bed *bed, State *s, double *flows, Class *item) {
+  int onTop = item->placement == ON_TOP;
+  keepStep(item, &bed->c);
   move(bed, s, flows, onTop ? COVER_EATEN : DUG_EATEN, most(0, item->eaten));
   move(bed, s, flows, onTop ? COVER_HUMIFIED : DUG_HUMIFIED, most(0, item->humified));
   if (item->released >= 0)
@@ -764,11 +882,10 @@ static inline int isWaiting(const Class *item, int onTop) {
   return item->wanted > 0 && (item->placement == ON_TOP) == onTop;
 }
 
-static double shareOut(State *s, int onTop, double supply, const Coefficients *c) {
-  double wanted = 0, used = 0;
-  for (int at = 0; at < s->classCount; at++)
-    if (isWaiting(&s->classes[at], onTop)) wanted += s->classes[at].wanted;
-  for (int at = 0; at < s->classCount; at++) {
+static double shareOut(State *s, int onTop, double supply, const Coefficients *c, double wanted,
+    int first) {
+  double used = 0;
+  for (int at = first; at < s->classCount; at++) {
     Class *item = &s->classes[at];
     if (!isWaiting(item, onTop)) continue;
     if (wanted > supply) stepStarved(item, (supply * item->wanted) / wanted, c);
@@ -780,12 +897,14 @@ static double shareOut(State *s, int onTop, double supply, const Coefficients *c
 static void decayClasses(const Bed *bed, State *s, double *flows) {
   const Coefficients *c = &bed->c;
   double greenLost = -1, matureLost = -1;
-  int wantsOnTop = 0, wantsBelow = 0;
+  double eaten[2] = {0}, humified[2] = {0}, freed[2] = {0}, wanted[2] = {0};
+  int first[2] = {0};
   for (int at = 0; at < s->classCount; at++) {
     Class *item = &s->classes[at];
-    if (item->placement == ON_TOP)
-      item->lyingFactor = lyingCarbon(item, c->lyingShareOfMicrobesAndHumus);
-    if (item->kind == INERT) continue;
+    if (item->kind == INERT) {
+      standStill(item, c);
+      continue;
+    }
     if (item->kind == GREEN) {
       if (greenLost < 0) greenLost = -expm1(-item->turnover * s->soilDays);
       item->lost = greenLost;
@@ -797,49 +916,54 @@ static void decayClasses(const Bed *bed, State *s, double *flows) {
     item->residueDays = s->soilDays * item->soilRate + s->surfaceDays * item->surfaceRate;
     item->turnoverDays = s->soilDays;
     stepFreely(item, c);
-    item->wanted = item->released < 0 ? -item->released : 0;
-    if (item->released >= 0) settle(bed, s, flows, item);
-    else if (item->placement == ON_TOP) wantsOnTop = 1;
-    else wantsBelow = 1;
+    int onTop = item->placement == ON_TOP;
+    if (item->released < 0) {
+      item->wanted = -item->released;
+      if (wanted[onTop] == 0) first[onTop] = at;
+      wanted[onTop] += item->wanted;
+      continue;
+    }
+    item->wanted = 0;
+    eaten[onTop] += most(0, item->eaten);
+    humified[onTop] += most(0, item->humified);
+    freed[onTop] += item->released;
+    keepStep(item, c);
   }
-  if (wantsOnTop) {
+  move(bed, s, flows, COVER_EATEN, eaten[1]);
+  move(bed, s, flows, COVER_HUMIFIED, humified[1]);
+  move(bed, s, flows, COVER_RELEASED, freed[1]);
+  move(bed, s, flows, DUG_EATEN, eaten[0]);
+  move(bed, s, flows, DUG_HUMIFIED, humified[0]);
+  move(bed, s, flows, DUG_RELEASED, freed[0]);
+  if (wanted[1] > 0) {
     double free = c->coverFreeShareForTieUp * most(0, s->nitrogen[COVER_FREE]);
     double soil = c->soilShareForCoverTieUp * most(0, s->nitrogen[MINERAL_TOP]);
-    double used = shareOut(s, 1, free + soil, c);
+    double used = shareOut(s, 1, free + soil, c, wanted[1], first[1]);
     double soilPart = used > 0 ? most(0, used - free) / used : 0;
-    for (int at = 0; at < s->classCount; at++) {
+    for (int at = first[1]; at < s->classCount; at++) {
       Class *item = &s->classes[at];
       if (!isWaiting(item, 1)) continue;
       item->fromSoil = soilPart * most(0, -item->released);
-      settle(bed, s, flows, item);
+      settleWaiting(bed, s, flows, item);
     }
   }
-  if (wantsBelow) {
-    shareOut(s, 0, most(0, s->nitrogen[MINERAL_TOP]), c);
-    for (int at = 0; at < s->classCount; at++) {
+  if (wanted[0] > 0) {
+    shareOut(s, 0, most(0, s->nitrogen[MINERAL_TOP]), c, wanted[0], first[0]);
+    for (int at = first[0]; at < s->classCount; at++) {
       Class *item = &s->classes[at];
       if (!isWaiting(item, 0)) continue;
       item->fromSoil = most(0, -item->released);
-      settle(bed, s, flows, item);
+      settleWaiting(bed, s, flows, item);
     }
   }
 }
 
 static void decayDay(const Bed *bed, State *s, double *flows) {
   const Coefficients *c = &bed->c;
-  double small = c->lyingShareOfMicrobesAndHumus;
-  if (s->soilDays > 0 || s->surfaceDays > 0) {
-    decayClasses(bed, s, flows);
-    for (int at = 0; at < s->classCount; at++) {
-      Class *item = &s->classes[at];
-      if (item->placement != ON_TOP) continue;
-      double before = item->lyingFactor;
-      item->lyingFactor = before > 0 ? least(1, lyingCarbon(item, small) / before) : 0;
-    }
-  } else
+  if (s->soilDays > 0 || s->surfaceDays > 0) decayClasses(bed, s, flows);
+  else
     for (int at = 0; at < s->classCount; at++)
-      if (s->classes[at].placement == ON_TOP)
-        s->classes[at].lyingFactor = lyingCarbon(&s->classes[at], small) > 0 ? 1 : 0;
+      if (s->classes[at].placement == ON_TOP) standStill(&s->classes[at], c);
 
   double lying = s->topActive + s->topInert + s->topQuick;
   if (s->topActive + s->dugActive + s->topQuick + s->dugQuick == 0) {
@@ -916,8 +1040,6 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   AT(decay);
   decayDay(bed, s, flows);
   AT(cover);
-  for (int at = 0; at < s->classCount; at++)
-    s->classes[at].lyingDry *= s->classes[at].lyingFactor;
   s->slowLyingDry *= s->slowLyingFactor;
 
   double ripening = c->ammoniaRipening * s->unripe;

@@ -120,7 +120,7 @@ export function setClocks(day: DecayDay, p: DecayParameters): void {
         : -Math.expm1(-difference) / difference;
 }
 
-/** The same for a class without residue to speak of, which is eaten whole if it is eaten at all. */
+/** The same for a class with a mere crumb of residue, which is eaten whole if it is eaten at all. */
 export function setCrumb(day: DecayDay, p: DecayParameters): void {
   day.decayed = 0;
   day.gone = day.residueDays > 0 && p.decay > 0 ? 1 : 0;
@@ -158,4 +158,37 @@ export function stepAtYield(
   day.humified = (humus - carbon.humus) / p.humusCarbonToNitrogen;
   day.released =
     day.eaten - (microbes - carbon.microbes) / p.microbeCarbonToNitrogen - day.humified;
+}
+
+/** What `stepAtYield` would release, with nothing written down. */
+export function releasedAtYield(
+  day: DecayDay,
+  carbon: DecayCarbon,
+  p: DecayParameters,
+  assimilation: number,
+): number {
+  const eaten = carbon.residue * day.gone;
+  const microbes =
+    carbon.microbes * day.turned +
+    assimilation * day.decayed * carbon.residue * day.turned * day.spread;
+  const residue = carbon.residue - eaten;
+  const humus = carbon.humus + p.humusShare * (carbon.microbes + assimilation * eaten - microbes);
+  return (
+    (carbon.residue - residue) / p.carbonToNitrogen -
+    (microbes - carbon.microbes) / p.microbeCarbonToNitrogen -
+    (humus - carbon.humus) / p.humusCarbonToNitrogen
+  );
+}
+
+/** `stepAtYield` without residue: what is left of the microbes turns over, at whatever yield. */
+export function stepSpent(day: DecayDay, carbon: DecayCarbon, p: DecayParameters): void {
+  const { after } = day;
+  const microbes = carbon.microbes * day.turned;
+  const humus = carbon.humus + p.humusShare * (carbon.microbes - microbes);
+  after.residue = 0;
+  after.microbes = microbes;
+  after.humus = humus;
+  day.eaten = 0;
+  day.humified = (humus - carbon.humus) / p.humusCarbonToNitrogen;
+  day.released = (carbon.microbes - microbes) / p.microbeCarbonToNitrogen - day.humified;
 }

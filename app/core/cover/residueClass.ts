@@ -1,6 +1,12 @@
 import type { Coefficients } from '../season/coefficients';
 import type { MaterialClass, Placement } from '../season/input';
-import { decayParameters, newDecayDay, type DecayDay, type DecayParameters } from './decay';
+import {
+  decayParameters,
+  newDecayDay,
+  type DecayCarbon,
+  type DecayDay,
+  type DecayParameters,
+} from './decay';
 
 /**
  * Plant material that decays alike on one bed: placement x green or mature x C:N. Nothing
@@ -68,29 +74,38 @@ export function classFor(
     const isNear = Math.abs(own - carbonToNitrogen) <= 1e-9 * carbonToNitrogen;
     if (isNear && digits(own) === digits(carbonToNitrogen)) return known;
   }
-  const opened: ResidueClass = {
-    placement,
-    materialClass,
-    parameters: decayParameters(materialClass, carbonToNitrogen, coefficients),
-    isGreen: materialClass === 'green',
-    isInert: materialClass === 'inert',
-    onTop: placement === 'laid',
-    ...ratesOf(placement, materialClass, coefficients),
-    residue: 0,
-    microbes: 0,
-    humus: 0,
-    lyingFactor: 1,
-    lyingDry: 0,
-    today: newDecayDay(),
-    wanted: 0,
-    fromSoil: 0,
-  };
+  const parameters = decayParameters(materialClass, carbonToNitrogen, coefficients);
+  const opened = newClass(placement, materialClass, parameters, coefficients);
   classes.push(opened);
   return opened;
 }
 
+/** A class with nothing in it. */
+export const newClass = (
+  placement: Placement,
+  materialClass: ResidueClass['materialClass'],
+  parameters: DecayParameters,
+  coefficients: Coefficients,
+): ResidueClass => ({
+  placement,
+  materialClass,
+  parameters,
+  isGreen: materialClass === 'green',
+  isInert: materialClass === 'inert',
+  onTop: placement === 'laid',
+  ...ratesOf(placement, materialClass, coefficients),
+  residue: 0,
+  microbes: 0,
+  humus: 0,
+  lyingFactor: 1,
+  lyingDry: 0,
+  today: newDecayDay(),
+  wanted: 0,
+  fromSoil: 0,
+});
+
 /** Carbon still lying to be seen: residue and a small share of what microbes and humus hold (model 2). */
-export const lyingCarbon = (item: ResidueClass, shareOfMicrobesAndHumus: number): number =>
+export const lyingCarbon = (item: DecayCarbon, shareOfMicrobesAndHumus: number): number =>
   item.residue + shareOfMicrobesAndHumus * (item.microbes + item.humus);
 
 export const residueNitrogen = (item: ResidueClass): number =>

@@ -1,19 +1,25 @@
 import type { Coefficients } from '../season/coefficients';
-import { setClocks, setCrumb, stepAtYield } from './decay';
+import { releasedAtYield, setClocks, setCrumb, stepAtYield, stepSpent } from './decay';
 import type { ResidueClass } from './residueClass';
 
 /**
- * Residue [g C/m2] that is eaten whole on the day it is met. It holds under 1e-13 g of nitrogen, a
- * ten-thousandth of what the balance is held to, and a class without residue costs a day next to
- * nothing: a bed of ten years has many.
+ * Residue [g C/m2] that is eaten whole on the day it is met (ours). What decays by a share a day
+ * never ends, and a bed of ten years would carry every layer it was ever given. At the narrowest C:N
+ * of the model a crumb holds 1.3e-7 g of nitrogen, an eighth of what the season is held to against a
+ * solver of its equations, and it goes by the flow that all residue goes by.
  */
-const crumb = 1e-12;
+export const crumb = 1e-6;
+
+function setDay(item: ResidueClass): void {
+  if (item.residue > crumb) setClocks(item.today, item.parameters);
+  else setCrumb(item.today, item.parameters);
+}
 
 /** The step of a class with all the nitrogen it wants, by the clocks in its `today`. */
 export function stepFreely(item: ResidueClass, c: Coefficients): void {
   const { today, parameters } = item;
-  if (item.residue > crumb) setClocks(today, parameters);
-  else setCrumb(today, parameters);
+  if (item.residue === 0) return stepSpent(today, item, parameters);
+  setDay(item);
   stepAtYield(today, item, parameters, c.assimilation);
 }
 
@@ -32,15 +38,14 @@ export function stepFreely(item: ResidueClass, c: Coefficients): void {
  */
 export function stepStarved(item: ResidueClass, supply: number, c: Coefficients): void {
   const { parameters, today } = item;
+  const { assimilation } = c;
   today.residueDays *= Math.max(supply / item.wanted, c.leastDecayWhenStarved);
-  stepFreely(item, c);
-  const atFullYield = today.released;
-  if (-atFullYield <= supply) return;
-  stepAtYield(today, item, parameters, 0);
-  const atNoYield = today.released;
-  const yieldLeft = Math.max(
-    0,
-    (c.assimilation * (atNoYield + supply)) / (atNoYield - atFullYield),
-  );
+  setDay(item);
+  const atFullYield = releasedAtYield(today, item, parameters, assimilation);
+  let yieldLeft = assimilation;
+  if (-atFullYield > supply) {
+    const atNoYield = releasedAtYield(today, item, parameters, 0);
+    yieldLeft = Math.max(0, (assimilation * (atNoYield + supply)) / (atNoYield - atFullYield));
+  }
   stepAtYield(today, item, parameters, yieldLeft);
 }

@@ -40,7 +40,7 @@ export { lowerDepthFor } from './runPlan';
 export interface LyingLayer {
   readonly id: string;
   /** class it decays with; null for compost and the like */
-  readonly item: ResidueClass | null;
+  item: ResidueClass | null;
   readonly dryKgPerM2: number;
   readonly laidDensity: number;
   readonly settledDensity: number;

@@ -25,14 +25,36 @@ export interface DecayClocks {
   readonly surface: number;
 }
 
-/** Writes a class's step into the flows and its carbon. */
-function settle(state: BedState, flows: Float64Array, item: ResidueClass): void {
-  const { today } = item;
-  const { after } = today;
+/** What lies of a class neither decays nor is eaten today. */
+function standStill(item: ResidueClass, c: Coefficients): void {
+  item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
+  item.lyingDry *= item.lyingFactor;
+}
+
+/** A class's step becomes its carbon; on top, what then is left of what lay this morning. */
+function keepStep(item: ResidueClass, c: Coefficients): void {
+  const { after } = item.today;
+  if (item.onTop) {
+    const small = c.lyingShareOfMicrobesAndHumus;
+    const before = lyingCarbon(item, small);
+    const factor = before > 0 ? Math.min(1, lyingCarbon(after, small) / before) : 0;
+    item.lyingFactor = factor;
+    item.lyingDry *= factor;
+  }
   item.residue = after.residue;
   item.microbes = after.microbes;
   item.humus = after.humus;
-  const { onTop } = item;
+}
+
+/** Writes a class's step that ties nitrogen up into the flows and its carbon. */
+function settleWaiting(
+  state: BedState,
+  flows: Float64Array,
+  item: ResidueClass,
+  c: Coefficients,
+): void {
+  const { today, onTop } = item;
+  keepStep(item, c);
   move(state, flows, onTop ? flow.coverEaten : flow.dugEaten, Math.max(0, today.eaten));
   move(state, flows, onTop ? flow.coverHumified : flow.dugHumified, Math.max(0, today.humified));
   if (today.released >= 0)
@@ -64,10 +86,8 @@ export function decayDay(
   clocks: DecayClocks,
   c: Coefficients,
 ): void {
-  if (clocks.soil > 0 || clocks.surface > 0) {
-    decayClasses(state, flows, clocks, c);
-    lieLess(state.classes, c);
-  } else standStill(state.classes, c);
+  if (clocks.soil > 0 || clocks.surface > 0) decayClasses(state, flows, clocks, c);
+  else for (const item of state.classes) if (item.onTop) standStill(item, c);
   slowDay(state, flows, clocks, c);
 }
 
@@ -81,84 +101,111 @@ function decayClasses(
   // 1 - e^-l of greens and of browns, once for all classes of a kind
   let greenLost = Number.NaN;
   let matureLost = Number.NaN;
-  let wantsOnTop = false;
-  let wantsBelow = false;
+  // what those that release do together: one move for all of them
+  let eatenOnTop = 0;
+  let humifiedOnTop = 0;
+  let releasedOnTop = 0;
+  let eatenBelow = 0;
+  let humifiedBelow = 0;
+  let releasedBelow = 0;
+  // what those that wait want, and the first of them
+  let wantedOnTop = 0;
+  let firstOnTop = 0;
+  let wantedBelow = 0;
+  let firstBelow = 0;
   for (let at = 0; at < classes.length; at++) {
     const item = classes[at]!;
-    // holds what was lying this morning until the day is settled
-    if (item.onTop) item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus);
-    if (item.isInert) continue;
     const { today } = item;
     if (item.isGreen) {
       if (!(greenLost >= 0)) greenLost = -Math.expm1(-item.parameters.turnover * clocks.soil);
       today.lost = greenLost;
+    } else if (item.isInert) {
+      standStill(item, c);
+      continue;
     } else {
       if (!(matureLost >= 0)) matureLost = -Math.expm1(-item.parameters.turnover * clocks.soil);
       today.lost = matureLost;
     }
     today.turned = 1 - today.lost;
-    if (item.residue === 0 && turnOver(state, flows, item)) continue;
     today.residueDays = clocks.soil * item.soilRate + clocks.surface * item.surfaceRate;
     today.turnoverDays = clocks.soil;
     stepFreely(item, c);
-    item.wanted = today.released < 0 ? -today.released : 0;
-    if (today.released >= 0) settle(state, flows, item);
-    else if (item.onTop) wantsOnTop = true;
-    else wantsBelow = true;
+    const { released } = today;
+    if (released < 0) {
+      item.wanted = -released;
+      if (item.onTop) {
+        if (wantedOnTop === 0) firstOnTop = at;
+        wantedOnTop -= released;
+      } else {
+        if (wantedBelow === 0) firstBelow = at;
+        wantedBelow -= released;
+      }
+      continue;
+    }
+    item.wanted = 0;
+    if (item.onTop) {
+      eatenOnTop += Math.max(0, today.eaten);
+      humifiedOnTop += Math.max(0, today.humified);
+      releasedOnTop += released;
+    } else {
+      eatenBelow += Math.max(0, today.eaten);
+      humifiedBelow += Math.max(0, today.humified);
+      releasedBelow += released;
+    }
+    keepStep(item, c);
   }
-  if (wantsOnTop) tieUpOnTop(state, flows, c);
-  if (wantsBelow) tieUpBelow(state, flows, c);
+  move(state, flows, flow.coverEaten, eatenOnTop);
+  move(state, flows, flow.coverHumified, humifiedOnTop);
+  move(state, flows, flow.coverReleased, releasedOnTop);
+  move(state, flows, flow.dugEaten, eatenBelow);
+  move(state, flows, flow.dugHumified, humifiedBelow);
+  move(state, flows, flow.dugReleased, releasedBelow);
+  if (wantedOnTop > 0) tieUpOnTop(state, flows, c, wantedOnTop, firstOnTop);
+  if (wantedBelow > 0) tieUpBelow(state, flows, c, wantedBelow, firstBelow);
 }
 
-/**
- * A class without residue, as `stepFreely` has it: what is left of its microbes turns over. A bed of
- * ten years has several such at any time.
- *
- * @returns false where that would tie nitrogen up, and nothing was done
- */
-function turnOver(state: BedState, flows: Float64Array, item: ResidueClass): boolean {
-  const { parameters } = item;
-  const microbes = item.microbes * item.today.turned;
-  const humus = item.humus + parameters.humusShare * (item.microbes - microbes);
-  const humified = (humus - item.humus) / parameters.humusCarbonToNitrogen;
-  const released = (item.microbes - microbes) / parameters.microbeCarbonToNitrogen - humified;
-  if (!(released >= 0)) return false;
-  item.microbes = microbes;
-  item.humus = humus;
-  item.wanted = 0;
-  move(state, flows, item.onTop ? flow.coverHumified : flow.dugHumified, humified);
-  move(state, flows, item.onTop ? flow.coverReleased : flow.dugReleased, released);
-  return true;
-}
-
-function tieUpOnTop(state: BedState, flows: Float64Array, c: Coefficients): void {
+function tieUpOnTop(
+  state: BedState,
+  flows: Float64Array,
+  c: Coefficients,
+  wanted: number,
+  first: number,
+): void {
   const { classes, nitrogen } = state;
   const free = c.coverFreeShareForTieUp * Math.max(0, nitrogen[coverFree]!);
   const soil = c.soilShareForCoverTieUp * Math.max(0, nitrogen[mineralTop]!);
-  const used = shareOut(classes, true, free + soil, c);
+  const used = shareOut(classes, true, free + soil, c, wanted, first);
   const soilPart = used > 0 ? Math.max(0, used - free) / used : 0;
-  for (let at = 0; at < classes.length; at++) {
+  for (let at = first; at < classes.length; at++) {
     const item = classes[at]!;
     if (!isWaiting(item, true)) continue;
     item.fromSoil = soilPart * Math.max(0, -item.today.released);
-    settle(state, flows, item);
+    settleWaiting(state, flows, item, c);
   }
 }
 
-function tieUpBelow(state: BedState, flows: Float64Array, c: Coefficients): void {
+function tieUpBelow(
+  state: BedState,
+  flows: Float64Array,
+  c: Coefficients,
+  wanted: number,
+  first: number,
+): void {
   const { classes, nitrogen } = state;
-  shareOut(classes, false, Math.max(0, nitrogen[mineralTop]!), c);
-  for (let at = 0; at < classes.length; at++) {
+  shareOut(classes, false, Math.max(0, nitrogen[mineralTop]!), c, wanted, first);
+  for (let at = first; at < classes.length; at++) {
     const item = classes[at]!;
     if (!isWaiting(item, false)) continue;
     item.fromSoil = Math.max(0, -item.today.released);
-    settle(state, flows, item);
+    settleWaiting(state, flows, item, c);
   }
 }
 
 /**
  * Shares a supply among the classes that wait for it, in proportion to what each wants.
  *
+ * @param wanted what all of them want, g N/m2
+ * @param first place of the first of them
  * @returns what they take of it, g N/m2
  */
 function shareOut(
@@ -166,40 +213,17 @@ function shareOut(
   onTop: boolean,
   supply: number,
   c: Coefficients,
+  wanted: number,
+  first: number,
 ): number {
-  let wanted = 0;
-  for (let at = 0; at < classes.length; at++)
-    if (isWaiting(classes[at]!, onTop)) wanted += classes[at]!.wanted;
   let used = 0;
-  for (let at = 0; at < classes.length; at++) {
+  for (let at = first; at < classes.length; at++) {
     const item = classes[at]!;
     if (!isWaiting(item, onTop)) continue;
     if (wanted > supply) stepStarved(item, (supply * item.wanted) / wanted, c);
     used += Math.max(0, -item.today.released);
   }
   return used;
-}
-
-/** What is left of each class's cover, against what lay this morning. */
-function lieLess(classes: readonly ResidueClass[], c: Coefficients): void {
-  for (let at = 0; at < classes.length; at++) {
-    const item = classes[at]!;
-    if (!item.onTop) continue;
-    const before = item.lyingFactor;
-    const factor =
-      before > 0 ? Math.min(1, lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) / before) : 0;
-    item.lyingFactor = factor;
-    item.lyingDry *= factor;
-  }
-}
-
-/** Frozen: nothing decays, and what lies stays. */
-function standStill(classes: readonly ResidueClass[], c: Coefficients): void {
-  for (const item of classes) {
-    if (!item.onTop) continue;
-    item.lyingFactor = lyingCarbon(item, c.lyingShareOfMicrobesAndHumus) > 0 ? 1 : 0;
-    item.lyingDry *= item.lyingFactor;
-  }
 }
 
 /**

@@ -6,6 +6,7 @@ import {
   residueNitrogen,
   type ResidueClass,
 } from '../cover/residueClass';
+import { classBelow, joinSpent } from '../cover/spentClasses';
 import { coverWaterCapacity } from '../cover/wetness';
 import { lyingDry, move, poolIndex, type BedState, wayOf } from './bedState';
 import type { LayerInput } from './input';
@@ -129,14 +130,7 @@ export function layLayers(
 /** Digs a share of the cover in: residue, microbes, humus and free nitrogen go with it. */
 export function digCoverIn(state: BedState, flows: Float64Array, share: number): void {
   for (const item of state.classes.filter((one) => one.placement === 'laid')) {
-    const kind = item.materialClass === 'inert' ? 'mature' : item.materialClass;
-    const below = classFor(
-      state.classes,
-      'dug',
-      kind,
-      item.parameters.carbonToNitrogen,
-      state.coefficients,
-    );
+    const below = classBelow(state.classes, item, state.coefficients);
     // Wood that starts to rot below gets the microbe ratio of its new class only for what is eaten
     // from now on; lying inert it has no microbes yet, so nothing changes hands at another ratio.
     move(state, flows, flow.digResidue, share * residueNitrogen(item));
@@ -191,7 +185,10 @@ function shrinkCover(state: BedState, factor: number): void {
   for (const layer of state.layers) layer.left *= factor;
 }
 
-/** At a season's first morning humus becomes last year's humus, and spent compost becomes soil (model 3). */
+/**
+ * At a season's first morning humus becomes last year's humus, and spent compost becomes soil (model
+ * 3); what is spent of the classes goes on as one.
+ */
 export function turnSeason(state: BedState, flows: Float64Array): void {
   for (const item of state.classes) {
     move(
@@ -202,6 +199,8 @@ export function turnSeason(state: BedState, flows: Float64Array): void {
     );
     item.humus = 0;
   }
+  const now = joinSpent(state.classes, state.coefficients);
+  for (const layer of state.layers) if (layer.item) layer.item = now.get(layer.item) ?? layer.item;
   move(state, flows, flow.digSlow, state.slow.topInert);
   state.slow.topInert = 0;
 }
