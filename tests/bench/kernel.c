@@ -958,6 +958,10 @@ static void decayClasses(const Bed *bed, State *s, double *flows) {
   }
 }
 
+static inline double freedOf(double store, double rate) {
+  return store > 0 ? -expm1(-rate) * store : 0;
+}
+
 static void decayDay(const Bed *bed, State *s, double *flows) {
   const Coefficients *c = &bed->c;
   if (s->soilDays > 0 || s->surfaceDays > 0) decayClasses(bed, s, flows);
@@ -970,10 +974,10 @@ static void decayDay(const Bed *bed, State *s, double *flows) {
     s->slowLyingFactor = 1;
     return;
   }
-  double slowOnTop = -expm1(-c->slowRate * s->surfaceDays) * s->topActive;
-  double quickOnTop = -expm1(-c->mealRate * s->surfaceDays) * s->topQuick;
-  double slowDug = -expm1(-c->slowRate * s->soilDays) * s->dugActive;
-  double quickDug = -expm1(-c->mealRate * s->soilDays) * s->dugQuick;
+  double slowOnTop = freedOf(s->topActive, c->slowRate * s->surfaceDays);
+  double quickOnTop = freedOf(s->topQuick, c->mealRate * s->surfaceDays);
+  double slowDug = freedOf(s->dugActive, c->slowRate * s->soilDays);
+  double quickDug = freedOf(s->dugQuick, c->mealRate * s->soilDays);
   double fromTop = slowOnTop + quickOnTop;
   move(bed, s, flows, SLOW_COVER, fromTop);
   move(bed, s, flows, SLOW_SOIL, slowDug + quickDug);

@@ -40,16 +40,20 @@ export interface ResidueClass {
   fromSoil: number;
 }
 
-/** Hoed in goes slower than dug in, on top slower still, browns there at half the speed of greens. */
-function ratesOf(
+/** What a normalised day of the soil is for residue: hoed in goes slower than dug in. */
+function soilRateOf(placement: Placement, c: Coefficients): number {
+  if (placement === 'laid') return 0;
+  return placement === 'dug' ? 1 : c.hoedRate;
+}
+
+/** What a day of the surface is for residue on top: slower still, browns at half the speed of greens. */
+function surfaceRateOf(
   placement: Placement,
-  materialClass: MaterialClass,
+  materialClass: ResidueClass['materialClass'],
   c: Coefficients,
-): Pick<ResidueClass, 'soilRate' | 'surfaceRate'> {
-  if (placement === 'dug') return { soilRate: 1, surfaceRate: 0 };
-  if (placement === 'hoed') return { soilRate: c.hoedRate, surfaceRate: 0 };
-  const mature = materialClass === 'green' ? 1 : c.surfaceRateMatureShare;
-  return { soilRate: 0, surfaceRate: c.surfaceRateGreen * mature };
+): number {
+  if (placement !== 'laid') return 0;
+  return c.surfaceRateGreen * (materialClass === 'green' ? 1 : c.surfaceRateMatureShare);
 }
 
 const digits = (carbonToNitrogen: number): string => carbonToNitrogen.toPrecision(10);
@@ -93,7 +97,9 @@ export const newClass = (
   isGreen: materialClass === 'green',
   isInert: materialClass === 'inert',
   onTop: placement === 'laid',
-  ...ratesOf(placement, materialClass, coefficients),
+  // one by one: an object spread into another is slow to make, and a draw makes many classes
+  soilRate: soilRateOf(placement, coefficients),
+  surfaceRate: surfaceRateOf(placement, materialClass, coefficients),
   residue: 0,
   microbes: 0,
   humus: 0,

@@ -226,6 +226,10 @@ function shareOut(
   return used;
 }
 
+/** What goes of a store at a rate; most beds have compost or meal, on top or dug in, and not all four. */
+const freedOf = (store: number, rate: number): number =>
+  store > 0 ? -Math.expm1(-rate) * store : 0;
+
 /**
  * Compost, manure and meals: what still can be freed goes by N(t) = N (1 - e^(-k t)), meals at a
  * rate of their own; what lies on top by the clock of the surface.
@@ -239,10 +243,10 @@ function slowDay(state: BedState, flows: Float64Array, clocks: DecayClocks, c: C
     slow.lyingFactor = 1;
     return;
   }
-  const slowOnTop = -Math.expm1(-c.slowRate * clocks.surface) * slow.topActive;
-  const quickOnTop = -Math.expm1(-c.mealRate * clocks.surface) * slow.topQuick;
-  const slowDug = -Math.expm1(-c.slowRate * clocks.soil) * slow.dugActive;
-  const quickDug = -Math.expm1(-c.mealRate * clocks.soil) * slow.dugQuick;
+  const slowOnTop = freedOf(slow.topActive, c.slowRate * clocks.surface);
+  const quickOnTop = freedOf(slow.topQuick, c.mealRate * clocks.surface);
+  const slowDug = freedOf(slow.dugActive, c.slowRate * clocks.soil);
+  const quickDug = freedOf(slow.dugQuick, c.mealRate * clocks.soil);
   const fromTop = slowOnTop + quickOnTop;
   move(state, flows, flow.slowCover, fromTop);
   move(state, flows, flow.slowSoil, slowDug + quickDug);

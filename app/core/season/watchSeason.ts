@@ -7,7 +7,7 @@ import {
   type GrowingPlanting,
 } from './bedState';
 import { stepDay } from './day';
-import { flowIndex, flowKinds, type FlowIndex } from './flows';
+import { flowIndex, flowKinds } from './flows';
 import type { BedSeason } from './input';
 import type { RunPlan } from './runPlan';
 import { seasonFirstDay } from './seasonAccount';
@@ -203,21 +203,31 @@ function keepToday(watch: SeasonWatch, state: BedState, index: number): void {
   watch.luxury[index] = Number.NaN;
 }
 
-function keepFlows(watch: SeasonWatch, flows: Float64Array, index: number): void {
-  watch.released[index] = takeOut(flows, watchedFlows.released);
-  watch.tiedUp[index] = takeOut(flows, watchedFlows.tiedUp);
-  watch.luxury[index] = takeOut(flows, watchedFlows.luxury);
-}
+const [bySoil, byYoung, byDug, bySlow, washedIn, dugIn] = watchedFlows.released;
+const [heldBelow, heldOnTop] = watchedFlows.tiedUp;
+const [luxuryTop, luxuryLower] = watchedFlows.luxury;
 
-/** Sums some flows and sets them back. */
-function takeOut(flows: Float64Array, which: readonly FlowIndex[]): number {
-  let sum = 0;
-  for (let at = 0; at < which.length; at++) {
-    const flow = which[at]!;
-    sum += flows[flow]!;
-    flows[flow] = 0;
-  }
-  return sum;
+// written out: on every day of every draw these ten are read and set back
+function keepFlows(watch: SeasonWatch, flows: Float64Array, index: number): void {
+  watch.released[index] =
+    flows[bySoil]! +
+    flows[byYoung]! +
+    flows[byDug]! +
+    flows[bySlow]! +
+    flows[washedIn]! +
+    flows[dugIn]!;
+  watch.tiedUp[index] = flows[heldBelow]! + flows[heldOnTop]!;
+  watch.luxury[index] = flows[luxuryTop]! + flows[luxuryLower]!;
+  flows[bySoil] = 0;
+  flows[byYoung] = 0;
+  flows[byDug] = 0;
+  flows[bySlow] = 0;
+  flows[washedIn] = 0;
+  flows[dugIn] = 0;
+  flows[heldBelow] = 0;
+  flows[heldOnTop] = 0;
+  flows[luxuryTop] = 0;
+  flows[luxuryLower] = 0;
 }
 
 function keepTotals(kept: PlantingWatch, plant: GrowingPlanting): void {

@@ -23,9 +23,7 @@ export interface WatchedSeason extends RunDays, Pick<SeasonResult, 'rootReach'> 
 }
 
 /** The flows that are summed into each of the three. */
-export const watchedFlows: Readonly<
-  Record<'released' | 'tiedUp' | 'luxury', readonly FlowIndex[]>
-> = {
+export const watchedFlows = {
   released: [
     flowIndex('soilOrganic', 'mineralTop', 'released by the soil'),
     flowIndex('youngHumus', 'mineralTop', 'released by last year’s humus'),
@@ -39,7 +37,7 @@ export const watchedFlows: Readonly<
     flowIndex('mineralTop', 'coverMicrobes', 'held back from the soil'),
   ],
   luxury: [flowIndex('mineralTop', 'crop', 'luxury'), flowIndex('mineralLower', 'crop', 'luxury')],
-};
+} as const satisfies Readonly<Record<'released' | 'tiedUp' | 'luxury', readonly FlowIndex[]>>;
 
 /** Sum of some flows of a run on each of its days. */
 export function flowsByDay(result: SeasonResult, flows: readonly FlowIndex[]): Float64Array {
