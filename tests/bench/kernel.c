@@ -703,11 +703,13 @@ static void takeUp(const Bed *bed, State *s, double *flows, const Planting *p, P
   }
   double luxury = p->hasLegume ? 0 : least(limit - taken, plant->needToday * c->luxuryShare *
     held(0, 1, (top - c->luxuryStart) / (c->luxuryFull - c->luxuryStart)));
-  move(bed, s, flows, FIXED, fixed);
+  if (fixed != 0) move(bed, s, flows, FIXED, fixed);
   move(bed, s, flows, TOP_TAKEN, taken * topPart);
   move(bed, s, flows, LOWER_TAKEN, taken * (1 - topPart));
-  move(bed, s, flows, TOP_LUXURY, luxury * topPart);
-  move(bed, s, flows, LOWER_LUXURY, luxury * (1 - topPart));
+  if (luxury != 0) {
+    move(bed, s, flows, TOP_LUXURY, luxury * topPart);
+    move(bed, s, flows, LOWER_LUXURY, luxury * (1 - topPart));
+  }
   plant->nitrogen += fixed + taken + luxury;
   plant->fixed += fixed;
   plant->uptake += taken + luxury;
@@ -898,7 +900,7 @@ static void decayClasses(const Bed *bed, State *s, double *flows) {
   const Coefficients *c = &bed->c;
   double greenLost = -1, matureLost = -1;
   double eaten[2] = {0}, humified[2] = {0}, freed[2] = {0}, wanted[2] = {0};
-  int first[2] = {0};
+  int first[2] = {0}, gives[2] = {0};
   for (int at = 0; at < s->classCount; at++) {
     Class *item = &s->classes[at];
     if (item->kind == INERT) {
@@ -924,17 +926,22 @@ static void decayClasses(const Bed *bed, State *s, double *flows) {
       continue;
     }
     item->wanted = 0;
+    gives[onTop] = 1;
     eaten[onTop] += most(0, item->eaten);
     humified[onTop] += most(0, item->humified);
     freed[onTop] += item->released;
     keepStep(item, c);
   }
-  move(bed, s, flows, COVER_EATEN, eaten[1]);
-  move(bed, s, flows, COVER_HUMIFIED, humified[1]);
-  move(bed, s, flows, COVER_RELEASED, freed[1]);
-  move(bed, s, flows, DUG_EATEN, eaten[0]);
-  move(bed, s, flows, DUG_HUMIFIED, humified[0]);
-  move(bed, s, flows, DUG_RELEASED, freed[0]);
+  if (gives[1]) {
+    move(bed, s, flows, COVER_EATEN, eaten[1]);
+    move(bed, s, flows, COVER_HUMIFIED, humified[1]);
+    move(bed, s, flows, COVER_RELEASED, freed[1]);
+  }
+  if (gives[0]) {
+    move(bed, s, flows, DUG_EATEN, eaten[0]);
+    move(bed, s, flows, DUG_HUMIFIED, humified[0]);
+    move(bed, s, flows, DUG_RELEASED, freed[0]);
+  }
   if (wanted[1] > 0) {
     double free = c->coverFreeShareForTieUp * most(0, s->nitrogen[COVER_FREE]);
     double soil = c->soilShareForCoverTieUp * most(0, s->nitrogen[MINERAL_TOP]);
@@ -1039,7 +1046,8 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   if (bed->rainOfYear > 0)
     move(bed, s, flows, RAIN, (c->rainNitrogenPerYear * s->rain) / bed->rainOfYear);
   move(bed, s, flows, SOIL, n[SOIL_ORGANIC] * c->soilReleaseRate * s->soilDays);
-  move(bed, s, flows, YOUNG, n[YOUNG_HUMUS] * c->youngHumusRate * s->soilDays);
+  if (n[YOUNG_HUMUS] != 0)
+    move(bed, s, flows, YOUNG, n[YOUNG_HUMUS] * c->youngHumusRate * s->soilDays);
 
   AT(decay);
   decayDay(bed, s, flows);
@@ -1055,11 +1063,13 @@ static void stepDay(const Bed *bed, State *s, double *flows, int index) {
   double fromManure = c->manureAmmoniaRate * warm * s->manure;
   s->manure -= fromManure;
   double demand = leaving * least(1, wet * warm) + fromManure;
-  move(bed, s, flows, AMMONIA, least(demand, c->ammoniaFreeShare * most(0, n[COVER_FREE])));
-  double through = s->throughfall;
-  double deep = c->washDepth * most(c->washLeastMass, s->dry);
-  double washed = least(1, c->washBase + (through > 0 ? through / (through + deep) : 0));
-  move(bed, s, flows, WASHED, washed * most(0, n[COVER_FREE]));
+  if (n[COVER_FREE] != 0) {
+    move(bed, s, flows, AMMONIA, least(demand, c->ammoniaFreeShare * most(0, n[COVER_FREE])));
+    double through = s->throughfall;
+    double deep = c->washDepth * most(c->washLeastMass, s->dry);
+    double washed = least(1, c->washBase + (through > 0 ? through / (through + deep) : 0));
+    move(bed, s, flows, WASHED, washed * most(0, n[COVER_FREE]));
+  }
 
   AT(uptake);
   s->foundTop = n[MINERAL_TOP];

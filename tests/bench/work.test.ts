@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { sharedDraws, startDraws, type DrawsQuestion } from '../../app/core/season/draws/runDraws';
+import { startingState } from '../../app/core/season/bedState';
+import { stepDay } from '../../app/core/season/day';
+import { flowKinds } from '../../app/core/season/flows';
 import { lowerDepthFor, runPlan } from '../../app/core/season/runPlan';
 import { limits } from '../../app/tables/thresholds';
 import { bigGarden, type GardenSize } from './bigGarden';
@@ -82,6 +85,51 @@ describe('a long log does not widen a day', () => {
       );
       expect(looked.reduce((sum, one) => sum + one, 0)).toBe(standing);
     }
+  });
+});
+
+describe('a bed of ten years carries what decays, not all it was ever given', () => {
+  /** Classes stepped on each day of a run, and those dug in without residue, by its years. */
+  const classDays = ({ input }: DrawsQuestion) => {
+    const plan = runPlan(input, lowerDepthFor(input));
+    const state = startingState(input, plan.lowerDepth, plan, false);
+    const flows = new Float64Array(flowKinds.length);
+    const seasons: { days: number; all: number }[] = [];
+    const spentOnMornings: number[] = [];
+    for (let index = 0; index <= input.lastDay - input.firstDay; index++) {
+      const opens = plan.seasonStarts.has(index);
+      if (index === 0 || opens) seasons.push({ days: 0, all: 0 });
+      stepDay(input, state, flows, index);
+      const season = seasons.at(-1)!;
+      season.days += 1;
+      season.all += state.classes.length;
+      if (opens)
+        spentOnMornings.push(
+          state.classes.filter(
+            // one may be spent on that very day
+            ({ onTop, residue, today }) => !onTop && residue === 0 && today.eaten === 0,
+          ).length,
+        );
+    }
+    return { seasons, spentOnMornings };
+  };
+  const runs = questionsOf({ beds: 10, years: 10 }, 1).map(classDays);
+  const classesIn = (from: number, to: number): number => {
+    const some = runs.flatMap(({ seasons }) => seasons.slice(from, to));
+    const sum = (key: 'days' | 'all') => some.reduce((all, one) => all + one[key], 0);
+    return sum('all') / sum('days');
+  };
+
+  test('of what is dug in and spent there is one class of greens and one of browns', () => {
+    const mornings = runs.flatMap(({ spentOnMornings }) => spentOnMornings);
+    expect(mornings.length).toBe(10 * 9);
+    expect(Math.max(...mornings)).toBe(2);
+  });
+
+  test('a day of the last years steps no more classes than one of the middle years', () => {
+    expect(classesIn(7, 10) / classesIn(4, 7)).toBeLessThan(1.1);
+    // more than in the first year, in which little lies yet
+    expect(classesIn(4, 7)).toBeGreaterThan(2 * classesIn(0, 1));
   });
 });
 

@@ -1,12 +1,6 @@
 import type { Coefficients } from '../season/coefficients';
 import type { MaterialClass, Placement } from '../season/input';
-import {
-  decayParameters,
-  newDecayDay,
-  type DecayCarbon,
-  type DecayDay,
-  type DecayParameters,
-} from './decay';
+import { decayParameters, newDecayDay, type DecayDay, type DecayParameters } from './decay';
 
 /**
  * Plant material that decays alike on one bed: placement x green or mature x C:N. Nothing
@@ -111,7 +105,7 @@ export const newClass = (
 });
 
 /** Carbon still lying to be seen: residue and a small share of what microbes and humus hold (model 2). */
-export const lyingCarbon = (item: DecayCarbon, shareOfMicrobesAndHumus: number): number =>
+export const lyingCarbon = (item: ResidueClass, shareOfMicrobesAndHumus: number): number =>
   item.residue + shareOfMicrobesAndHumus * (item.microbes + item.humus);
 
 export const residueNitrogen = (item: ResidueClass): number =>

@@ -121,7 +121,7 @@ function loseAndRelease(state: BedState, flows: Float64Array, c: Coefficients): 
   if (rainOfYear > 0)
     move(state, flows, flow.rain, (c.rainNitrogenPerYear * state.day.rain) / rainOfYear);
   move(state, flows, flow.soil, n[soilOrganic]! * c.soilReleaseRate * soil);
-  move(state, flows, flow.young, n[youngHumus]! * c.youngHumusRate * soil);
+  if (n[youngHumus] !== 0) move(state, flows, flow.young, n[youngHumus]! * c.youngHumusRate * soil);
 }
 
 /**
@@ -139,6 +139,7 @@ function leaveCover(state: BedState, flows: Float64Array, c: Coefficients): void
   }
 
   const demand = ammoniaDay(state.ammonia, report.coverWetness, day.mean, c, day.airFactor);
+  if (n[coverFree] === 0) return;
   const most = c.ammoniaFreeShare * Math.max(0, n[coverFree]!);
   move(state, flows, flow.ammonia, Math.min(demand, most));
   const through = report.throughfall;

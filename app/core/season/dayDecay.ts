@@ -34,16 +34,15 @@ function standStill(item: ResidueClass, c: Coefficients): void {
 /** A class's step becomes its carbon; on top, what then is left of what lay this morning. */
 function keepStep(item: ResidueClass, c: Coefficients): void {
   const { after } = item.today;
-  if (item.onTop) {
-    const small = c.lyingShareOfMicrobesAndHumus;
-    const before = lyingCarbon(item, small);
-    const factor = before > 0 ? Math.min(1, lyingCarbon(after, small) / before) : 0;
-    item.lyingFactor = factor;
-    item.lyingDry *= factor;
-  }
+  const small = c.lyingShareOfMicrobesAndHumus;
+  const before = item.onTop ? lyingCarbon(item, small) : 0;
   item.residue = after.residue;
   item.microbes = after.microbes;
   item.humus = after.humus;
+  if (!item.onTop) return;
+  const factor = before > 0 ? Math.min(1, lyingCarbon(item, small) / before) : 0;
+  item.lyingFactor = factor;
+  item.lyingDry *= factor;
 }
 
 /** Writes a class's step that ties nitrogen up into the flows and its carbon. */
@@ -102,9 +101,11 @@ function decayClasses(
   let greenLost = Number.NaN;
   let matureLost = Number.NaN;
   // what those that release do together: one move for all of them
+  let givesOnTop = false;
   let eatenOnTop = 0;
   let humifiedOnTop = 0;
   let releasedOnTop = 0;
+  let givesBelow = false;
   let eatenBelow = 0;
   let humifiedBelow = 0;
   let releasedBelow = 0;
@@ -144,22 +145,28 @@ function decayClasses(
     }
     item.wanted = 0;
     if (item.onTop) {
+      givesOnTop = true;
       eatenOnTop += Math.max(0, today.eaten);
       humifiedOnTop += Math.max(0, today.humified);
       releasedOnTop += released;
     } else {
+      givesBelow = true;
       eatenBelow += Math.max(0, today.eaten);
       humifiedBelow += Math.max(0, today.humified);
       releasedBelow += released;
     }
     keepStep(item, c);
   }
-  move(state, flows, flow.coverEaten, eatenOnTop);
-  move(state, flows, flow.coverHumified, humifiedOnTop);
-  move(state, flows, flow.coverReleased, releasedOnTop);
-  move(state, flows, flow.dugEaten, eatenBelow);
-  move(state, flows, flow.dugHumified, humifiedBelow);
-  move(state, flows, flow.dugReleased, releasedBelow);
+  if (givesOnTop) {
+    move(state, flows, flow.coverEaten, eatenOnTop);
+    move(state, flows, flow.coverHumified, humifiedOnTop);
+    move(state, flows, flow.coverReleased, releasedOnTop);
+  }
+  if (givesBelow) {
+    move(state, flows, flow.dugEaten, eatenBelow);
+    move(state, flows, flow.dugHumified, humifiedBelow);
+    move(state, flows, flow.dugReleased, releasedBelow);
+  }
   if (wantedOnTop > 0) tieUpOnTop(state, flows, c, wantedOnTop, firstOnTop);
   if (wantedBelow > 0) tieUpBelow(state, flows, c, wantedBelow, firstBelow);
 }

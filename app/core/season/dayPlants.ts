@@ -165,11 +165,13 @@ function takeUp(
   }
   const luxury = crop.legume ? 0 : Math.min(limit - taken, luxuryWanted(plant.needToday, top, c));
 
-  move(state, flows, flow.fixed, fixed);
+  if (fixed !== 0) move(state, flows, flow.fixed, fixed);
   move(state, flows, flow.topTaken, taken * topPart);
   move(state, flows, flow.lowerTaken, taken * (1 - topPart));
-  move(state, flows, flow.topLuxury, luxury * topPart);
-  move(state, flows, flow.lowerLuxury, luxury * (1 - topPart));
+  if (luxury !== 0) {
+    move(state, flows, flow.topLuxury, luxury * topPart);
+    move(state, flows, flow.lowerLuxury, luxury * (1 - topPart));
+  }
   plant.nitrogen += fixed + taken + luxury;
   plant.fixed += fixed;
   plant.uptake += taken + luxury;
