@@ -1,7 +1,11 @@
 import type { DayNumber } from '../core/days';
-import { makeDraws } from '../core/season/draws/columns';
 import type { Band } from '../core/season/draws/bands';
-import { carriedRelease } from '../core/season/draws/carriedRelease';
+import {
+  answerCarried,
+  type CarriedAnswer,
+  type CarriedQuestion,
+  type CarriedQuestions,
+} from '../core/season/draws/carriedRelease';
 import type { BedSeason } from '../core/season/input';
 import type { SeasonResult } from '../core/season/result';
 import { seasonAccounts, seasonsOf, type SeasonAccount } from '../core/season/seasonAccounts';
@@ -18,7 +22,7 @@ export interface BedSeasonAccount extends SeasonAccount {
   readonly expectedNextSeason: Band | null;
 }
 
-/** Enough for a range that is shown with one digit; the window asks while it draws. */
+/** Enough for a range that is shown with one digit. */
 const draws = 60;
 
 /** The run with nothing laid, dug, sown or watered after a season's end, to the end of the next. */
@@ -37,35 +41,52 @@ function leftAlone(input: BedSeason, lastDay: DayNumber, nextEnd: DayNumber): Be
 }
 
 /**
- * The accounts of a bed's seasons.
+ * What is asked about the ends of the last two of a bed's seasons. It is asked apart from the
+ * accounts themselves, because its answer takes as long as some hundred runs.
  *
- * @param input,result the bed's run of `today`, as `bedSeason` and `runSeason` give it
+ * @param input the bed's run of `today`, as `bedSeason` gives it
  * @throws when the garden has no such bed
  */
-export function bedSeasonAccounts(
-  garden: Garden,
-  input: BedSeason,
-  result: SeasonResult,
-): readonly BedSeasonAccount[] {
+export function carriedQuestions(garden: Garden, input: BedSeason): CarriedQuestions {
   const { bedId, today } = input;
   const further = bedSeason(garden, bedId, today, { throughNextSeason: true });
   const spread = seasonSpread(garden, bedId);
-  const columns = makeDraws(typicalSeed, draws);
-  const accounts = seasonAccounts(input, result, garden.garden.seasonStartMonth);
+  const own = seasonsOf(input);
   const seasons = seasonsOf(further);
-  return accounts.map((account, at) => {
+  const ends = own.flatMap(({ lastDay }, at): CarriedQuestion[] => {
     const next = seasons[at + 1];
-    const isAsked = next !== undefined && at >= accounts.length - 2;
-    return {
-      ...account,
-      expectedNextSeason: isAsked
-        ? carriedRelease(
-            leftAlone(further, account.lastDay, next.lastDay),
-            spread,
-            columns,
-            next.firstDay,
-          )
-        : null,
-    };
+    if (next === undefined || at < own.length - 2) return [];
+    return [{ input: leftAlone(further, lastDay, next.lastDay), spread, fromDay: next.firstDay }];
   });
+  return { bedId, seed: typicalSeed, count: draws, ends };
 }
+
+/**
+ * The accounts of a bed's seasons.
+ *
+ * @param input,result the bed's run of `today`, as `bedSeason` and `runSeason` give it
+ * @param answers to `carriedQuestions`; none leave what is expected out
+ */
+export const seasonAccountsWith = (
+  garden: Garden,
+  input: BedSeason,
+  result: SeasonResult,
+  answers: readonly CarriedAnswer[],
+): readonly BedSeasonAccount[] =>
+  seasonAccounts(input, result, garden.garden.seasonStartMonth).map((account) => ({
+    ...account,
+    expectedNextSeason:
+      answers.find(({ fromDay }) => fromDay === account.lastDay + 1)?.expected ?? null,
+  }));
+
+/**
+ * The accounts with all that is expected, reckoned on the spot.
+ *
+ * @throws when the garden has no such bed
+ */
+export const bedSeasonAccounts = (
+  garden: Garden,
+  input: BedSeason,
+  result: SeasonResult,
+): readonly BedSeasonAccount[] =>
+  seasonAccountsWith(garden, input, result, answerCarried(carriedQuestions(garden, input)));

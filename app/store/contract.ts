@@ -32,6 +32,7 @@ import type {
 } from '../document/weather/withWeather';
 import type { About, HostError, RecentFile } from '../host/contract';
 import type { PlanSlice } from './planContract';
+import type { CarriedSlice } from './carriedSlice';
 import type { WaterSlice } from './waterSlice';
 import type { WhatIfSlice } from './whatIfContract';
 
@@ -441,6 +442,7 @@ export interface MowingsState
     PlanSlice,
     WhatIfSlice,
     WaterSlice,
+    CarriedSlice,
     ViewSlice,
     GardenActions {}
 

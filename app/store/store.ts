@@ -17,6 +17,7 @@ import { resultsDoor } from './resultsSlice';
 import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
 import { viewSlice } from './viewSlice';
+import { carriedDoor } from './carriedSlice';
 import { waterDoor } from './waterSlice';
 import { whatIfDoor } from './whatIfSlice';
 
@@ -61,6 +62,7 @@ export function createMowingsStore({
   let planChanged = (): void => undefined;
   let whatIfChanged = (): void => undefined;
   let waterChanged = (): void => undefined;
+  let carriedChanged = (): void => undefined;
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
@@ -73,6 +75,8 @@ export function createMowingsStore({
     whatIfChanged = whatIf.changed;
     const water = waterDoor(get, set, surroundings);
     waterChanged = water.changed;
+    const carried = carriedDoor(get, set, surroundings);
+    carriedChanged = carried.changed;
     const tools = {
       read: get,
       edit: garden.slice.edit,
@@ -85,6 +89,7 @@ export function createMowingsStore({
       ...plan.slice,
       ...whatIf.slice,
       ...water.slice,
+      ...carried.slice,
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -104,6 +109,7 @@ export function createMowingsStore({
       planChanged();
       whatIfChanged();
       waterChanged();
+      carriedChanged();
     }
     if (isOther) gardenChanged();
     if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {

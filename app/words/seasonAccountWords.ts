@@ -59,6 +59,11 @@ export const seasonColumn = (
     ? seasonWord(year, seasonStartMonth)
     : `${seasonWord(year, seasonStartMonth)}, as it should end`;
 
+/** Where what is expected is not reckoned yet, and where it could not be. */
+export const expectedSoon = 'What should come free of it next year is being reckoned.';
+export const expectedFailed =
+  'What should come free of it next year cannot be reckoned just now. What is left stands above.';
+
 /**
  * What is left of a season will give in the next; below nothing where browns take first.
  *

@@ -1,5 +1,6 @@
 import { assertNever } from '../core/result';
 import { answerBed, answerProposal } from '../core/season/bedAnswer';
+import { answerCarried } from '../core/season/draws/carriedRelease';
 import { runSeason } from '../core/season/season';
 import { bedVerdict } from '../core/season/state';
 import { waterNeeds } from '../core/season/waterNeeds';
@@ -31,6 +32,8 @@ export function answer(question: ShortQuestion): Answers[ShortQuestion['kind']] 
       return history(question);
     case 'water':
       return question.beds.map(waterNeeds);
+    case 'carried':
+      return answerCarried(question.carried);
     default:
       return assertNever(question);
   }

@@ -148,6 +148,10 @@ class Lane {
   }
 }
 
+/** Not for what is on the screen this moment, or long: asked beside it. */
+const isSlow = (kind: QuestionKind): boolean =>
+  kind === 'history' || kind === 'carried' || isSliced(kind);
+
 /**
  * Questions answered in at most two workers: what is on screen in one; the slow look back and the
  * imagined seasons in another, so that neither keeps the screen waiting. Where the machine has two
@@ -175,8 +179,7 @@ export function workerEngine(makeWorker: () => WorkerLike, cores = 1): Engine {
   return {
     ask: <Kind extends QuestionKind>(question: QuestionOf<Kind>, options: AskOptions = {}) => {
       const { kind } = question;
-      if (kind !== 'draws')
-        return put(kind === 'history' || isSliced(kind) ? beside : now, question, options);
+      if (kind !== 'draws') return put(isSlow(kind) ? beside : now, question, options);
       const whole: Question = question;
       const settled = askInParts(
         whole as QuestionOf<'draws'>,

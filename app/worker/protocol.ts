@@ -6,6 +6,7 @@ import type {
   ProposalAnswer,
   ProposalQuestion,
 } from '../core/season/bedAnswer';
+import type { CarriedAnswer, CarriedQuestions } from '../core/season/draws/carriedRelease';
 import type { DrawsAnswer, DrawsQuestion } from '../core/season/draws/runDraws';
 import type { BedSeason } from '../core/season/input';
 import type { Limits } from '../core/season/limits';
@@ -28,6 +29,8 @@ export type Question =
   | { readonly kind: 'history'; readonly weeks: readonly BedSeason[]; readonly limits: Limits }
   /** when beds are due for water, and what their covers saved */
   | { readonly kind: 'water'; readonly beds: readonly WaterQuestion[]; readonly limits: Limits }
+  /** what a bed's seasons leave to the next ones */
+  | { readonly kind: 'carried'; readonly carried: CarriedQuestions; readonly limits: Limits }
   /** the imagined seasons of beds, one bed after the other */
   | { readonly kind: 'draws'; readonly beds: readonly DrawsQuestion[]; readonly limits: Limits }
   /** beds without and with layers that are only proposed, in the same imagined seasons */
@@ -69,6 +72,7 @@ export interface Answers {
   readonly check: readonly ProposalAnswer[];
   readonly history: readonly WeekState[];
   readonly water: readonly WaterAnswer[];
+  readonly carried: readonly CarriedAnswer[];
   readonly draws: readonly DrawsAnswer[];
   readonly 'what if': readonly ProposalAnswer[];
   readonly 'proposal draws': readonly ProposalDrawsAnswer[];

@@ -1,12 +1,14 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { Scroller } from '../../charts/Scroller';
 import type { SeasonAccount } from '../../core/season/seasonAccounts';
-import { bedSeasonAccounts } from '../../document/seasonsAccount';
+import { seasonAccountsWith } from '../../document/seasonsAccount';
 import type { BedResults } from '../../store/contract';
 import { accountAmount } from '../../words/chartFormat';
 import {
   carriedNames,
   carriedWords,
+  expectedFailed,
+  expectedSoon,
   expectedWords,
   leftInAll,
   leftWords,
@@ -17,7 +19,8 @@ import {
   seasonLines,
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
-import { useGarden } from '../store';
+import { useGarden, useMowings } from '../store';
+import { TroubleReason } from '../WorkTrouble';
 
 /** less than this is told as nothing [g/m2] */
 const leastShown = 0.005;
@@ -27,16 +30,29 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
   const garden = useGarden();
   const { chart: units } = useShown();
   const { seasonStartMonth } = garden.garden;
+  const { bedId } = results.input;
+  const carried = useMowings((state) => (state.carried?.bedId === bedId ? state.carried : null));
+  const want = useMowings((state) => state.wantCarried);
+  const leave = useMowings((state) => state.leaveCarried);
+  useEffect(() => {
+    want(bedId);
+    return leave;
+  }, [want, leave, bedId]);
+  const ends = carried?.ends;
   const seasons = useMemo(
-    () => bedSeasonAccounts(garden, results.input, results.season).slice(-2),
-    [garden, results],
+    () => seasonAccountsWith(garden, results.input, results.season, ends ?? []).slice(-2),
+    [garden, results, ends],
   );
   const cells = (of: (season: SeasonAccount) => number) =>
     seasons.map((season) => (
       <td key={season.firstDay}>{accountAmount(of(season), units.nitrogen)}</td>
     ));
   return (
-    <section className="section" aria-labelledby="bed-seasons">
+    <section
+      className="section"
+      aria-labelledby="bed-seasons"
+      aria-busy={carried?.state === 'working'}
+    >
       <h2 id="bed-seasons" className="section-head">
         {seasonAccountTitle}
       </h2>
@@ -87,6 +103,17 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
           expectedNextSeason && (
             <p key={firstDay}>{expectedWords(expectedNextSeason, year, seasonStartMonth, units)}</p>
           ),
+      )}
+      {carried?.state === 'failed' ? (
+        <div className="field-trouble">
+          <p role="alert">
+            <span aria-hidden="true" className="field-trouble-mark" />
+            {expectedFailed}
+          </p>
+          <TroubleReason reason={carried.reason} />
+        </div>
+      ) : (
+        carried?.state !== 'ready' && !ends?.length && <p>{expectedSoon}</p>
       )}
     </section>
   );

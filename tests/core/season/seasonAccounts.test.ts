@@ -128,9 +128,11 @@ test('once every crop has had its turn a day is no more work each year: the same
     if (bed.seasonStarts.includes(bed.firstDay + index + 1))
       classes.set(yearOf(bed.firstDay + index), state.classes.length);
   }
-  // two crops by three fates of tops: six years
+  // two crops by three fates of tops: six years in which all of it has lain
+  const most = (from: number, to: number): number =>
+    Math.max(...[...classes].filter(([year]) => year >= from && year <= to).map(([, all]) => all));
   expect(classes.get(2017)).toBeGreaterThan(classes.get(2012)!);
-  expect(classes.get(2020)).toBe(classes.get(2017));
+  expect(most(2018, 2021)).toBeLessThanOrEqual(most(2012, 2017));
 });
 
 test('law: accounts of any bed chain and close', () => {
@@ -202,7 +204,10 @@ describe('what is carried gives in its next season', () => {
   });
 
   test('what the run itself moves, less what rotting takes', () => {
-    const band = carriedRelease(bed, nothing, makeDraws(1, 3), day(2014, 1, 1));
+    const band = carriedRelease(
+      { input: bed, spread: nothing, fromDay: day(2014, 1, 1) },
+      makeDraws(1, 3),
+    );
     const { flows, firstDay } = runSeason(bed);
     const from = day(2014, 1, 1) - firstDay;
     const sum = (names: readonly (readonly [Place, Place, string])[]): number =>
@@ -228,8 +233,14 @@ describe('what is carried gives in its next season', () => {
   });
 
   test('and ranges as far as its rates do', () => {
-    const band = carriedRelease(bed, wide, makeDraws(1, 40), day(2014, 1, 1));
-    const plain = carriedRelease(bed, nothing, makeDraws(1, 3), day(2014, 1, 1));
+    const band = carriedRelease(
+      { input: bed, spread: wide, fromDay: day(2014, 1, 1) },
+      makeDraws(1, 40),
+    );
+    const plain = carriedRelease(
+      { input: bed, spread: nothing, fromDay: day(2014, 1, 1) },
+      makeDraws(1, 3),
+    );
     expect(band.low).toBeLessThan(plain.middle);
     expect(band.high).toBeGreaterThan(plain.middle);
   });

@@ -5,7 +5,7 @@ import { flowIndex, flowKinds, type FlowIndex } from '../flows';
 import type { BedSeason } from '../input';
 import { weatherPlan } from '../runPlan';
 import { bandOf, type Band } from './bands';
-import type { Draws } from './columns';
+import { makeDraws, type Draws } from './columns';
 import { drawnBed } from './drawnBed';
 import { drawnPlan } from './drawnPlan';
 import type { SeasonSpread } from './spread';
@@ -24,21 +24,37 @@ const taken: readonly FlowIndex[] = [
 const sumOf = (flows: Float64Array, which: readonly FlowIndex[]): number =>
   which.reduce((sum, flow) => sum + flows[flow]!, 0);
 
+/** What is asked about one season's end. Plain data: it may cross to a worker. */
+export interface CarriedQuestion {
+  /** a run to the end of the next season, with nothing laid from that season on */
+  readonly input: BedSeason;
+  readonly spread: SeasonSpread;
+  /** first day of the next season */
+  readonly fromDay: DayNumber;
+}
+
+/** A question about ends of a bed's seasons, and the draws that answer it. */
+export interface CarriedQuestions {
+  readonly bedId: string;
+  readonly seed: number;
+  readonly count: number;
+  readonly ends: readonly CarriedQuestion[];
+}
+
+/** What is left at one season's end gives in the next, from `fromDay` on. */
+export interface CarriedAnswer {
+  readonly fromDay: DayNumber;
+  readonly expected: Band;
+}
+
 /**
  * What cover, residues, compost and young humus give to the soil from a day on, less what rotting
  * takes from it, over the draws of a bed; the soil's own store is left out, it gives in any year.
  *
- * @param input a run to the end of the days asked for, with nothing laid from `fromDay` on
- * @param fromDay first day counted, of the run
  * @returns g N/m2 of bed from `fromDay` to the run's end, 10-50-90; below 0 where browns take more
  * @validity one weather for all draws: the range is of materials, soil and speeds, not of the year
  */
-export function carriedRelease(
-  input: BedSeason,
-  spread: SeasonSpread,
-  draws: Draws,
-  fromDay: DayNumber,
-): Band {
+export function carriedRelease({ input, spread, fromDay }: CarriedQuestion, draws: Draws): Band {
   const bed = drawnBed(input, spread, draws);
   const weather = weatherPlan(input.weather, input.firstDay, input.latitudeDegrees);
   const { plan, reorder } = drawnPlan(bed.input, weather);
@@ -57,4 +73,10 @@ export function carriedRelease(
     released[draw] = sumOf(flows, given) - sumOf(flows, taken);
   }
   return bandOf(released, new Float64Array(draws.count).fill(1));
+}
+
+/** `carriedRelease` of each season's end that is asked about, in the same draws. */
+export function answerCarried({ seed, count, ends }: CarriedQuestions): readonly CarriedAnswer[] {
+  const draws = makeDraws(seed, count);
+  return ends.map((end) => ({ fromDay: end.fromDay, expected: carriedRelease(end, draws) }));
 }
