@@ -1,21 +1,50 @@
 import { bareAfter, groundPieces } from './ground';
 import type { PlanWeights } from './question';
 import type { BedResponse } from './response';
+import { sharesOf } from './spells';
 
-/** Supply of a bed by the programme's straight lines [g N/m2]; amounts in mm by place in `layers`. */
-export const supplyWith = (bed: BedResponse, millimetres: ReadonlyMap<number, number>): number => {
-  let supply = bed.supply;
-  for (const [at, depth] of millimetres) supply += bed.layers[at]!.supply * depth;
+/** Supply of a bed in a spell by the programme's straight lines [g N/m2]; amounts in mm by place in `layers`. */
+export const supplyWith = (
+  bed: BedResponse,
+  spell: number,
+  millimetres: ReadonlyMap<number, number>,
+): number => {
+  let supply = bed.supplies[spell] ?? 0;
+  for (const [at, depth] of millimetres) supply += (bed.layers[at]!.supplies[spell] ?? 0) * depth;
   return supply;
 };
 
-/** The most that browns may count as holding back on a bed, whichever and however many [g N/m2]. */
-export const heldMostOf = ({ layers }: BedResponse): number =>
-  layers.reduce((most, { held }) => Math.max(most, held.most), 0);
+/** The most that browns may count as holding back in a spell, whichever and however many [g N/m2]. */
+export const heldMostOf = ({ layers }: BedResponse, spell: number): number =>
+  layers.reduce((most, { held }) => Math.max(most, held[spell]!.most), 0);
 
-/** Where the second piece of what browns hold back begins, for a bed [g N/m2]. */
-export const heldStartOf = ({ layers }: BedResponse): number =>
-  layers.reduce((most, { held }) => Math.max(most, held.start), 0);
+/** Where the second piece of what browns hold back begins, for a bed in a spell [g N/m2]. */
+export const heldStartOf = ({ layers }: BedResponse, spell: number): number =>
+  layers.reduce((most, { held }) => Math.max(most, held[spell]!.start), 0);
+
+/** Too little and too much in one spell [g N/m2]. */
+function spellDistance(
+  bed: BedResponse,
+  spell: number,
+  millimetres: ReadonlyMap<number, number>,
+  weights: PlanWeights,
+): number {
+  let added = bed.supplies[spell]!;
+  let thin = 0;
+  let further = heldStartOf(bed, spell);
+  for (const [at, depth] of millimetres) {
+    const { supplies, held } = bed.layers[at]!;
+    added += Math.max(0, supplies[spell]!) * depth;
+    thin += held[spell]!.thin * depth;
+    further += held[spell]!.further * depth;
+  }
+  added -= Math.min(thin, further, heldMostOf(bed, spell));
+  const { need, excess } = bed.aims[spell]!;
+  return (
+    Math.max(0, weights.lowShare * need - supplyWith(bed, spell, millimetres)) +
+    excess * Math.max(0, added - weights.highShare * need)
+  );
+}
 
 /**
  * A bed's distance as the programme reckons it, for amounts that are given [g N, area included].
@@ -24,31 +53,19 @@ export const heldStartOf = ({ layers }: BedResponse): number =>
 export function bedDistance(
   bed: BedResponse,
   millimetres: ReadonlyMap<number, number>,
-  days: number,
   perKilogram: number,
   weights: PlanWeights,
 ): number {
+  const shares = sharesOf(bed.looks);
   let bare = 0;
-  for (let day = 0; day < bed.dry.length; day++) {
+  for (let look = 0; look < bed.dry.length; look++) {
     let more = 0;
-    for (const [at, depth] of millimetres) more += Math.max(0, bed.layers[at]!.dry[day]!) * depth;
-    bare += bareAfter(groundPieces(bed.dry[day]!, perKilogram), more);
+    for (const [at, depth] of millimetres) more += Math.max(0, bed.layers[at]!.dry[look]!) * depth;
+    bare += shares[look]! * bareAfter(groundPieces(bed.dry[look]!, perKilogram), more);
   }
-  let least = bed.supply;
-  let added = bed.supply;
-  let thin = 0;
-  let further = heldStartOf(bed);
-  for (const [at, depth] of millimetres) {
-    least += bed.layers[at]!.supply * depth;
-    added += Math.max(0, bed.layers[at]!.supply) * depth;
-    const { held } = bed.layers[at]!;
-    thin += held.thin * depth;
-    further += held.further * depth;
-  }
-  added -= Math.min(thin, further, heldMostOf(bed));
-  const { need, excess } = bed.aim;
-  const nitrogen =
-    Math.max(0, weights.lowShare * need - least) +
-    excess * Math.max(0, added - weights.highShare * need);
-  return bed.areaM2 * (nitrogen + (weights.groundGrams * bare) / days);
+  const nitrogen = bed.aims.reduce(
+    (sum, { share }, spell) => sum + share * spellDistance(bed, spell, millimetres, weights),
+    0,
+  );
+  return bed.areaM2 * (nitrogen + weights.groundGrams * bare);
 }

@@ -45,11 +45,15 @@ export function bedLimits(
   addDepths(bed, placed, limits, add);
 
   const feeding = placed.filter(({ layer }) => layer.feedingNitrogen > 0);
-  const { ratioLine, need } = bed.aim;
   const roomLeft = { kind: 'room', grams: bed.room ?? 0 } as const;
-  if (ratioLine !== null)
-    add(roomLeft, feeding, ({ supply }) => supply, ratioLine * need - bed.supply);
-  if (bed.room !== null) add(roomLeft, feeding, (layer) => layer.greensNitrogen, bed.room);
+  bed.aims.forEach(({ ratioLine, need }, spell) => {
+    if (ratioLine === null) return;
+    const supplied = ({ supplies }: LayerResponse): number => supplies[spell]!;
+    add(roomLeft, feeding, supplied, ratioLine * need - bed.supplies[spell]!);
+  });
+  // Of the coming weeks' room nobody knows yet: it is reckoned anew from what today's layers did.
+  const fedToday = feeding.filter(({ layer }) => layer.day === 0);
+  if (bed.room !== null) add(roomLeft, fedToday, (layer) => layer.greensNitrogen, bed.room);
   const total = limits.lines['season total'].caution;
   add(
     { kind: 'season total', grams: total },
@@ -83,7 +87,7 @@ function addDepths(
   add: (limit: PlanLimit, some: readonly Placed[], of: BedLimit['of'], most: number) => void,
 ): void {
   const cover = limits.lines['all cover'].caution;
-  for (let day = 0; day < bed.dry.length; day++) {
+  for (let day = 0; day < bed.coverDepth.length; day++) {
     const lines = new Map<string, Placed[]>();
     for (const one of placed) {
       if (one.layer.day !== day) continue;

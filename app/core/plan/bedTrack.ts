@@ -3,22 +3,25 @@ import { demandMetOf, lyingDry, poolIndex, startingState, type BedState } from '
 import { stepDay } from '../season/day';
 import { flowKinds, type FlowIndex } from '../season/flows';
 import type { BedSeason, LayerInput } from '../season/input';
-import { isStanding, plantingAccounts } from '../season/plantingAccount';
+import { plantingAccounts } from '../season/plantingAccount';
 import { lowerDepthFor, runPlan, type RunPlan } from '../season/runPlan';
 import { sameDayOrder } from '../season/sameDay';
 import { watchedFlows, type WatchedSeason } from '../season/watchedSeason';
 import { copyState } from './copyState';
+import { judgedDay } from './spells';
 
 /** What a plan wants to know of a bed's run; nitrogen in g per m2 of bed. */
 export interface TrackOutcome {
   /** on hand and to come, to the clearing of what stands on the judged day; 0 with nothing planted */
   readonly supply: number;
   readonly need: number;
+  /** the same supply by every day on which the bed is judged */
+  readonly supplies: readonly number[];
   /** fixed over the run */
   readonly fixed: number;
   /** highest nitrogen in reach of an empty bed, from the plan's first day to its next planting */
   readonly idlePeak: number;
-  /** dry matter lying on the evening of each day of the plan [kg/m2] */
+  /** dry matter lying on the evening of each day looked at [kg/m2] */
   readonly dry: Float64Array;
   /** how full of water the cover is on those evenings 0-1 */
   readonly fill: Float64Array;
@@ -33,10 +36,11 @@ type Writable = { -readonly [Key in keyof WatchedSeason]: WatchedSeason[Key] };
  */
 export class BedTrack {
   readonly base: TrackOutcome;
-  /** day whose plantings are judged: today, or the next start on an empty bed; null: nothing comes */
-  readonly judgedOn: DayNumber | null;
+  /** days whose plantings are judged, the first today or the next start on an empty bed */
+  readonly judgedOn: readonly DayNumber[];
   private readonly input: BedSeason;
-  private readonly planDays: readonly number[];
+  private readonly looks: readonly number[];
+  private readonly planDays: ReadonlySet<number>;
   private readonly plan: RunPlan;
   private readonly mornings = new Map<number, BedState>();
   private readonly run: Writable;
@@ -46,11 +50,21 @@ export class BedTrack {
   private readonly idleTo: number;
   private readonly lastIndex: number;
 
-  /** @param days of the plan, rising, within the run */
-  constructor(input: BedSeason, days: readonly DayNumber[]) {
-    this.judgedOn = judgedDay(input);
+  /**
+   * @param days of the plan, rising, within the run
+   * @param later days looked at besides, rising, after those
+   * @param judgedOn days whose plantings are judged
+   */
+  constructor(
+    input: BedSeason,
+    days: readonly DayNumber[],
+    later: readonly DayNumber[] = [],
+    judgedOn: readonly DayNumber[] = [judgedDay(input)].filter((day) => day !== null),
+  ) {
+    this.judgedOn = judgedOn;
     this.input = input;
-    this.planDays = days.map((day) => day - input.firstDay);
+    this.looks = [...days, ...later].map((day) => day - input.firstDay);
+    this.planDays = new Set(days.map((day) => day - input.firstDay));
     this.plan = runPlan(this.input, lowerDepthFor(this.input));
     const length = input.lastDay - input.firstDay + 1;
     const series = (): Float64Array => new Float64Array(length);
@@ -77,7 +91,7 @@ export class BedTrack {
       .map(({ startDay }) => startDay)
       .filter((day) => day > input.today)
       .reduce((first, day) => Math.min(first, day), Infinity);
-    const isEmpty = this.judgedOn === null || this.judgedOn > input.today;
+    const isEmpty = !((judgedOn[0] ?? Infinity) <= input.today);
     this.idleTo = isEmpty ? Math.min(nextStart - input.firstDay, length - 1) : -1;
     this.lastIndex = length - 1;
     const state = startingState(this.input, this.plan.lowerDepth, this.plan, false);
@@ -113,20 +127,21 @@ export class BedTrack {
   }
 
   private goThrough(state: BedState, from: number, keepsMornings: boolean): TrackOutcome {
-    const { run, flows, planDays, dailies } = this;
-    const first = planDays[0] ?? 0;
+    const { run, flows, looks, dailies } = this;
+    const first = looks[0] ?? 0;
     // days gone by are as they were
     const known = keepsMornings ? null : this.base;
-    const dry = known?.dry.slice() ?? new Float64Array(planDays.length);
-    const fill = known?.fill.slice() ?? new Float64Array(planDays.length);
+    const dry = known?.dry.slice() ?? new Float64Array(looks.length);
+    const fill = known?.fill.slice() ?? new Float64Array(looks.length);
     let idlePeak = 0;
     for (let index = first; index < from && index <= this.idleTo; index++)
       idlePeak = Math.max(idlePeak, run.pools.mineralTop[index]!);
-    let next = planDays.findIndex((day) => day >= from);
-    if (next < 0) next = planDays.length;
+    let next = looks.findIndex((day) => day >= from);
+    if (next < 0) next = looks.length;
     for (let index = from; index <= this.lastIndex; index++) {
-      const isPlanDay = next < planDays.length && planDays[next] === index;
-      if (keepsMornings && isPlanDay) this.mornings.set(index, copyState(state, state.plan));
+      const isLooked = next < looks.length && looks[next] === index;
+      if (keepsMornings && isLooked && this.planDays.has(index))
+        this.mornings.set(index, copyState(state, state.plan));
       flows.fill(0);
       const report = stepDay(this.input, state, flows, index);
       run.pools.mineralTop[index] = state.nitrogen[poolIndex.mineralTop]!;
@@ -146,7 +161,7 @@ export class BedTrack {
       run.rootReach[index] = reach;
       if (index >= first && index <= this.idleTo)
         idlePeak = Math.max(idlePeak, run.pools.mineralTop[index]!);
-      if (!isPlanDay) continue;
+      if (!isLooked) continue;
       dry[next] = lyingDry(state);
       fill[next] = report.coverFill;
       next += 1;
@@ -163,15 +178,17 @@ export class BedTrack {
     return { ...this.balance(), fixed, idlePeak, dry, fill };
   }
 
-  private balance(): { readonly supply: number; readonly need: number } {
-    if (this.judgedOn === null) return { supply: 0, need: 0 };
-    let supply = 0;
+  private balance(): Pick<TrackOutcome, 'supply' | 'need' | 'supplies'> {
     let need = 0;
-    for (const account of plantingAccounts(this.input, this.run, this.judgedOn)) {
-      supply += account.inCrop + account.inReach + account.release - account.tieUp;
-      need += account.need;
-    }
-    return { supply, need };
+    const supplies = this.judgedOn.map((day, spell) => {
+      let supply = 0;
+      for (const account of plantingAccounts(this.input, this.run, day)) {
+        supply += account.inCrop + account.inReach + account.release - account.tieUp;
+        if (spell === 0) need += account.need;
+      }
+      return supply;
+    });
+    return { supply: supplies[0] ?? 0, need, supplies };
   }
 }
 
@@ -189,14 +206,4 @@ function sumOf(flows: Float64Array, which: readonly FlowIndex[]): number {
   let sum = 0;
   for (const flow of which) sum += flows[flow]!;
   return sum;
-}
-
-/** Day on which a bed is judged: its today, or the next start where nothing stands; null: none comes. */
-export function judgedDay(input: BedSeason): DayNumber | null {
-  const { today } = input;
-  if (input.plantings.some((planting) => isStanding(planting, today))) return today;
-  const next = input.plantings
-    .map(({ startDay }) => startDay)
-    .filter((day) => day > today && day <= input.lastDay);
-  return next.length > 0 ? Math.min(...next) : null;
 }

@@ -32,28 +32,20 @@ export interface MadePlan {
 /** Times that the programme is asked again because the full model held a layer back. */
 const mostRounds = 6;
 
-const withoutCrumbs = (ready: Ready, amounts: Amounts): Amounts =>
-  amounts.map(
-    (own, bed) =>
-      new Map(
-        [...own].filter(([layer, millimetres]) => millimetres >= thinnest(ready, bed, layer)),
-      ),
-  );
+/** Depth of all layers of a bed together under which a walk is not worth it [mm as handled] (ours). */
+const thinnestMillimetres = 1;
+
+const isCrumb = (own: ReadonlyMap<number, number>): boolean =>
+  [...own.values()].reduce((sum, millimetres) => sum + millimetres, 0) < thinnestMillimetres - 1e-9;
+
+const withoutCrumbs = (amounts: Amounts): Amounts =>
+  amounts.map((own) => (isCrumb(own) ? new Map<number, number>() : own));
 
 interface Week {
   readonly objective: number | null;
   readonly today: Amounts;
   readonly checked: readonly CheckedBed[];
   readonly trouble: PlanTrouble | null;
-}
-
-/** Layers thinner than this share of the line that gets a note are not worth the walk. */
-const thinnestShare = 1 / 8;
-
-/** Depth under which a layer is not laid at all [mm as handled]. */
-function thinnest({ beds, sources, question }: Ready, bed: number, layer: number): number {
-  const one = sources[beds[bed]!.response.layers[layer]!.source]!.oneMillimetre;
-  return (thinnestShare * question.limits.lines[depthLine(one)].note) / one.laidDepth;
 }
 
 /** A bed's layers, or none where the full model finds that they do no good. */
@@ -77,7 +69,6 @@ function thisWeek(ready: Ready, solve: Solver): Week {
   for (let round = 1; ; round++) {
     const found = solved(ready, solve, null, caps);
     const wanted = withoutCrumbs(
-      ready,
       found.ok ? rounded(ready, found.value, caps, limits) : simpleAmounts(ready, caps, limits),
     );
     if (found.ok) objective ??= found.value.objective;
@@ -92,8 +83,7 @@ function thisWeek(ready: Ready, solve: Solver): Week {
       }
       for (const [layer, millimetres] of found.ok ? found.value.amounts[bed]! : []) {
         const isToday = ready.beds[bed]!.response.layers[layer]!.day === 0;
-        const laid = wanted[bed]!.get(layer) ?? 0;
-        if (!isToday || laid >= thinnest(ready, bed, layer) || !(millimetres > 0)) continue;
+        if (!isToday || wanted[bed]!.has(layer) || !(millimetres > 0)) continue;
         isHeldBack = true;
         caps[bed]!.set(layer, 0);
       }
@@ -126,7 +116,7 @@ function comingWeeks(ready: Ready, found: Found): Amounts {
       const step = sources[source]!.stepLitres;
       const wanted = Math.round((millimetres * response.areaM2) / step);
       const litres = Math.min(wanted, Math.floor(left[source]! / step + 1e-6)) * step;
-      if (!(litres / response.areaM2 >= thinnest(ready, bed, at))) continue;
+      if (!(litres > 0)) continue;
       left[source]! -= litres;
       own.set(at, litres / response.areaM2);
     }
@@ -137,8 +127,7 @@ function comingWeeks(ready: Ready, found: Found): Amounts {
 const distanceOf = ({ beds, question }: Ready, amounts: Amounts): number =>
   beds.reduce(
     (sum, { response, perKilogram }, bed) =>
-      sum +
-      bedDistance(response, amounts[bed]!, question.days.length, perKilogram, question.weights),
+      sum + bedDistance(response, amounts[bed]!, perKilogram, question.weights),
     0,
   );
 

@@ -93,7 +93,7 @@ function bestLanding(
     .filter((bed) => bed !== from)
     .map((bed) => ({
       bed,
-      lacks: question.weights.lowShare * bed.aim.need - bed.response.supply,
+      lacks: question.weights.lowShare * bed.aim.need - (bed.response.supplies[0] ?? 0),
     }))
     .filter(({ lacks }) => lacks > 0)
     .sort((one, other) => other.lacks - one.lacks || one.bed.steps - other.bed.steps)

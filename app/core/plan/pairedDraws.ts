@@ -11,18 +11,17 @@ import {
 } from '../season/draws/runDraws';
 import type { BedSeason } from '../season/input';
 import type { Limits } from '../season/limits';
-import { plantingAccounts } from '../season/plantingAccount';
 import { newWatch, watchSeason, type SeasonWatch } from '../season/watchSeason';
-import { judgedDay } from './bedTrack';
 import type { PlanWeights } from './question';
-import { aimAt, nitrogenDistance, type Aim } from './standing';
+import { looksOf, sharesOf, spellsOf } from './spells';
+import { aimAt, nitrogenDistance, supplyOn, type SpellAim } from './standing';
 
 /** A bed as it is and with other things laid on it, all in the same imagined seasons. */
 export interface PairedQuestion {
   readonly base: DrawsQuestion;
   /** the same bed, day, seed and count with layers more */
   readonly others: readonly DrawsQuestion[];
-  /** evenings on which bare ground is looked at, rising, within the run and not before today */
+  /** days of the plan, a week apart, within the run and not before today */
   readonly days: readonly DayNumber[];
   readonly weights: PlanWeights;
 }
@@ -65,19 +64,17 @@ export const leastDifference = 0.05;
 function distanceOf(
   input: BedSeason,
   watch: SeasonWatch,
-  aim: Aim | null,
-  judgedOn: DayNumber | null,
-  days: readonly number[],
+  aims: readonly SpellAim[],
+  ground: ReadonlyMap<number, number>,
   weights: PlanWeights,
 ): number {
-  let supply = 0;
-  if (judgedOn !== null && aim !== null && aim.need > 0)
-    for (const account of plantingAccounts(input, watch, judgedOn))
-      supply += account.inCrop + account.inReach + account.release - account.tieUp;
+  let nitrogen = 0;
+  for (const aim of aims)
+    if (aim.share > 0)
+      nitrogen += aim.share * nitrogenDistance(supplyOn(input, watch, aim.judgedOn), aim, weights);
   let bare = 0;
-  for (const { index, hidden } of watch.looks) if (days.includes(index)) bare += 1 - hidden;
-  const nitrogen = aim === null ? 0 : nitrogenDistance(supply, aim, weights);
-  return nitrogen + (weights.groundGrams * bare) / Math.max(1, days.length);
+  for (const { index, hidden } of watch.looks) bare += (ground.get(index) ?? 0) * (1 - hidden);
+  return nitrogen + weights.groundGrams * bare;
 }
 
 /**
@@ -103,10 +100,14 @@ export function startPaired(
   const { count } = base;
   const { firstDay, today, bedId } = base.input;
   const weigher = drawWeigher(base);
-  const judgedOn = judgedDay(base.input);
-  const groundDays = days.map((day) => day - firstDay);
-  const looked = [...new Set([...weigher.lookDays, ...groundDays])];
-  const alsoOn = judgedOn !== null && judgedOn > today ? judgedOn - firstDay : null;
+  const looks = looksOf(days, base.input.lastDay);
+  const spells = spellsOf(base.input, looks);
+  const shares = sharesOf(looks);
+  const ground = new Map(looks.map(({ day }, look) => [day - firstDay, shares[look]!]));
+  const looked = [...new Set([...weigher.lookDays, ...ground.keys()])];
+  const alsoOn = spells
+    .map(({ judgedOn }) => judgedOn - firstDay)
+    .filter((day) => day > today - firstDay);
   const all = [base, ...others];
   const watch = newWatch(base.input, looked, alsoOn);
   const seasonWeights: number[] = [];
@@ -117,16 +118,19 @@ export function startPaired(
   let done = 0;
 
   const next = (): void => {
-    let aim: Aim | null = null;
+    let aims: readonly SpellAim[] = [];
     let asItIs = 0;
     open.forEach((bed, at) => {
       bed.write(done % count);
       watchSeason(bed.input, bed.plan, watch);
       if (at === 0) {
-        aim = judgedOn === null ? null : aimAt(bed.input, watch, judgedOn, limits, weights);
+        aims = spells.map((spell) => ({
+          ...spell,
+          ...aimAt(bed.input, watch, spell.judgedOn, limits, weights),
+        }));
         seasonWeights.push(weigher.weight(bed.input, watch));
       }
-      const distance = distanceOf(bed.input, watch, aim, judgedOn, groundDays, weights);
+      const distance = distanceOf(bed.input, watch, aims, ground, weights);
       if (at === 0) {
         asItIs = distance;
         return;

@@ -33,8 +33,11 @@ export const litresLeft = ({ ready, today }: MadePlan): readonly number[] => {
   return left;
 };
 
-export const standing = ({ question }: Ready, { aim }: ReadyBed, answer: BedAnswer): BedStanding =>
-  standingOf(answer, aim, question.days, question.limits, question.weights);
+export const standing = (
+  { question }: Ready,
+  { aims, looks }: ReadyBed,
+  answer: BedAnswer,
+): BedStanding => standingOf(answer, aims, looks, question.limits, question.weights);
 
 /** Litres by the square metre and back are off by a hair: whole steps are whole again. */
 const inSteps = (litres: number, step: number): number => Math.round(litres / step) * step;
@@ -185,7 +188,7 @@ export function linesOf(
         before,
         after,
         afterAll: standing(ready, bed, toEnd[at]!),
-        programmeSupply: supplyWith(bed.response, today[at]!),
+        programmeSupply: supplyWith(bed.response, 0, today[at]!),
         worth: totalOf(before) - totalOf(after),
         limit: limitOf(plan, at, own, left),
         turns: turnsOf(ready, at, layersOf(ready, at, today[at]!), before, after),

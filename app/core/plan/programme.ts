@@ -6,6 +6,7 @@ import type { LinearProgramme } from './linearProgramme';
 import type { PlanSource, PlanWeights } from './question';
 import type { BedResponse, LayerResponse } from './response';
 import { ProgrammeWriter } from './rowWriter';
+import { sharesOf } from './spells';
 
 /** One amount to be found: millimetres of a source on a bed on a day. */
 export interface AmountColumn {
@@ -59,10 +60,11 @@ const terms = (offers: readonly Offer[], of: (offer: Offer) => number): Term[] =
 /**
  * The plan as a linear programme (model 11): amounts by bed, day and source, so that the least is
  *
- *     sum over beds of area x [max(0, 0.9 need - supply) + w max(0, supply - 1.1 need)
- *                              + 2 g x mean over the days of the bare share]
+ *     sum over beds of area x [sum over spells of share of the weeks
+ *                                x (max(0, 0.9 need - supply) + w max(0, supply - 1.1 need))
+ *                              + 2 g x mean over the weeks of the bare share]
  *
- * with supply = supply without the plan + sum of response x amount. Held: what there is of each
+ * over the weeks to the season's end, with supply = supply without the plan + sum of response x amount. Held: what there is of each
  * source; each layer under its caution line, and all cover; room for greens, the class's ratio, the
  * season's total; what legumes lose; nitrogen on empty beds; no greens on greens that are still wet
  * and hardly rotted; so many beds on the first day (whole choices) and, loosely, on later days.
@@ -128,31 +130,34 @@ function addNitrogen(
   offers: readonly Offer[],
   weights: PlanWeights,
 ): void {
-  const { need, excess } = bed.aim;
-  const short = writer.column(bed.areaM2, Infinity);
-  const supply = terms(offers, ({ response }) => response.supply);
-  writer.row(
-    [{ column: short, value: 1 }, ...supply],
-    weights.lowShare * need - bed.supply,
-    Infinity,
-  );
-  const over = writer.column(bed.areaM2 * excess, Infinity);
-  const held = writer.column(0, heldMostOf(bed));
-  const added = terms(offers, ({ response }) => Math.max(0, response.supply));
-  writer.row(
-    [{ column: over, value: -1 }, { column: held, value: -1 }, ...added],
-    -Infinity,
-    weights.highShare * need - bed.supply,
-  );
-  const heldBy = (piece: 'thin' | 'further', start: number): void => {
-    const holding = terms(offers, ({ response }) => -response.held[piece]);
-    writer.row([{ column: held, value: 1 }, ...holding], -Infinity, start);
-  };
-  heldBy('thin', 0);
-  heldBy('further', heldStartOf(bed));
+  bed.aims.forEach(({ need, excess, share }, spell) => {
+    if (!(share > 0)) return;
+    const without = bed.supplies[spell]!;
+    const short = writer.column(bed.areaM2 * share, Infinity);
+    const supply = terms(offers, ({ response }) => response.supplies[spell]!);
+    writer.row(
+      [{ column: short, value: 1 }, ...supply],
+      weights.lowShare * need - without,
+      Infinity,
+    );
+    const over = writer.column(bed.areaM2 * share * excess, Infinity);
+    const held = writer.column(0, heldMostOf(bed, spell));
+    const added = terms(offers, ({ response }) => Math.max(0, response.supplies[spell]!));
+    writer.row(
+      [{ column: over, value: -1 }, { column: held, value: -1 }, ...added],
+      -Infinity,
+      weights.highShare * need - without,
+    );
+    const heldBy = (piece: 'thin' | 'further', start: number): void => {
+      const holding = terms(offers, ({ response }) => -response.held[spell]![piece]);
+      writer.row([{ column: held, value: 1 }, ...holding], -Infinity, start);
+    };
+    heldBy('thin', 0);
+    heldBy('further', heldStartOf(bed, spell));
+  });
 }
 
-/** Ground hidden on each day, by pieces; returns what lies bare without the plan. */
+/** Ground hidden on each look, by pieces; returns what lies bare without the plan. */
 function addGround(
   writer: ProgrammeWriter,
   bed: BedResponse,
@@ -160,12 +165,13 @@ function addGround(
   asked: ProgrammeAsked,
   bedAt: number,
 ): number {
-  const each = (bed.areaM2 * asked.weights.groundGrams) / asked.days;
+  const shares = sharesOf(bed.looks);
   let constant = 0;
-  bed.dry.forEach((dry, day) => {
+  bed.dry.forEach((dry, look) => {
+    const each = bed.areaM2 * asked.weights.groundGrams * shares[look]!;
     const { bare, pieces } = groundPieces(dry, asked.perKilogram[bedAt]!);
     constant += each * bare;
-    const lying = terms(offers, ({ response }) => -Math.max(0, response.dry[day]!));
+    const lying = terms(offers, ({ response }) => -Math.max(0, response.dry[look]!));
     if (lying.every(({ value }) => value === 0)) return;
     const gained = pieces.map(({ width, slope }) => ({
       column: writer.column(-each * slope, width),
@@ -203,7 +209,7 @@ function addIntervals(
   { limits }: ProgrammeAsked,
 ): void {
   const greens = offers.filter(({ source }) => source.oneMillimetre.isGreens);
-  const days = bed.dry.length;
+  const days = bed.coverDepth.length;
   const full = ({ response }: Offer): number => 1 / response.mostMillimetres;
   for (let earlier = 0; earlier < days; earlier++) {
     const first = greens.filter(({ response }) => response.day === earlier);

@@ -4,7 +4,8 @@ import type { LayerInput } from '../season/input';
 import type { PlanTrouble } from './answer';
 import type { PlanBed, PlanPin, PlanQuestion, PlanSource } from './question';
 import { bedResponse, layerOf, type BedResponse } from './response';
-import { aimOf, withLayers, type Aim } from './standing';
+import { looksOf, type Look } from './spells';
+import { aimsOf, noAim, withLayers, type Aim, type SpellAim } from './standing';
 
 /** A layer the gardener insists on. */
 export interface PinnedLayer {
@@ -20,7 +21,10 @@ export interface ReadyBed {
   /** as it is, and with what is pinned */
   readonly base: BedAnswer;
   readonly withPins: BedAnswer;
+  /** of the spell that is now, or comes next; and of each */
   readonly aim: Aim;
+  readonly aims: readonly SpellAim[];
+  readonly looks: readonly Look[];
   readonly pinned: readonly PinnedLayer[];
   readonly response: BedResponse;
   /** k of the engine's curve of ground hidden [m2/kg] */
@@ -140,7 +144,9 @@ export function ready(
   const beds = question.beds.map((bed, done): ReadyBed => {
     tellDone?.(done);
     const base = answerBed(bed.question, limits);
-    const aim = aimOf(base, limits, weights);
+    const looks = looksOf(days, base.input.lastDay);
+    const aims = aimsOf(base, looks, limits, weights);
+    const aim = aims[0] ?? noAim(weights);
     const pinned = pinnedLayers(bed, question.wishes.pins, sources, today);
     const layers = pinned.map(({ layer }) => layer);
     const withPins =
@@ -154,8 +160,10 @@ export function ready(
       base,
       withPins,
       aim,
+      aims,
+      looks,
       pinned,
-      response: bedResponse(bed, withPins, aim, steps, sources, days, limits),
+      response: bedResponse(bed, withPins, aims, steps, looks, sources, days, limits),
       perKilogram: base.input.coefficients.coverFractionPerKilogram,
     };
   });
@@ -175,7 +183,7 @@ export function ready(
       steps,
       response.areaM2,
       aim.need,
-      response.supply,
+      response.supplies[0] ?? 0,
       response.dry[0] ?? 0,
       bed.bedId,
     ]),

@@ -8,7 +8,8 @@ import type { Caution } from '../season/verdict';
 import { BedTrack } from './bedTrack';
 import { blockedBy, depthLine } from './fixedRules';
 import type { PlanBed, PlanSource } from './question';
-import type { Aim } from './standing';
+import type { Look } from './spells';
+import type { SpellAim } from './standing';
 
 /** What a millimetre of a source, laid on a bed on a day of the plan, does; all per m2 of bed. */
 export interface LayerResponse {
@@ -19,10 +20,10 @@ export interface LayerResponse {
   readonly blocked: Caution | null;
   /** deepest the layer may be under its caution line, with what was laid that day already [mm] */
   readonly mostMillimetres: number;
-  /** g N of supply to clearing, of a thin layer */
-  readonly supply: number;
-  /** what browns hold back for an over-fed bed */
-  readonly held: HeldBack;
+  /** g N of supply to clearing, of a thin layer, by the bed's spells */
+  readonly supplies: readonly number[];
+  /** what browns hold back for an over-fed bed, by its spells */
+  readonly held: readonly HeldBack[];
   /** g N that legumes fix less */
   readonly fixedLess: number;
   /** g N of the highest nitrate with nobody to take it */
@@ -30,7 +31,7 @@ export interface LayerResponse {
   /** g total N that counts against the room, and in the season's total */
   readonly greensNitrogen: number;
   readonly feedingNitrogen: number;
-  /** kg dry matter lying on the evening of each day of the plan; 0 before it is laid */
+  /** kg dry matter lying on the evening of each look; 0 before it is laid */
   readonly dry: Float64Array;
   /** depth lying of it on those days [mm], laid deep on its own day and settled after it */
   readonly depth: Float64Array;
@@ -59,8 +60,10 @@ export interface BedResponse {
   readonly bedId: string;
   readonly areaM2: number;
   readonly steps: number;
-  readonly aim: Aim;
-  readonly supply: number;
+  readonly looks: readonly Look[];
+  /** of each spell, and its supply without the plan */
+  readonly aims: readonly SpellAim[];
+  readonly supplies: readonly number[];
   readonly fixed: number;
   readonly idlePeak: number;
   /** nothing stands: the ground may hold nitrogen with nobody to take it */
@@ -68,7 +71,7 @@ export interface BedResponse {
   readonly room: number | null;
   readonly laidThisSeason: number;
   readonly hasLegumes: boolean;
-  /** without the plan, on the days of the plan */
+  /** without the plan: on the looks, and on the days of the plan */
   readonly dry: Float64Array;
   readonly coverDepth: Float64Array;
   readonly layers: readonly LayerResponse[];
@@ -170,8 +173,8 @@ function respond(
   if (blocked !== null)
     return {
       ...common,
-      supply: 0,
-      held: nothingHeld,
+      supplies: track.base.supplies.map(() => 0),
+      held: track.base.supplies.map(() => nothingHeld),
       fixedLess: 0,
       idlePeak: 0,
       dry: empty,
@@ -183,22 +186,24 @@ function respond(
   const { base } = track;
   const dry = after.dry.map((kilograms, index) => (kilograms - base.dry[index]!) / probe);
   const settled = oneMillimetre.settledDensityKgPerM3;
-  const change = (after.supply - base.supply) / probe;
   // Browns help a bed's own soil along by keeping it moist, once: nothing to lay more of them for.
-  const supply = common.feedingNitrogen > 0 ? change : Math.min(0, change);
+  const most = common.feedingNitrogen > 0 ? Infinity : 0;
+  const supplies = after.supplies.map((supply, spell) =>
+    Math.min(most, (supply - base.supplies[spell]!) / probe),
+  );
   const deep = probe / probeShare;
-  const held =
-    supply < 0 && base.supply > 0
-      ? heldBack(
-          -supply,
-          probe,
-          base.supply - track.with(layerOf(source, deep, day, layer.id)).supply,
-          deep,
-        )
-      : nothingHeld;
+  const holds = supplies.map((supply, spell) => supply < 0 && base.supplies[spell]! > 0);
+  const withDeep = holds.includes(true)
+    ? track.with(layerOf(source, deep, day, layer.id)).supplies
+    : base.supplies;
+  const held = supplies.map((supply, spell) =>
+    holds[spell]
+      ? heldBack(-supply, probe, base.supplies[spell]! - withDeep[spell]!, deep)
+      : nothingHeld,
+  );
   return {
     ...common,
-    supply,
+    supplies,
     held,
     fixedLess: (base.fixed - after.fixed) / probe,
     idlePeak: (after.idlePeak - base.idlePeak) / probe,
@@ -230,20 +235,23 @@ function respond(
  * layers lose more to the air) the straight line errs: the full model says by how much afterwards.
  *
  * @param answer the bed as it is, pinned layers included
- * @param aim of the bed without what is pinned
+ * @param aims of the bed without what is pinned
  * @param steps to the bed
  */
 export function bedResponse(
   bed: PlanBed,
   answer: BedAnswer,
-  aim: Aim,
+  aims: readonly SpellAim[],
   steps: number,
+  looks: readonly Look[],
   sources: readonly PlanSource[],
   days: readonly DayNumber[],
   limits: Limits,
 ): BedResponse {
   const within = days.filter((day) => day <= answer.input.lastDay);
-  const track = new BedTrack(answer.input, within);
+  const later = looks.slice(within.length).map(({ day }) => day);
+  const judgedOn = aims.map((aim) => aim.judgedOn);
+  const track = new BedTrack(answer.input, within, later, judgedOn);
   const { verdict, season, input } = answer;
   const layers = sources.flatMap((source, sourceAt) =>
     within.flatMap((day, dayAt) =>
@@ -266,11 +274,12 @@ export function bedResponse(
     bedId: bed.bedId,
     areaM2: input.areaM2,
     steps,
-    aim,
-    supply: track.base.supply,
+    looks,
+    aims,
+    supplies: track.base.supplies,
     fixed: track.base.fixed,
     idlePeak: track.base.idlePeak,
-    isEmpty: track.judgedOn === null || track.judgedOn > input.today,
+    isEmpty: !((judgedOn[0] ?? Infinity) <= input.today),
     room: verdict.room,
     laidThisSeason: verdict.laidThisSeason,
     hasLegumes: input.plantings.some(({ crop }) => crop.legume !== null),

@@ -172,12 +172,6 @@ export function stepGain(
   const more = new Map(have).set(layer, depth);
   if (passedLimit(limits[bed]!, response, more) !== null) return -Infinity;
   const distance = (amounts: ReadonlyMap<number, number>): number =>
-    bedDistance(
-      response,
-      new Map([...later, ...amounts]),
-      question.days.length,
-      perKilogram,
-      question.weights,
-    );
+    bedDistance(response, new Map([...later, ...amounts]), perKilogram, question.weights);
   return distance(have) - distance(more);
 }

@@ -17,7 +17,7 @@ export function simpleAmounts(
   const result = noCaps(beds.length);
   const left = [...ready.litres];
   const lacks = beds.map(
-    ({ aim, response }) => question.weights.lowShare * aim.need - response.supply,
+    ({ aim, response }) => question.weights.lowShare * aim.need - (response.supplies[0] ?? 0),
   );
   const hungriest = beds
     .map((_bed, at) => at)

@@ -8,10 +8,10 @@ import type { SeasonResult } from '../season/result';
 import { at } from '../season/seasonAccount';
 import { bedVerdict } from '../season/state';
 import type { BedVerdict } from '../season/verdict';
-import type { WatchedSeason } from '../season/watchedSeason';
+import { watchedOf, type WatchedSeason } from '../season/watchedSeason';
 import type { BedStanding, Distance } from './answer';
-import { judgedDay } from './bedTrack';
 import type { PlanWeights } from './question';
+import { judgedDay, sharesOf, spellsOf, type Look, type Spell } from './spells';
 
 /** The need a bed is held to and what a gram too much counts, from the bed as it is. */
 export interface Aim {
@@ -52,13 +52,40 @@ export function aimAt(
   };
 }
 
-/** What a bed is aimed at on the day it is judged. */
-export function aimOf({ input, season }: BedAnswer, limits: Limits, weights: PlanWeights): Aim {
-  const day = judgedDay(input);
-  return day === null
-    ? { need: 0, excess: weights.excessEmpty, ratioLine: null }
-    : aimAt(input, season, day, limits, weights);
+/** What a bed is aimed at in one of the times it is judged in. */
+export type SpellAim = Aim & Spell;
+
+/** What a bed is aimed at in each time it is judged in, earliest first. */
+export function aimsOf(
+  { input, season }: Pick<BedAnswer, 'input' | 'season'>,
+  looks: readonly Look[],
+  limits: Limits,
+  weights: PlanWeights,
+): readonly SpellAim[] {
+  const run = watchedOf(season);
+  return spellsOf(input, looks).map((spell) => ({
+    ...spell,
+    ...aimAt(input, run, spell.judgedOn, limits, weights),
+  }));
 }
+
+/** Of a bed on which nothing stands and nothing is to come. */
+export const noAim = (weights: PlanWeights): Aim => ({
+  need: 0,
+  excess: weights.excessEmpty,
+  ratioLine: null,
+});
+
+/** On hand and to come for all that stands on a day [g N/m2]. */
+export const supplyOn = (
+  input: BedSeason,
+  run: SeasonResult | WatchedSeason,
+  day: DayNumber,
+): number =>
+  plantingAccounts(input, run, day).reduce(
+    (sum, { inCrop, inReach, release, tieUp }) => sum + inCrop + inReach + release - tieUp,
+    0,
+  );
 
 /** Nitrogen part of a bed's distance [g N per m2 of bed]: too little, and too much by its weight. */
 export const nitrogenDistance = (supply: number, aim: Aim, weights: PlanWeights): number =>
@@ -78,34 +105,53 @@ export function judged({ input, season, verdict }: BedAnswer, limits: Limits): B
   return day === input.today ? verdict : bedVerdict(input, season, day, limits);
 }
 
-/** Mean share of the ground that lies bare on the days of a plan. */
-const bareShare = (answer: BedAnswer, days: readonly number[]): number =>
-  days.reduce((sum, day) => sum + 1 - at(answer.season.coverFraction, answer.season, day), 0) /
-  days.length;
+/** Share of the ground that lies bare, over the weeks that the looks stand for. */
+function bareShare({ season }: BedAnswer, looks: readonly Look[]): number {
+  const shares = sharesOf(looks);
+  return looks.reduce(
+    (sum, { day }, look) => sum + shares[look]! * (1 - at(season.coverFraction, season, day)),
+    0,
+  );
+}
 
-/** Where a bed stands by the full model, held to the aim of the bed without the plan. */
+/**
+ * Where a bed stands by the full model, held to the aims of the bed without the plan. Its distance is
+ * the mean of model 11's over the weeks to the season's end: nitrogen counts while something stands.
+ */
 export function standingOf(
   answer: BedAnswer,
-  aim: Aim,
-  days: readonly number[],
+  aims: readonly SpellAim[],
+  looks: readonly Look[],
   limits: Limits,
   weights: PlanWeights,
 ): BedStanding {
   const then = judged(answer, limits);
   const supply = then === null ? 0 : supplyOf(then);
-  const area = answer.input.areaM2;
+  const { areaM2: area } = answer.input;
+  const run = watchedOf(answer.season);
+  const nitrogen = aims.reduce(
+    (sum, aim, spell) =>
+      sum +
+      aim.share *
+        nitrogenDistance(
+          spell === 0 ? supply : supplyOn(answer.input, run, aim.judgedOn),
+          aim,
+          weights,
+        ),
+    0,
+  );
   const distance: Distance = {
-    nitrogen: area * nitrogenDistance(supply, aim, weights),
-    ground: area * weights.groundGrams * bareShare(answer, days),
+    nitrogen: area * nitrogen,
+    ground: area * weights.groundGrams * bareShare(answer, looks),
   };
   const { verdict, season } = answer;
   return {
     state: verdict.state,
     coverState: verdict.coverState,
     ratio: verdict.ratio,
-    need: aim.need,
+    need: aims[0]?.need ?? 0,
     supply,
-    covered: at(season.coverFraction, season, days[0] ?? answer.input.today),
+    covered: at(season.coverFraction, season, answer.input.today),
     forecastMet: verdict.forecastMet,
     shortOn: verdict.state === 'short' ? verdict.turnsOn : null,
     room: verdict.room,

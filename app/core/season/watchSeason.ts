@@ -64,8 +64,8 @@ export interface SeasonWatch extends WatchedSeason {
   readonly plantings: readonly PlantingWatch[];
   /** earliest first */
   readonly looks: readonly LookWatch[];
-  /** a day of the run after today of which the lower layer and the roots are kept as well */
-  readonly alsoOn: number | null;
+  /** days of the run after today of which the lower layer and the roots are kept as well */
+  readonly alsoOn: readonly number[];
   /** first day of the run in the season that holds today: from its morning on outcomes count */
   readonly seasonFrom: number;
   /** washed out from that morning to the run's end [g N/m2] */
@@ -76,12 +76,12 @@ export interface SeasonWatch extends WatchedSeason {
 
 /**
  * @param lookDays days of the run on which somebody looked at the bed, in any order, each once
- * @param alsoOn a later day than today that the run is judged on
+ * @param alsoOn later days than today that the run is judged on
  */
 export function newWatch(
   input: BedSeason,
   lookDays: readonly number[] = [],
-  alsoOn: number | null = null,
+  alsoOn: readonly number[] = [],
 ): SeasonWatch {
   const days = input.lastDay - input.firstDay + 1;
   const series = (): Float64Array => new Float64Array(days);
@@ -144,7 +144,7 @@ export function watchSeason(
     if (index < today) continue;
     keepFlows(watch, flows, index);
     if (index === today) keepToday(watch, state, index);
-    else if (index === watch.alsoOn) keepReach(watch, state, index);
+    else if (watch.alsoOn.includes(index)) keepReach(watch, state, index);
   }
   watch.leached = flows[washedOut]!;
   watch.steps += watch.days;

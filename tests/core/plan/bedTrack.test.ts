@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
-import { BedTrack, judgedDay } from '../../../app/core/plan/bedTrack';
+import { BedTrack } from '../../../app/core/plan/bedTrack';
 import { layerOf } from '../../../app/core/plan/response';
+import { judgedDay } from '../../../app/core/plan/spells';
 import { plantingAccounts } from '../../../app/core/season/plantingAccount';
 import { runSeason } from '../../../app/core/season/season';
 import { at } from '../../../app/core/season/seasonAccount';

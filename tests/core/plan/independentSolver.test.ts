@@ -101,13 +101,7 @@ function bestOnGrid(made: Ready): { readonly best: number; readonly tried: numbe
       const own = new Map(
         amounts.filter((one) => one.bed === bed).map((one) => [one.layer, value[one.column]!]),
       );
-      sum += bedDistance(
-        response,
-        own,
-        made.question.days.length,
-        perKilogram,
-        made.question.weights,
-      );
+      sum += bedDistance(response, own, perKilogram, made.question.weights);
     });
     for (const { column } of amounts) sum += programme.cost[column]! * value[column]!;
     return sum;

@@ -6,7 +6,8 @@ import {
   startPaired,
   type PairedQuestion,
 } from '../../../app/core/plan/pairedDraws';
-import { aimOf, standingOf } from '../../../app/core/plan/standing';
+import { looksOf } from '../../../app/core/plan/spells';
+import { aimsOf, standingOf } from '../../../app/core/plan/standing';
 import { answerBed, type BedAnswer } from '../../../app/core/season/bedAnswer';
 import { drawnSeason, makeDraws } from '../../../app/core/season/draws/drawnSeason';
 import { drawnWeather } from '../../../app/core/season/draws/drawnWeather';
@@ -135,9 +136,10 @@ describe('a bed against others of it, season by season', () => {
     const counted = others.map(() => ({ better: 0, worse: 0 }));
     for (let draw = 0; draw < count; draw++) {
       const asItIs = answerOf(base, draw);
-      const aim = aimOf(asItIs, limits, planWeights);
+      const looks = looksOf(days, base.input.lastDay);
+      const aims = aimsOf(asItIs, looks, limits, planWeights);
       const distance = (answer: BedAnswer): number => {
-        const { nitrogen, ground } = standingOf(answer, aim, days, limits, planWeights).distance;
+        const { nitrogen, ground } = standingOf(answer, aims, looks, limits, planWeights).distance;
         return (nitrogen + ground) / base.input.areaM2;
       };
       others.forEach((other, at) => {
