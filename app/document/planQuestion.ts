@@ -159,6 +159,21 @@ function grownBetween({ weeks }: LawnOutlook, from: DayNumber, to: DayNumber): n
   }, 0);
 }
 
+/** A mowing that has not been done, for what is laid of it. */
+export const comingMowing = (
+  lawnId: string,
+  day: DayNumber,
+  kind: Mowing['kind'],
+): Mowing => ({
+  id: `coming ${lawnId} ${day}`,
+  date: textFromDay(day),
+  lawnId,
+  amount: { text: '', quantity: { kind: 'volume', litres: 1 }, certainty: 'plain' },
+  wetness: 'dry',
+  kind,
+  rest: { to: 'undecided' },
+});
+
 /** A lawn's next mowing, and what it and the weekly ones after it are expected to bring. */
 function comingOf(
   making: Making,
@@ -175,15 +190,7 @@ function comingOf(
   const outlook = lawnOutlook(garden, lawn.id, mowsOn, today);
   const factor = grassHeightRows[wishes.heights[lawn.id] ?? 'usual'].typical;
   const sources = days.slice(firstAt).map((day, at): PlanSource => {
-    const mowing: Mowing = {
-      id: `coming ${lawn.id} ${day}`,
-      date: textFromDay(day),
-      lawnId: lawn.id,
-      amount: { text: '', quantity: { kind: 'volume', litres: 1 }, certainty: 'plain' },
-      wetness: 'dry',
-      kind: at === 0 ? outlook.kind : null,
-      rest: { to: 'undecided' },
-    };
+    const mowing = comingMowing(lawn.id, day, at === 0 ? outlook.kind : null);
     const dry =
       at === 0
         ? outlook.dryKilograms.typical * factor
@@ -193,7 +200,7 @@ function comingOf(
       { source: 'coming', lawnId: lawn.id, day },
       { source: 'mowing', mowingId: mowing.id },
       {
-        id: `coming ${lawn.id} ${day}`,
+        id: mowing.id,
         role: 'greens',
         day,
         lawnId: lawn.id,

@@ -4,7 +4,7 @@ import type { BedQuestion, ProposalQuestion } from '../core/season/bedAnswer';
 import { planWeights } from '../tables/planning';
 import { bedQuestion } from './bedQuestion';
 import { drawsQuestion, type YearsOfGarden } from './drawsQuestion';
-import { usualPlanWeeks } from './planQuestion';
+import { planDays } from './planOdds';
 import type { Application, Garden } from './schema';
 
 export interface WhatIfQuestions {
@@ -13,14 +13,6 @@ export interface WhatIfQuestions {
   /** all of them against the bed as it is, season by season */
   readonly imagined: PairedQuestion;
 }
-
-/** Once a week for as long as the weekly plan looks ahead, within the season. */
-const groundDays = (garden: Garden, today: DayNumber): readonly DayNumber[] => {
-  const lastDay = seasonEnd(today, garden.garden.seasonStartMonth);
-  return Array.from({ length: usualPlanWeeks }, (_unused, week) => today + 7 * week).filter(
-    (day) => day <= lastDay,
-  );
-};
 
 /**
  * What is asked of the engine about a bed as it is and with other layers, none of which is laid.
@@ -54,7 +46,7 @@ export function whatIfQuestions(
           input: after[at]!.input,
         }),
       ),
-      days: groundDays(garden, today),
+      days: planDays(garden, today),
       weights: planWeights,
     },
   };

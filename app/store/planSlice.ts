@@ -1,8 +1,11 @@
+import type { PlanAnswer } from '../core/plan/answer';
 import { usualWishes, type PlanWishes } from '../core/plan/question';
 import { planQuestion } from '../document/planQuestion';
+import type { Garden } from '../document/schema';
 import type { Planner } from '../worker/planClient';
 import type { Read, Write } from './gardenSlice';
 import type { PlanSlice, WeekPlan } from './planContract';
+import { linesWithOdds } from './planOdds';
 import { planPauseMilliseconds, type Surroundings } from './surroundings';
 import { todayDayOf } from './today';
 
@@ -27,13 +30,27 @@ export function planDoor(
   read: Read,
   write: Write,
   planner: Planner,
-  { later, computerToday }: Pick<Surroundings, 'later' | 'computerToday'>,
+  { engine, later, computerToday }: Pick<Surroundings, 'engine' | 'later' | 'computerToday'>,
 ): PlanDoor {
   let isWanted = false;
+  let counting: AbortController | null = null;
   let callOff: (() => void) | null = null;
 
   const put = (changes: Partial<WeekPlan>): void =>
     write((state) => ({ plan: { ...state.plan, ...changes } }));
+
+  /** Odds come after the plan; it is shown without them meanwhile, and stays so where they fail. */
+  const count = async (garden: Garden, answer: PlanAnswer): Promise<void> => {
+    const controller = new AbortController();
+    counting = controller;
+    const { signal } = controller;
+    try {
+      const lines = await linesWithOdds(engine, garden, answer.today, answer, signal);
+      if (lines !== null && read().plan.answer === answer) put({ answer: { ...answer, lines } });
+    } catch {
+      // a plan without odds is a plan
+    }
+  };
 
   const make = async (): Promise<void> => {
     const { garden, planWishes } = read();
@@ -56,6 +73,7 @@ export function planDoor(
         answer: made.ok ? made.value : null,
         trouble: made.ok ? null : made.error,
       });
+      if (made.ok) void count(garden, made.value);
     } catch (error) {
       put({
         state: 'failed',
@@ -69,6 +87,7 @@ export function planDoor(
     callOff?.();
     callOff = null;
     planner.cancel();
+    counting?.abort();
     if (!isWanted || !read().garden || read().plan.isStopped) return;
     put({ state: 'working', progress: null, reason: null });
     callOff = later(pause, () => void make());
@@ -91,12 +110,16 @@ export function planDoor(
       isWanted = true;
       if (plan.isStopped) put({ isStopped: false });
       const isFresh = plan.state === 'ready' && !plan.isBehind;
-      if (!isFresh) ask(0);
+      if (!isFresh) return ask(0);
+      const { garden } = read();
+      const lacksOdds = plan.answer?.lines.some(({ odds }) => odds === null) ?? false;
+      if (garden && plan.answer && lacksOdds) void count(garden, plan.answer);
     },
     leavePlan: () => {
       isWanted = false;
       callOff?.();
       callOff = null;
+      counting?.abort();
       if (read().plan.state !== 'working') return;
       planner.cancel();
       put({ state: 'idle', progress: null });

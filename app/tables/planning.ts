@@ -17,6 +17,12 @@ export const planningRows = {
   ),
   excessLegume: ours(3, 'weight', 'what legumes are given they do not fix'),
   groundGrams: ours(2, 'g N per m2 of bare ground', 'ground to be covered against nitrogen'),
+  inHand: ours(
+    0.3,
+    'of what is short',
+    'a hungry bed is fed today rather than by layers that may not come: drought, holidays, rain',
+  ),
+  sureOfComing: ours(0.7, 'of the expected yield', 'grass that has not grown yet'),
   heapCarbonToNitrogen: row(
     25,
     27,
@@ -57,6 +63,8 @@ export const planWeights: PlanWeights = {
   },
   excessEmpty: usual,
   groundGrams: planningRows.groundGrams.typical,
+  inHand: planningRows.inHand.typical,
+  sureOfComing: planningRows.sureOfComing.typical,
   heapCarbonToNitrogen: planningRows.heapCarbonToNitrogen.typical,
   spreadMillimetres: planningRows.spreadMillimetres.typical,
 };

@@ -40,14 +40,21 @@ export type Question =
       readonly limits: Limits;
     }
   /** a bed as it is against others of it, season by season */
-  | { readonly kind: 'what if draws'; readonly paired: PairedQuestion; readonly limits: Limits };
+  | { readonly kind: 'what if draws'; readonly paired: PairedQuestion; readonly limits: Limits }
+  /** beds of the week's plan, each as it is against itself with its line laid */
+  | {
+      readonly kind: 'plan draws';
+      readonly lines: readonly PairedQuestion[];
+      readonly limits: Limits;
+    };
 
 export type QuestionKind = Question['kind'];
 
 /** Long questions: answered in slices, so that they can be called off and told of while they run. */
-export type SlicedKind = 'draws' | 'proposal draws' | 'what if draws';
+const slicedKinds = ['draws', 'proposal draws', 'what if draws', 'plan draws'] as const;
+export type SlicedKind = (typeof slicedKinds)[number];
 export const isSliced = (kind: QuestionKind): kind is SlicedKind =>
-  kind === 'draws' || kind === 'proposal draws' || kind === 'what if draws';
+  slicedKinds.some((sliced) => sliced === kind);
 
 export interface ProposalDrawsQuestion {
   readonly before: DrawsQuestion;
@@ -77,6 +84,8 @@ export interface Answers {
   readonly 'what if': readonly ProposalAnswer[];
   readonly 'proposal draws': readonly ProposalDrawsAnswer[];
   readonly 'what if draws': PairedAnswer;
+  /** in the order of `lines` */
+  readonly 'plan draws': readonly PairedAnswer[];
 }
 
 /** How far a long question is. */

@@ -127,6 +127,15 @@ export async function answerInSlices(
     }
     case 'what if draws':
       return runPairs(question.paired, slicer);
+    case 'plan draws': {
+      const answers: PairedAnswer[] = [];
+      for (const line of question.lines) {
+        const answer = await runPairs(line, slicer);
+        if (answer === null) return null;
+        answers.push(answer);
+      }
+      return answers;
+    }
     default:
       return assertNever(question);
   }

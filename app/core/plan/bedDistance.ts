@@ -29,19 +29,25 @@ function spellDistance(
   millimetres: ReadonlyMap<number, number>,
   weights: PlanWeights,
 ): number {
+  let least = bed.supplies[spell]!;
+  let inHand = bed.supplies[spell]!;
   let added = bed.supplies[spell]!;
   let thin = 0;
   let further = heldStartOf(bed, spell);
   for (const [at, depth] of millimetres) {
-    const { supplies, held } = bed.layers[at]!;
-    added += Math.max(0, supplies[spell]!) * depth;
-    thin += held[spell]!.thin * depth;
-    further += held[spell]!.further * depth;
+    const layer = bed.layers[at]!;
+    const held = layer.held[spell]!;
+    least += layer.supplies[spell]! * depth;
+    if (layer.day === 0) inHand += layer.supplies[spell]! * depth;
+    added += Math.max(0, layer.supplies[spell]!) * depth;
+    thin += held.thin * depth;
+    further += held.further * depth;
   }
   added -= Math.min(thin, further, heldMostOf(bed, spell));
   const { need, excess } = bed.aims[spell]!;
   return (
-    Math.max(0, weights.lowShare * need - supplyWith(bed, spell, millimetres)) +
+    (1 - weights.inHand) * Math.max(0, weights.lowShare * need - least) +
+    weights.inHand * Math.max(0, weights.lowShare * need - inHand) +
     excess * Math.max(0, added - weights.highShare * need)
   );
 }

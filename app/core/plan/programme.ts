@@ -120,7 +120,8 @@ function offersOf(
 }
 
 /**
- * Too little and too much nitrogen. What browns hold back counts in full against a hungry bed. For an
+ * Too little and too much nitrogen. Too little counts by what lies and all that may come, and for a
+ * part by what lies when today's layers are laid: what is in hand is sure. What browns hold back counts in full against a hungry bed. For an
  * over-fed one all of them together count no more than one layer just under the line of a note: they
  * share what there is to hold back, and how much that is, is assumed.
  */
@@ -133,12 +134,16 @@ function addNitrogen(
   bed.aims.forEach(({ need, excess, share }, spell) => {
     if (!(share > 0)) return;
     const without = bed.supplies[spell]!;
-    const short = writer.column(bed.areaM2 * share, Infinity);
-    const supply = terms(offers, ({ response }) => response.supplies[spell]!);
-    writer.row(
-      [{ column: short, value: 1 }, ...supply],
-      weights.lowShare * need - without,
-      Infinity,
+    const shortWith = (some: readonly Offer[], weight: number): void => {
+      const short = writer.column(bed.areaM2 * share * weight, Infinity);
+      const supply = terms(some, ({ response }) => response.supplies[spell]!);
+      const least = weights.lowShare * need - without;
+      writer.row([{ column: short, value: 1 }, ...supply], least, Infinity);
+    };
+    shortWith(offers, 1 - weights.inHand);
+    shortWith(
+      offers.filter(({ response }) => response.day === 0),
+      weights.inHand,
     );
     const over = writer.column(bed.areaM2 * share * excess, Infinity);
     const held = writer.column(0, heldMostOf(bed, spell));

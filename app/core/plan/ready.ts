@@ -36,7 +36,7 @@ export interface Ready {
   /** nearest first; beds alike in every number keep no order that matters */
   readonly beds: readonly ReadyBed[];
   readonly sources: readonly PlanSource[];
-  /** of each source, pinned amounts taken out [L] */
+  /** of each source, pinned amounts taken out; of what may come, what is counted on [L] */
   readonly litres: readonly number[];
 }
 
@@ -188,7 +188,10 @@ export function ready(
       bed.bedId,
     ]),
     sources,
-    litres: sources.map(({ litres }, at) => Math.max(0, litres - used[at]!)),
+    litres: sources.map(({ litres, ref, day }, at) => {
+      const isSure = ref.source !== 'coming' || day === today;
+      return Math.max(0, (isSure ? 1 : weights.sureOfComing) * litres - used[at]!);
+    }),
   });
 }
 

@@ -68,6 +68,7 @@ export interface BedResponse {
   readonly idlePeak: number;
   /** nothing stands: the ground may hold nitrogen with nobody to take it */
   readonly isEmpty: boolean;
+  /** null as well where hardly anything is wanted any more: the ratio alone is held to then */
   readonly room: number | null;
   readonly laidThisSeason: number;
   readonly hasLegumes: boolean;
@@ -280,7 +281,7 @@ export function bedResponse(
     fixed: track.base.fixed,
     idlePeak: track.base.idlePeak,
     isEmpty: !((judgedOn[0] ?? Infinity) <= input.today),
-    room: verdict.room,
+    room: verdict.openShare < limits.numbers['little open'] ? null : verdict.room,
     laidThisSeason: verdict.laidThisSeason,
     hasLegumes: input.plantings.some(({ crop }) => crop.legume !== null),
     dry: track.base.dry,
