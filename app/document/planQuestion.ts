@@ -12,6 +12,7 @@ import {
   type PlanWishes,
 } from '../core/plan/question';
 import { grassHeightRows, planWeights } from '../tables/planning';
+import type { MaterialRow } from '../tables/shapes';
 import { limits } from '../tables/thresholds';
 import { mowingAccount, mowingMass, stockAccount } from './accounts';
 import { bedQuestion } from './bedQuestion';
@@ -33,6 +34,8 @@ const justMownDays = 4;
 const bucketLitres = { least: 5, most: 30 } as const;
 /** Step of amounts in a garden without a bucket [L]. */
 const stepWithoutBucket = 5;
+/** Step of meals [L]. */
+const stepOfMeal = 0.5;
 
 /** The gardener's bucket: the smallest container of a bucket's size; null where there is none. */
 function bucketOf(garden: Garden): PlanMeasure | null {
@@ -124,28 +127,40 @@ function waitingSources(making: Making): PlanSource[] {
   });
 }
 
+/** What something in store is for; null: no mulch and no feed (wood on top feeds nobody). */
+function roleOf({ isBrowns, isGreens, materialClass }: MaterialRow): PlanSource['role'] | null {
+  if (materialClass === 'slow') return 'feed';
+  if (isGreens) return 'greens';
+  return isBrowns ? 'browns' : null;
+}
+
+/** Meals are strong: they are measured out in small amounts, not by the bucket. */
+const isMeal = ({ slowKind }: LayerOfOneMillimetre): boolean => slowKind === 'meal';
+
 function storeSources(making: Making): PlanSource[] {
-  const { garden } = making;
+  const { garden, today } = making;
   return garden.stock.flatMap((stock): PlanSource[] => {
     const { row } = materialById(garden, stock.materialId);
-    if (stock.role !== 'store' || !(row.isGreens || row.isBrowns)) return [];
+    const role = roleOf(row);
+    if (stock.role !== 'store' || role === null) return [];
     const left = stockAccount(garden, stock.id).leftDryKilograms;
+    const source = sourceOf(
+      making,
+      { source: 'stock', stockId: stock.id },
+      { source: 'stock', stockId: stock.id },
+      {
+        id: `stock ${stock.id}`,
+        role,
+        day: role === 'feed' ? today : null,
+        lawnId: null,
+        condition: 'crisp',
+        isSoaked: false,
+        heldBack: null,
+      },
+      ({ dryKgPerM2 }) => (dryKgPerM2 > 0 ? Math.max(0, left) / dryKgPerM2 : 0),
+    );
     return [
-      sourceOf(
-        making,
-        { source: 'stock', stockId: stock.id },
-        { source: 'stock', stockId: stock.id },
-        {
-          id: `stock ${stock.id}`,
-          role: row.isGreens ? 'greens' : 'browns',
-          day: null,
-          lawnId: null,
-          condition: 'crisp',
-          isSoaked: false,
-          heldBack: null,
-        },
-        ({ dryKgPerM2 }) => (dryKgPerM2 > 0 ? Math.max(0, left) / dryKgPerM2 : 0),
-      ),
+      isMeal(source.oneMillimetre) ? { ...source, stepLitres: stepOfMeal, measure: null } : source,
     ];
   });
 }
@@ -160,11 +175,7 @@ function grownBetween({ weeks }: LawnOutlook, from: DayNumber, to: DayNumber): n
 }
 
 /** A mowing that has not been done, for what is laid of it. */
-export const comingMowing = (
-  lawnId: string,
-  day: DayNumber,
-  kind: Mowing['kind'],
-): Mowing => ({
+export const comingMowing = (lawnId: string, day: DayNumber, kind: Mowing['kind']): Mowing => ({
   id: `coming ${lawnId} ${day}`,
   date: textFromDay(day),
   lawnId,
@@ -249,7 +260,7 @@ function leafBagOf(garden: Garden): number | null {
  * the stores, and what the lawns are expected to bring in the coming weeks.
  *
  * Greens can be laid on the day they are cut or, waiting, today; stores on any day of the plan.
- * Compost, manure and meals are no mulch to be shared out and are left alone. Clippings a day old
+ * Compost, manure and meals are there for hungry beds, today. Clippings a day old
  * count as limp unless they were soaked. Days are a week apart and end with the season.
  *
  * @param wishes pins, how many beds to walk to, how high the grass stands

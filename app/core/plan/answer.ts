@@ -1,7 +1,7 @@
 import type { DayNumber } from '../days';
 import type { Condition, Placement } from '../season/input';
 import type { Caution, CoverState, NitrogenState } from '../season/verdict';
-import type { PlanMeasure, PlanSourceRef } from './question';
+import type { PlanMeasure, PlanRole, PlanSourceRef } from './question';
 
 /** An amount of one source. Sums of litres, kilograms and grams add up exactly over where it goes. */
 export interface PlanAmount {
@@ -180,7 +180,7 @@ export interface RestChoice {
 export interface SourceAccount {
   readonly sourceId: string;
   readonly ref: PlanSourceRef;
-  readonly role: 'greens' | 'browns';
+  readonly role: PlanRole;
   readonly was: PlanAmount;
   readonly laid: PlanAmount;
   readonly rest: PlanAmount;

@@ -11,7 +11,15 @@ import { planEffects } from './planEffects';
 import { linesOf, standing } from './planLines';
 import type { PlanQuestion } from './question';
 import { ready as readyFor, type Ready } from './ready';
-import { limitsOf, noCaps, rounded, solved, type Amounts, type Found } from './settle';
+import {
+  limitsOf,
+  noCaps,
+  rounded,
+  solved,
+  stepLitresOf,
+  type Amounts,
+  type Found,
+} from './settle';
 import { simpleAmounts } from './simpleRule';
 import { sourceAccounts } from './sourceAccounts';
 
@@ -33,7 +41,7 @@ export interface MadePlan {
 const mostRounds = 6;
 
 /** Depth of all layers of a bed together under which a walk is not worth it [mm as handled] (ours). */
-const thinnestMillimetres = 1;
+const thinnestMillimetres = 0.5;
 
 const isCrumb = (own: ReadonlyMap<number, number>): boolean =>
   [...own.values()].reduce((sum, millimetres) => sum + millimetres, 0) < thinnestMillimetres - 1e-9;
@@ -113,7 +121,7 @@ function comingWeeks(ready: Ready, found: Found): Amounts {
     for (const [at, millimetres] of found.amounts[bed]!) {
       const { day, source } = response.layers[at]!;
       if (day === 0) continue;
-      const step = sources[source]!.stepLitres;
+      const step = stepLitresOf(sources[source]!);
       const wanted = Math.round((millimetres * response.areaM2) / step);
       const litres = Math.min(wanted, Math.floor(left[source]! / step + 1e-6)) * step;
       if (!(litres > 0)) continue;

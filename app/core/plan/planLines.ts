@@ -20,7 +20,7 @@ import { leftOutReason } from './leftOut';
 import type { MadePlan } from './makePlan';
 import { layerIdOf, type Ready, type ReadyBed } from './ready';
 import { amountOf } from './sourceAccounts';
-import { stepOf } from './settle';
+import { stepLitresOf, stepOf } from './settle';
 import { standingOf, withLayers } from './standing';
 
 /** What is left of each source once this week's layers are laid [L]. */
@@ -58,7 +58,7 @@ function planLayers(ready: Ready, at: number, amounts: ReadonlyMap<number, numbe
         from,
         isPinned
           ? millimetres * response.areaM2
-          : inSteps(millimetres * response.areaM2, from.stepLitres),
+          : inSteps(millimetres * response.areaM2, stepLitresOf(from)),
       ),
       depthMillimetres: millimetres * from.oneMillimetre.laidDepth,
       isPinned,
@@ -210,7 +210,7 @@ function comingLayers({ ready, coming }: MadePlan): readonly ComingLayer[] {
           bedId: bed.bedId,
           sourceId: from.id,
           ref: from.ref,
-          amount: amountOf(from, inSteps(millimetres * response.areaM2, from.stepLitres)),
+          amount: amountOf(from, inSteps(millimetres * response.areaM2, stepLitresOf(from))),
           depthMillimetres: millimetres * from.oneMillimetre.laidDepth,
         };
       }),

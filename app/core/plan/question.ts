@@ -22,12 +22,15 @@ export interface PlanMeasure {
 /** A layer that is one millimetre deep: a litre on each square metre. Everything in it is per m2 of bed. */
 export type LayerOfOneMillimetre = Omit<LayerInput, 'id' | 'day' | 'placement'>;
 
+/** `feed`: compost, manure and meals, for hungry beds alone and only today: they keep. */
+export type PlanRole = 'greens' | 'browns' | 'feed';
+
 /** Something that could be laid, and how much of it there is. */
 export interface PlanSource {
   /** `mowing M`, `coming LAWN DAY`, `stock S`: unique in a question, what pins point at */
   readonly id: string;
   readonly ref: PlanSourceRef;
-  readonly role: 'greens' | 'browns';
+  readonly role: PlanRole;
   /** the one day on which it can be laid; null: any day of the plan */
   readonly day: DayNumber | null;
   /** the lawn it was or will be mown from */

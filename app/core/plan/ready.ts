@@ -163,7 +163,7 @@ export function ready(
       aims,
       looks,
       pinned,
-      response: bedResponse(bed, withPins, aims, steps, looks, sources, days, limits),
+      response: bedResponse(bed, withPins, aims, steps, looks, sources, days, limits, weights),
       perKilogram: base.input.coefficients.coverFractionPerKilogram,
     };
   });

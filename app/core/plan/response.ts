@@ -3,11 +3,11 @@ import type { BedAnswer } from '../season/bedAnswer';
 import type { CautionFacts } from '../season/cautions/facts';
 import type { LayerInput } from '../season/input';
 import type { Limits } from '../season/limits';
-import { at } from '../season/seasonAccount';
+import { at, seasonFirstDay } from '../season/seasonAccount';
 import type { Caution } from '../season/verdict';
 import { BedTrack } from './bedTrack';
 import { blockedBy, depthLine } from './fixedRules';
-import type { PlanBed, PlanSource } from './question';
+import type { PlanBed, PlanSource, PlanWeights } from './question';
 import type { Look } from './spells';
 import type { SpellAim } from './standing';
 
@@ -114,6 +114,15 @@ const laidThatDay = (answer: BedAnswer, layer: LayerInput): number =>
     )
     .reduce((sum, other) => sum + other.laidDepth, 0);
 
+/** Compost and the like that may be laid in a season before it wants a note, less what was laid [mm]. */
+function feedDepthLeft({ input }: BedAnswer, facts: CautionFacts, limits: Limits): number {
+  const from = seasonFirstDay(input, input.today);
+  const laid = input.layers
+    .filter(({ id, day }) => day >= from && facts.layers[id]?.isCompost === true)
+    .reduce((sum, { laidDepth }) => sum + laidDepth, 0);
+  return Math.max(0, limits.lines['compost depth'].note - laid);
+}
+
 /**
  * Share of what browns hold back that is counted on: the rate is assumed and wide, and what they do
  * for bare ground is sure.
@@ -132,14 +141,21 @@ function heldBack(thin: number, thinDepth: number, most: number, deepDepth: numb
   };
 }
 
+/** A bed that is asked for its responses. */
+interface Asked {
+  readonly track: BedTrack;
+  readonly answer: BedAnswer;
+  readonly facts: CautionFacts;
+  readonly days: readonly DayNumber[];
+  readonly limits: Limits;
+  /** it lacks nitrogen as things are */
+  readonly isHungry: boolean;
+}
+
 function respond(
-  track: BedTrack,
-  answer: BedAnswer,
-  facts: CautionFacts,
+  { track, answer, facts, days, limits, isHungry }: Asked,
   source: PlanSource,
   at_: { readonly source: number; readonly day: number },
-  days: readonly DayNumber[],
-  limits: Limits,
 ): LayerResponse {
   const line = limits.lines[depthLine(source.oneMillimetre)];
   const perMillimetre = source.oneMillimetre.laidDepth;
@@ -152,6 +168,8 @@ function respond(
   };
   const { verdict, input, season } = answer;
   const blocked = blockedBy({ input, result: season, verdict }, layer, withFacts, limits);
+  const feedDepth =
+    source.role !== 'feed' ? Infinity : isHungry ? feedDepthLeft(answer, facts, limits) : 0;
   const empty = new Float64Array(days.length);
   const { oneMillimetre } = source;
   const common = {
@@ -160,7 +178,8 @@ function respond(
     blocked,
     mostMillimetres:
       perMillimetre > 0
-        ? Math.max(0, line.caution - laidThatDay(answer, layer)) / perMillimetre
+        ? Math.max(0, Math.min(line.caution - laidThatDay(answer, layer), feedDepth)) /
+          perMillimetre
         : 0,
     greensNitrogen: oneMillimetre.isGreens ? oneMillimetre.nitrogen : 0,
     feedingNitrogen:
@@ -248,26 +267,26 @@ export function bedResponse(
   sources: readonly PlanSource[],
   days: readonly DayNumber[],
   limits: Limits,
+  weights: PlanWeights,
 ): BedResponse {
   const within = days.filter((day) => day <= answer.input.lastDay);
   const later = looks.slice(within.length).map(({ day }) => day);
   const judgedOn = aims.map((aim) => aim.judgedOn);
   const track = new BedTrack(answer.input, within, later, judgedOn);
   const { verdict, season, input } = answer;
+  const [aim] = aims;
+  const asked: Asked = {
+    track,
+    answer,
+    facts: bed.question.facts,
+    days: within,
+    limits,
+    isHungry: aim !== undefined && track.base.supply < weights.lowShare * aim.need,
+  };
   const layers = sources.flatMap((source, sourceAt) =>
     within.flatMap((day, dayAt) =>
       source.day === null || source.day === day
-        ? [
-            respond(
-              track,
-              answer,
-              bed.question.facts,
-              source,
-              { source: sourceAt, day: dayAt },
-              within,
-              limits,
-            ),
-          ]
+        ? [respond(asked, source, { source: sourceAt, day: dayAt })]
         : [],
     ),
   );

@@ -4,6 +4,7 @@ import { bedDistance } from './bedDistance';
 import { bedLimits, passedLimit, type BedLimit } from './bedLimits';
 import type { Solution, Solver } from './linearProgramme';
 import { planProgramme, type PlanProgramme } from './programme';
+import type { PlanSource } from './question';
 import { isPinned, type Ready } from './ready';
 
 /** Millimetres by bed and by place in its `layers`; what is not named is none. */
@@ -87,9 +88,13 @@ export function solved(
 export const limitsOf = ({ beds, sources, question }: Ready): readonly (readonly BedLimit[])[] =>
   beds.map(({ response }) => bedLimits(response, sources, question.limits));
 
+/** Half a bucket; where there is less than that of a source, all of it [L]. */
+export const stepLitresOf = ({ stepLitres, litres }: PlanSource): number =>
+  litres > 0 ? Math.min(stepLitres, litres) : stepLitres;
+
 export const stepOf = (ready: Ready, bed: number, layer: number): number => {
   const { response } = ready.beds[bed]!;
-  return ready.sources[response.layers[layer]!.source]!.stepLitres / response.areaM2;
+  return stepLitresOf(ready.sources[response.layers[layer]!.source]!) / response.areaM2;
 };
 
 interface Part {

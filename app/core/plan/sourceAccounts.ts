@@ -2,12 +2,15 @@ import { partnerForRatio, type MixtureShare } from '../cover/mix';
 import type { PlanAmount, RestChoice, SourceAccount } from './answer';
 import type { PlanQuestion, PlanSource } from './question';
 
-/** So many litres of a source. */
+/** So many litres of a source; less than half a bucket is told in litres. */
 export function amountOf(source: PlanSource, litres: number): PlanAmount {
-  const { oneMillimetre, measure } = source;
+  const { oneMillimetre, measure, stepLitres } = source;
+  const isCounted = measure !== null && (litres === 0 || litres > stepLitres * (1 - 1e-6));
   return {
     litres,
-    counted: measure ? { containerId: measure.containerId, count: litres / measure.litres } : null,
+    counted: isCounted
+      ? { containerId: measure.containerId, count: litres / measure.litres }
+      : null,
     freshKilograms: litres * oneMillimetre.freshKgPerM2,
     dryKilograms: litres * oneMillimetre.dryKgPerM2,
     nitrogenGrams: litres * oneMillimetre.nitrogen,
