@@ -19,8 +19,8 @@ export const planningRows = {
   groundGrams: ours(2, 'g N per m2 of bare ground', 'ground to be covered against nitrogen'),
   inHand: ours(
     0.3,
-    'of what is short',
-    'a hungry bed is fed today rather than by layers that may not come: drought, holidays, rain',
+    'of what is short or bare',
+    'a bed is fed and covered today rather than by layers that may not come: drought, holidays, rain',
   ),
   sureOfComing: ours(0.7, 'of the expected yield', 'grass that has not grown yet'),
   heapCarbonToNitrogen: row(

@@ -1,7 +1,7 @@
 import { bareAfter, groundPieces } from './ground';
 import type { PlanWeights } from './question';
 import type { BedResponse } from './response';
-import { sharesOf } from './spells';
+import { fewLooks, sharesOf } from './spells';
 
 /** Supply of a bed in a spell by the programme's straight lines [g N/m2]; amounts in mm by place in `layers`. */
 export const supplyWith = (
@@ -21,6 +21,10 @@ export const heldMostOf = ({ layers }: BedResponse, spell: number): number =>
 /** Where the second piece of what browns hold back begins, for a bed in a spell [g N/m2]. */
 export const heldStartOf = ({ layers }: BedResponse, spell: number): number =>
   layers.reduce((most, { held }) => Math.max(most, held[spell]!.start), 0);
+
+/** How much of what is short counts by today's layers alone: of what stands now; what comes can wait. */
+export const inHandShare = (bed: BedResponse, spell: number, weights: PlanWeights): number =>
+  bed.aims[spell]!.judgedOn > bed.looks[0]!.day ? 0 : weights.inHand;
 
 /** Too little and too much in one spell [g N/m2]. */
 function spellDistance(
@@ -45,9 +49,10 @@ function spellDistance(
   }
   added -= Math.min(thin, further, heldMostOf(bed, spell));
   const { need, excess } = bed.aims[spell]!;
+  const sure = inHandShare(bed, spell, weights);
   return (
-    (1 - weights.inHand) * Math.max(0, weights.lowShare * need - least) +
-    weights.inHand * Math.max(0, weights.lowShare * need - inHand) +
+    (1 - sure) * Math.max(0, weights.lowShare * need - least) +
+    sure * Math.max(0, weights.lowShare * need - inHand) +
     excess * Math.max(0, added - weights.highShare * need)
   );
 }
@@ -62,13 +67,20 @@ export function bedDistance(
   perKilogram: number,
   weights: PlanWeights,
 ): number {
-  const shares = sharesOf(bed.looks);
-  let bare = 0;
-  for (let look = 0; look < bed.dry.length; look++) {
+  const bareOn = (look: number, isTodayOnly: boolean): number => {
     let more = 0;
-    for (const [at, depth] of millimetres) more += Math.max(0, bed.layers[at]!.dry[look]!) * depth;
-    bare += shares[look]! * bareAfter(groundPieces(bed.dry[look]!, perKilogram), more);
-  }
+    for (const [at, depth] of millimetres) {
+      const { day, dry } = bed.layers[at]!;
+      if (!isTodayOnly || day === 0) more += Math.max(0, dry[look]!) * depth;
+    }
+    return bareAfter(groundPieces(bed.dry[look]!, perKilogram), more);
+  };
+  let bare = 0;
+  sharesOf(bed.looks).forEach((share, look) => {
+    bare += (1 - weights.inHand) * share * bareOn(look, false);
+  });
+  for (const { look, share } of fewLooks(bed.looks))
+    bare += weights.inHand * share * bareOn(look, true);
   const nitrogen = bed.aims.reduce(
     (sum, { share }, spell) => sum + share * spellDistance(bed, spell, millimetres, weights),
     0,

@@ -20,7 +20,7 @@ interface Placed {
 }
 
 /**
- * What a bed may not get more of: depth of layers laid together and of all cover, room for greens,
+ * What a bed may not get more of: depth of layers laid or hoed in together, and of all cover, room for greens,
  * the ratio of its class, the season's total, what legumes lose, nitrogen nobody takes. None of
  * these lines is past its caution.
  */
@@ -98,7 +98,8 @@ function addDepths(
     for (const together of lines.values()) {
       const [first] = together;
       if (!first) continue;
-      const line = limits.lines[depthLine(first.source.oneMillimetre)].caution;
+      const of = limits.lines[depthLine(first.source.oneMillimetre)];
+      const line = first.source.oneMillimetre.isGreens ? of.note : of.caution;
       const depthOf = ({ source }: LayerResponse): number =>
         together.find(({ layer }) => layer.source === source)!.source.oneMillimetre.laidDepth;
       const most = Math.max(...together.map(({ layer }) => layer.mostMillimetres * depthOf(layer)));

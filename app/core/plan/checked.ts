@@ -27,17 +27,22 @@ export const layersOf = (
   amounts: ReadonlyMap<number, number>,
 ): readonly LayerInput[] =>
   [...amounts].flatMap(([at, millimetres]) => {
-    const { source, day } = beds[bed]!.response.layers[at]!;
+    const { source, day, placement } = beds[bed]!.response.layers[at]!;
     const from = sources[source]!;
     const date = question.days[day]!;
-    return millimetres > 0 ? [layerOf(from, millimetres, date, layerIdOf(from.id, date))] : [];
+    const id = layerIdOf(from.id, date, placement);
+    return millimetres > 0 ? [layerOf(from, millimetres, date, id, placement)] : [];
   });
 
 /** Facts of a bed with those of the plan's layers. */
 export function factsWith({ beds, sources, question }: Ready, bed: number): CautionFacts {
   const { facts } = beds[bed]!.bed.question;
   const own = sources.flatMap((source) =>
-    question.days.map((day) => [layerIdOf(source.id, day), source.facts] as const),
+    question.days.flatMap((day) =>
+      (['laid', 'hoed'] as const).map(
+        (placement) => [layerIdOf(source.id, day, placement), source.facts] as const,
+      ),
+    ),
   );
   return { ...facts, layers: { ...facts.layers, ...Object.fromEntries(own) } };
 }

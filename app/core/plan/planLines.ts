@@ -45,15 +45,20 @@ const inSteps = (litres: number, step: number): number => Math.round(litres / st
 function planLayers(ready: Ready, at: number, amounts: ReadonlyMap<number, number>): PlanLayer[] {
   const { pinned, response } = ready.beds[at]!;
   const { sources, question } = ready;
-  const layer = (source: number, millimetres: number, isPinned: boolean): PlanLayer => {
+  const layer = (
+    source: number,
+    millimetres: number,
+    isPinned: boolean,
+    placement: PlanLayer['placement'],
+  ): PlanLayer => {
     const from = sources[source]!;
     return {
-      layerId: layerIdOf(from.id, question.today),
+      layerId: layerIdOf(from.id, question.today, placement),
       sourceId: from.id,
       ref: from.ref,
       day: question.today,
       condition: from.condition,
-      placement: 'laid',
+      placement,
       amount: amountOf(
         from,
         isPinned
@@ -65,10 +70,11 @@ function planLayers(ready: Ready, at: number, amounts: ReadonlyMap<number, numbe
     };
   };
   return [
-    ...pinned.map(({ source, millimetres }) => layer(source, millimetres, true)),
-    ...[...amounts].map(([place, millimetres]) =>
-      layer(response.layers[place]!.source, millimetres, false),
-    ),
+    ...pinned.map(({ source, millimetres }) => layer(source, millimetres, true, 'laid')),
+    ...[...amounts].map(([place, millimetres]) => {
+      const { source, placement } = response.layers[place]!;
+      return layer(source, millimetres, false, placement);
+    }),
   ];
 }
 
@@ -124,7 +130,7 @@ function turnsOf(
   const turns: PlanTurn[] = [];
   const { question } = ready;
   const lacking = question.weights.lowShare * bed.aim.need - before.supply;
-  const greens = layers.filter(({ isGreens }) => isGreens);
+  const greens = layers.filter(({ isGreens, placement }) => isGreens && placement === 'laid');
   if (lacking > 0 && greens.length > 0) {
     const hoed = answerBed(
       {

@@ -1,12 +1,12 @@
 import type { Limits } from '../season/limits';
-import { heldMostOf, heldStartOf } from './bedDistance';
+import { heldMostOf, heldStartOf, inHandShare } from './bedDistance';
 import { bedLimits } from './bedLimits';
 import { groundPieces } from './ground';
 import type { LinearProgramme } from './linearProgramme';
 import type { PlanSource, PlanWeights } from './question';
 import type { BedResponse, LayerResponse } from './response';
 import { ProgrammeWriter } from './rowWriter';
-import { sharesOf } from './spells';
+import { fewLooks, sharesOf } from './spells';
 
 /** One amount to be found: millimetres of a source on a bed on a day. */
 export interface AmountColumn {
@@ -42,6 +42,8 @@ export interface ProgrammeAsked {
 
 /** g N per litre carried to the farthest bed: nearer ones come first only where all else is equal. */
 const carryingCost = 1e-4;
+/** g N per litre that is worked in with a hoe: the labour wants a reason (ours). */
+const hoeingCost = 0.02;
 
 interface Term {
   readonly column: number;
@@ -112,7 +114,8 @@ function offersOf(
     const isToday = response.day === 0;
     if (isToday && asked.isPinned(bedAt, response.source)) return [];
     const settled = isToday && asked.settled ? asked.settled(bedAt, layer) : null;
-    const cost = carryingCost * bed.areaM2 * (bed.steps / farthest);
+    const labour = response.placement === 'hoed' ? hoeingCost : 0;
+    const cost = bed.areaM2 * (carryingCost * (bed.steps / farthest) + labour);
     const column = writer.column(cost, settled ?? response.mostMillimetres, false, settled ?? 0);
     const source = asked.sources[response.source]!;
     return [{ column, bed: bedAt, layer, response, source }];
@@ -140,11 +143,13 @@ function addNitrogen(
       const least = weights.lowShare * need - without;
       writer.row([{ column: short, value: 1 }, ...supply], least, Infinity);
     };
-    shortWith(offers, 1 - weights.inHand);
-    shortWith(
-      offers.filter(({ response }) => response.day === 0),
-      weights.inHand,
-    );
+    const sure = inHandShare(bed, spell, weights);
+    shortWith(offers, 1 - sure);
+    if (sure > 0)
+      shortWith(
+        offers.filter(({ response }) => response.day === 0),
+        sure,
+      );
     const over = writer.column(bed.areaM2 * share * excess, Infinity);
     const held = writer.column(0, heldMostOf(bed, spell));
     const added = terms(offers, ({ response }) => Math.max(0, response.supplies[spell]!));
@@ -162,7 +167,7 @@ function addNitrogen(
   });
 }
 
-/** Ground hidden on each look, by pieces; returns what lies bare without the plan. */
+/** Ground hidden on each look, by pieces, and for a part by today's layers alone; returns what lies bare without the plan. */
 function addGround(
   writer: ProgrammeWriter,
   bed: BedResponse,
@@ -170,20 +175,24 @@ function addGround(
   asked: ProgrammeAsked,
   bedAt: number,
 ): number {
-  const shares = sharesOf(bed.looks);
+  const { groundGrams, inHand } = asked.weights;
+  const perKilogram = asked.perKilogram[bedAt]!;
+  const today = offers.filter(({ response }) => response.day === 0);
   let constant = 0;
-  bed.dry.forEach((dry, look) => {
-    const each = bed.areaM2 * asked.weights.groundGrams * shares[look]!;
-    const { bare, pieces } = groundPieces(dry, asked.perKilogram[bedAt]!);
+  const addLook = (look: number, share: number, some: readonly Offer[]): void => {
+    const each = bed.areaM2 * groundGrams * share;
+    const { bare, pieces } = groundPieces(bed.dry[look]!, perKilogram);
     constant += each * bare;
-    const lying = terms(offers, ({ response }) => -Math.max(0, response.dry[look]!));
+    const lying = terms(some, ({ response }) => -Math.max(0, response.dry[look]!));
     if (lying.every(({ value }) => value === 0)) return;
     const gained = pieces.map(({ width, slope }) => ({
       column: writer.column(-each * slope, width),
       value: 1,
     }));
     writer.row([...gained, ...lying], -Infinity, 0);
-  });
+  };
+  sharesOf(bed.looks).forEach((share, look) => addLook(look, (1 - inHand) * share, offers));
+  for (const { look, share } of fewLooks(bed.looks)) addLook(look, inHand * share, today);
   return constant;
 }
 
@@ -213,7 +222,9 @@ function addIntervals(
   offers: readonly Offer[],
   { limits }: ProgrammeAsked,
 ): void {
-  const greens = offers.filter(({ source }) => source.oneMillimetre.isGreens);
+  const greens = offers.filter(
+    ({ source, response }) => source.oneMillimetre.isGreens && response.placement === 'laid',
+  );
   const days = bed.coverDepth.length;
   const full = ({ response }: Offer): number => 1 / response.mostMillimetres;
   for (let earlier = 0; earlier < days; earlier++) {

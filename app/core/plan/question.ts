@@ -107,7 +107,7 @@ export interface PlanWeights {
   readonly excessEmpty: number;
   /** g N that a square metre of bare ground counts as */
   readonly groundGrams: number;
-  /** how much what is short counts as if nothing came after today, against with all that may come 0-1 */
+  /** how much what is short, and bare, counts as if nothing came after today 0-1 */
   readonly inHand: number;
   /** of what lawns are expected to give on later days, counted on 0-1 */
   readonly sureOfComing: number;

@@ -1,6 +1,6 @@
 import { failure, success, type Result } from '../result';
 import { answerBed, type BedAnswer } from '../season/bedAnswer';
-import type { LayerInput } from '../season/input';
+import type { LayerInput, Placement } from '../season/input';
 import type { PlanTrouble } from './answer';
 import type { PlanBed, PlanPin, PlanQuestion, PlanSource } from './question';
 import { bedResponse, layerOf, type BedResponse } from './response';
@@ -122,7 +122,8 @@ function pinnedLayers(
   });
 }
 
-export const layerIdOf = (sourceId: string, day: number): string => `plan ${sourceId} ${day}`;
+export const layerIdOf = (sourceId: string, day: number, placement: Placement = 'laid'): string =>
+  `plan ${sourceId} ${day}${placement === 'laid' ? '' : ` ${placement}`}`;
 
 /**
  * Runs every bed as it is, lays what is pinned, and asks each for its responses.

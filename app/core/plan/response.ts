@@ -3,6 +3,7 @@ import type { BedAnswer } from '../season/bedAnswer';
 import type { CautionFacts } from '../season/cautions/facts';
 import type { LayerInput } from '../season/input';
 import type { Limits } from '../season/limits';
+import { isStanding } from '../season/plantingAccount';
 import { at, seasonFirstDay } from '../season/seasonAccount';
 import type { Caution } from '../season/verdict';
 import { BedTrack } from './bedTrack';
@@ -16,9 +17,12 @@ export interface LayerResponse {
   /** places in the question's `sources` and `days` */
   readonly source: number;
   readonly day: number;
+  /** on top, or worked into the first few centimetres with a hoe */
+  readonly placement: 'laid' | 'hoed';
   /** what keeps it off however thin it is; the rest then says nothing */
   readonly blocked: Caution | null;
-  /** deepest the layer may be under its caution line, with what was laid that day already [mm] */
+  /** deepest the layer may be, with what was laid that day already: greens under the line of a note, for
+   * thick ones mat; all else under its caution line [mm] */
   readonly mostMillimetres: number;
   /** g N of supply to clearing, of a thin layer, by the bed's spells */
   readonly supplies: readonly number[];
@@ -84,13 +88,14 @@ export const layerOf = (
   millimetres: number,
   day: DayNumber,
   id: string,
+  placement: LayerInput['placement'] = 'laid',
 ): LayerInput => {
   const one = source.oneMillimetre;
   return {
     ...one,
     id,
     day,
-    placement: 'laid',
+    placement,
     freshKgPerM2: one.freshKgPerM2 * millimetres,
     dryKgPerM2: one.dryKgPerM2 * millimetres,
     nitrogen: one.nitrogen * millimetres,
@@ -155,31 +160,31 @@ interface Asked {
 function respond(
   { track, answer, facts, days, limits, isHungry }: Asked,
   source: PlanSource,
-  at_: { readonly source: number; readonly day: number },
+  at_: Pick<LayerResponse, 'source' | 'day' | 'placement'>,
 ): LayerResponse {
   const line = limits.lines[depthLine(source.oneMillimetre)];
   const perMillimetre = source.oneMillimetre.laidDepth;
   const probe = perMillimetre > 0 ? (probeShare * line.note) / perMillimetre : 1;
   const day = days[at_.day]!;
-  const layer = layerOf(source, probe, day, `probe ${source.id}`);
+  const { placement } = at_;
+  const layer = layerOf(source, probe, day, `probe ${source.id}`, placement);
   const withFacts: CautionFacts = {
     ...facts,
     layers: { ...facts.layers, [layer.id]: source.facts },
   };
   const { verdict, input, season } = answer;
   const blocked = blockedBy({ input, result: season, verdict }, layer, withFacts, limits);
+  const { oneMillimetre } = source;
+  const deepest = oneMillimetre.isGreens ? line.note : line.caution;
   const feedDepth =
     source.role !== 'feed' ? Infinity : isHungry ? feedDepthLeft(answer, facts, limits) : 0;
   const empty = new Float64Array(days.length);
-  const { oneMillimetre } = source;
   const common = {
-    source: at_.source,
-    day: at_.day,
+    ...at_,
     blocked,
     mostMillimetres:
       perMillimetre > 0
-        ? Math.max(0, Math.min(line.caution - laidThatDay(answer, layer), feedDepth)) /
-          perMillimetre
+        ? Math.max(0, Math.min(deepest - laidThatDay(answer, layer), feedDepth)) / perMillimetre
         : 0,
     greensNitrogen: oneMillimetre.isGreens ? oneMillimetre.nitrogen : 0,
     feedingNitrogen:
@@ -214,7 +219,7 @@ function respond(
   const deep = probe / probeShare;
   const holds = supplies.map((supply, spell) => supply < 0 && base.supplies[spell]! > 0);
   const withDeep = holds.includes(true)
-    ? track.with(layerOf(source, deep, day, layer.id)).supplies
+    ? track.with(layerOf(source, deep, day, layer.id, placement)).supplies
     : base.supplies;
   const held = supplies.map((supply, spell) =>
     holds[spell]
@@ -229,19 +234,30 @@ function respond(
     idlePeak: (after.idlePeak - base.idlePeak) / probe,
     dry,
     depth: dry.map((kilograms, index) =>
-      index === at_.day
-        ? perMillimetre
-        : Math.min(
-            perMillimetre,
-            (1000 * Math.max(0, kilograms)) /
-              Math.max(settled, (1000 * oneMillimetre.dryKgPerM2) / perMillimetre),
-          ),
+      placement === 'hoed'
+        ? 0
+        : index === at_.day
+          ? perMillimetre
+          : Math.min(
+              perMillimetre,
+              (1000 * Math.max(0, kilograms)) /
+                Math.max(settled, (1000 * oneMillimetre.dryKgPerM2) / perMillimetre),
+            ),
     ),
     left: dry.map((kilograms) =>
       oneMillimetre.dryKgPerM2 > 0 ? kilograms / oneMillimetre.dryKgPerM2 : 0,
     ),
     fill: after.fill,
   };
+}
+
+/** Something stands, and so little lies that a hoe goes through it. */
+function isOpenToTheHoe({ answer: { input, season }, limits }: Asked): boolean {
+  const { today } = input;
+  return (
+    input.plantings.some((planting) => isStanding(planting, today)) &&
+    at(season.coverFraction, season, today) < limits.numbers['cover thin']
+  );
 }
 
 /**
@@ -283,12 +299,16 @@ export function bedResponse(
     limits,
     isHungry: aim !== undefined && track.base.supply < weights.lowShare * aim.need,
   };
+  const canHoe = asked.isHungry && isOpenToTheHoe(asked);
   const layers = sources.flatMap((source, sourceAt) =>
-    within.flatMap((day, dayAt) =>
-      source.day === null || source.day === day
-        ? [respond(asked, source, { source: sourceAt, day: dayAt })]
-        : [],
-    ),
+    within.flatMap((day, dayAt) => {
+      if (source.day !== null && source.day !== day) return [];
+      const at_ = { source: sourceAt, day: dayAt };
+      const laid = respond(asked, source, { ...at_, placement: 'laid' });
+      // of later days nobody knows yet how open the ground will lie
+      const isHoed = canHoe && dayAt === 0 && source.role !== 'browns' && laid.blocked === null;
+      return isHoed ? [laid, respond(asked, source, { ...at_, placement: 'hoed' })] : [laid];
+    }),
   );
   return {
     bedId: bed.bedId,

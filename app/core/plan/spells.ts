@@ -41,6 +41,23 @@ export function sharesOf(looks: readonly Look[]): readonly number[] {
   return looks.map(({ weeks }) => weeks / all);
 }
 
+/** Looks that one stands for where a rough count will do. */
+const looksTogether = 3;
+
+/** Every few looks one, in their middle: its place among them and the share of the weeks it stands for. */
+export function fewLooks(
+  looks: readonly Look[],
+): readonly { readonly look: number; readonly share: number }[] {
+  const shares = sharesOf(looks);
+  return Array.from({ length: Math.ceil(looks.length / looksTogether) }, (_unused, at) => {
+    const own = shares.slice(at * looksTogether, (at + 1) * looksTogether);
+    return {
+      look: at * looksTogether + Math.floor((own.length - 1) / 2),
+      share: own.reduce((sum, share) => sum + share, 0),
+    };
+  });
+}
+
 /** Day on which a bed is judged: its today, or the next start where nothing stands; null: none comes. */
 export function judgedDay(input: BedSeason): DayNumber | null {
   const { today } = input;

@@ -19,7 +19,13 @@ import { knownUpTo, type PlanGarden } from './planGarden';
 export type Strategy = (
   question: PlanQuestion,
   garden: Garden,
-) => readonly { readonly bedId: string; readonly source: PlanSource; readonly litres: number }[];
+) => readonly {
+  readonly bedId: string;
+  readonly source: PlanSource;
+  readonly litres: number;
+  /** laid on top unless said */
+  readonly placement?: Application['placement'];
+}[];
 
 /** Weeks that are played: the next two months one by one, then one in four, while anything grows. */
 const playedWeeks = [0, 1, 2, 3, 4, 5, 6, 7, 11, 15, 19, 23] as const;
@@ -63,6 +69,7 @@ export const planned =
         bedId: bed.bedId,
         source: ready.sources[response.layers[layer]!.source]!,
         litres: millimetres * response.areaM2,
+        placement: response.layers[layer]!.placement,
       })),
     );
   };
@@ -147,7 +154,7 @@ export function playSeason(
     garden = knownUpTo({ ...garden, mowings: [...garden.mowings, ...mowings] }, start.truth, day);
     const question = planQuestion(garden, day);
     const layers = strategy(question, garden).map(
-      ({ bedId, source, litres }, index): Application => ({
+      ({ bedId, source, litres, placement = 'laid' }, index): Application => ({
         id: `laid ${day} ${index}`,
         date,
         bedId,
@@ -155,7 +162,7 @@ export function playSeason(
         amount: plainLitres(litres),
         condition: source.condition,
         wetness: 'dry',
-        placement: 'laid',
+        placement,
         mixtureId: null,
         passedStops: [],
       }),

@@ -40,7 +40,7 @@ const layersOf = ({ lines }: PlanAnswer) =>
 
 /** A plan's layers as they would be written into the garden. */
 const written = (plan: PlanAnswer): readonly Application[] =>
-  layersOf(plan).map(({ bedId, ref, day, amount, condition }, index): Application => {
+  layersOf(plan).map(({ bedId, ref, day, amount, condition, placement }, index): Application => {
     if (ref.source === 'coming') throw new Error('Nothing that may come is written down');
     return {
       id: `written ${index}`,
@@ -54,7 +54,7 @@ const written = (plan: PlanAnswer): readonly Application[] =>
       },
       condition,
       wetness: 'dry',
-      placement: 'laid',
+      placement,
       mixtureId: null,
       passedStops: [],
     };
