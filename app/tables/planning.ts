@@ -32,6 +32,9 @@ export const planningRows = {
     'a heap that warms and does not smell',
     'memory',
   ),
+  heapShare: ours(0.5, 'of mowings', 'half of what is mown finds no bed and goes on the heap'),
+  keptWeeks: ours(3, 'weeks', 'mowings that leaves are kept for, this week’s included'),
+  keptMost: ours(0.5, 'of the leaves in store', 'the other half is for ground that lies bare'),
   spreadMillimetres: row(
     10,
     20,
@@ -66,6 +69,9 @@ export const planWeights: PlanWeights = {
   inHand: planningRows.inHand.typical,
   sureOfComing: planningRows.sureOfComing.typical,
   heapCarbonToNitrogen: planningRows.heapCarbonToNitrogen.typical,
+  heapShare: planningRows.heapShare.typical,
+  keptWeeks: planningRows.keptWeeks.typical,
+  keptMost: planningRows.keptMost.typical,
   spreadMillimetres: planningRows.spreadMillimetres.typical,
 };
 

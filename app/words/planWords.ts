@@ -148,6 +148,8 @@ export function planLimitWords(limit: PlanLimit, names: PlanNames): string {
       return 'More would raise the caution below.';
     case 'all used':
       return 'That is all there is of it.';
+    case 'kept to mix':
+      return 'The rest is kept to mix with the grass of the coming weeks.';
     case 'better elsewhere':
       return 'More does more good on another bed, or in a later week.';
     case 'pinned':

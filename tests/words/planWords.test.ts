@@ -96,6 +96,7 @@ const limitKinds: PlanLimit[] = [
   { kind: 'legume', share: 0.3 },
   { kind: 'empty bed', grams: 5 },
   { kind: 'all used', sourceId: 'mowing M' },
+  { kind: 'kept to mix', sourceId: 'stock S', litres: 90 },
   { kind: 'better elsewhere' },
   { kind: 'pinned' },
 ];

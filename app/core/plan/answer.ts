@@ -87,6 +87,8 @@ export type PlanLimit =
   | { readonly kind: 'caution'; readonly caution: Caution }
   /** all there is has gone */
   | { readonly kind: 'all used'; readonly sourceId: string }
+  /** the rest is kept to be mixed with the coming weeks' grass [L] */
+  | { readonly kind: 'kept to mix'; readonly sourceId: string; readonly litres: number }
   /** more would do more good elsewhere or in a later week */
   | { readonly kind: 'better elsewhere' }
   | { readonly kind: 'pinned' };
@@ -184,6 +186,8 @@ export interface SourceAccount {
   readonly was: PlanAmount;
   readonly laid: PlanAmount;
   readonly rest: PlanAmount;
+  /** of the rest, leaves kept to be mixed with the coming weeks' grass; null: nothing is kept back */
+  readonly kept: PlanAmount | null;
   /** greens: best first, of those possible the first is proposed; empty for browns, which keep */
   readonly choices: readonly RestChoice[];
   readonly heldBack: Caution | null;

@@ -17,6 +17,7 @@ import { supplyWith } from './bedDistance';
 import { bedLimits, passedLimit } from './bedLimits';
 import { factsWith, layersOf, pinnedCautions, type CheckedBed } from './checked';
 import { leftOutReason } from './leftOut';
+import { keptLeaves } from './keptLeaves';
 import type { MadePlan } from './makePlan';
 import { layerIdOf, type Ready, type ReadyBed } from './ready';
 import { amountOf } from './sourceAccounts';
@@ -111,9 +112,12 @@ function limitOf(
   if (passed) return passed;
   if (millimetres + step > mostMillimetres + 1e-9)
     return { kind: 'layer depth', millimetres: mostMillimetres };
-  return left[source]! < step * response.areaM2 - 1e-6
-    ? { kind: 'all used', sourceId: ready.sources[source]!.id }
-    : { kind: 'better elsewhere' };
+  if (left[source]! >= step * response.areaM2 - 1e-6) return { kind: 'better elsewhere' };
+  const sourceId = ready.sources[source]!.id;
+  const litres = keptLeaves(ready.question).get(sourceId);
+  return litres === undefined
+    ? { kind: 'all used', sourceId }
+    : { kind: 'kept to mix', sourceId, litres };
 }
 
 /** Least gain of working a layer in that is worth saying [g N/m2]. */

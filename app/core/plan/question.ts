@@ -112,6 +112,11 @@ export interface PlanWeights {
   /** of what lawns are expected to give on later days, counted on 0-1 */
   readonly sureOfComing: number;
   readonly heapCarbonToNitrogen: number;
+  /** share of the mowings of so many weeks that is to be mixed with leaves on the heap 0-1 */
+  readonly heapShare: number;
+  readonly keptWeeks: number;
+  /** and the most of a store of leaves that is kept for it 0-1 */
+  readonly keptMost: number;
   /** depth at which clippings are spread out to dry [mm] */
   readonly spreadMillimetres: number;
 }

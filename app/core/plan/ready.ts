@@ -2,6 +2,7 @@ import { failure, success, type Result } from '../result';
 import { answerBed, type BedAnswer } from '../season/bedAnswer';
 import type { LayerInput, Placement } from '../season/input';
 import type { PlanTrouble } from './answer';
+import { keptLeaves } from './keptLeaves';
 import type { PlanBed, PlanPin, PlanQuestion, PlanSource } from './question';
 import { bedResponse, layerOf, type BedResponse } from './response';
 import { looksOf, type Look } from './spells';
@@ -36,7 +37,8 @@ export interface Ready {
   /** nearest first; beds alike in every number keep no order that matters */
   readonly beds: readonly ReadyBed[];
   readonly sources: readonly PlanSource[];
-  /** of each source, pinned amounts taken out; of what may come, what is counted on [L] */
+  /** of each source, pinned amounts taken out; of what may come, what is counted on;
+   * of leaves what is not kept for the heap [L] */
   readonly litres: readonly number[];
 }
 
@@ -178,6 +180,7 @@ export function ready(
       0,
     ),
   );
+  const kept = keptLeaves(question);
   return success({
     question,
     beds: byContent(beds, ({ steps, response, aim, bed }) => [
@@ -189,9 +192,10 @@ export function ready(
       bed.bedId,
     ]),
     sources,
-    litres: sources.map(({ litres, ref, day }, at) => {
+    litres: sources.map(({ id, litres, ref, day }, at) => {
       const isSure = ref.source !== 'coming' || day === today;
-      return Math.max(0, (isSure ? 1 : weights.sureOfComing) * litres - used[at]!);
+      const there = (isSure ? 1 : weights.sureOfComing) * litres - (kept.get(id) ?? 0);
+      return Math.max(0, there - used[at]!);
     }),
   });
 }

@@ -1,5 +1,5 @@
-import { partnerForRatio, type MixtureShare } from '../cover/mix';
 import type { PlanAmount, RestChoice, SourceAccount } from './answer';
+import { keptLeaves, leavesToMix } from './keptLeaves';
 import type { PlanQuestion, PlanSource } from './question';
 
 /** So many litres of a source; less than half a bucket is told in litres. */
@@ -17,13 +17,6 @@ export function amountOf(source: PlanSource, litres: number): PlanAmount {
   };
 }
 
-const shareOf = ({ oneMillimetre: one }: PlanSource, litres: number): MixtureShare => ({
-  freshKilograms: one.freshKgPerM2 * litres,
-  moistureFraction: 1 - one.dryKgPerM2 / one.freshKgPerM2,
-  carbonFraction: one.carbon / (1000 * one.dryKgPerM2),
-  nitrogenFraction: one.nitrogen / (1000 * one.dryKgPerM2),
-});
-
 type Leaves = Extract<RestChoice['place'], { to: 'heap' }>['leaves'];
 
 /** Leaves, or other browns in store, that bring a heap of the rest to the ratio wanted. */
@@ -39,15 +32,13 @@ function leavesFor(
   const leaves =
     browns.find(({ oneMillimetre }) => oneMillimetre.materialId.startsWith('leaves')) ?? browns[0];
   if (!leaves || !(leaves.oneMillimetre.freshKgPerM2 > 0)) return null;
-  const ratio = question.weights.heapCarbonToNitrogen;
-  const wanted = partnerForRatio(shareOf(rest, litres), shareOf(leaves, 1), ratio);
-  const wantedLitres = wanted.ok ? wanted.value / leaves.oneMillimetre.freshKgPerM2 : 0;
+  const wantedLitres = leavesToMix(question, rest, litres, leaves);
   return {
     sourceId: leaves.id,
     litres: wantedLitres,
     bags: question.leafBagLitres === null ? null : wantedLitres / question.leafBagLitres,
     litresOnHand: litresLeft(leaves),
-    carbonToNitrogen: ratio,
+    carbonToNitrogen: question.weights.heapCarbonToNitrogen,
   };
 }
 
@@ -96,6 +87,7 @@ export function sourceAccounts(
   laidLitres: readonly number[],
 ): readonly SourceAccount[] {
   const [today] = question.days;
+  const kept = keptLeaves(question);
   const litresLeft = (source: PlanSource): number =>
     source.litres - (laidLitres[sources.indexOf(source)] ?? 0);
   return sources.flatMap((source, at): SourceAccount[] => {
@@ -110,6 +102,7 @@ export function sourceAccounts(
         was: amountOf(source, source.litres),
         laid: amountOf(source, laid),
         rest: amountOf(source, rest),
+        kept: kept.has(source.id) ? amountOf(source, Math.min(rest, kept.get(source.id)!)) : null,
         choices:
           source.role === 'greens' && source.ref.source !== 'stock'
             ? choicesFor(question, source, rest, litresLeft)
