@@ -51,7 +51,8 @@ export function bedLimits(
     const supplied = ({ supplies }: LayerResponse): number => supplies[spell]!;
     add(roomLeft, feeding, supplied, ratioLine * need - bed.supplies[spell]!);
   });
-  // Of the coming weeks' room nobody knows yet: it is reckoned anew from what today's layers did.
+  // Of the coming weeks' room nobody knows yet: it is reckoned anew from what today's layers did; so
+  // is what lies on an empty bed, where one layer's peak is over before the next one's comes.
   const fedToday = feeding.filter(({ layer }) => layer.day === 0);
   if (bed.room !== null) add(roomLeft, fedToday, (layer) => layer.greensNitrogen, bed.room);
   const total = limits.lines['season total'].caution;
@@ -73,7 +74,7 @@ export function bedLimits(
   if (bed.isEmpty)
     add(
       { kind: 'empty bed', grams: idle },
-      feeding,
+      fedToday,
       (layer) => layer.idlePeak,
       idle - bed.idlePeak,
     );

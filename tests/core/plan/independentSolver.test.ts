@@ -13,7 +13,7 @@ vi.setConfig({ testTimeout: 120_000 });
 
 let solve: Solver;
 beforeAll(async () => {
-  solve = await highsSolver();
+  solve = await highsSolver({ seconds: 60 });
 }, 60_000);
 
 const readied = (question: PlanQuestion): Ready => {

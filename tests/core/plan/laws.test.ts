@@ -32,7 +32,7 @@ const planOfSeed = (seed: number): PlanAnswer => {
 };
 
 beforeAll(async () => {
-  solve = await highsSolver();
+  solve = await highsSolver({ seconds: 60 });
 }, 60_000);
 
 const layersOf = ({ lines }: PlanAnswer) =>

@@ -27,7 +27,7 @@ const planFor = (of: PlanQuestion): PlanAnswer => {
   return answer.value;
 };
 beforeAll(async () => {
-  solve = await highsSolver();
+  solve = await highsSolver({ seconds: 60 });
   plan = planFor(question);
 }, 60_000);
 
