@@ -145,7 +145,16 @@ export type TellProgress = (progress: { readonly done: number; readonly of: numb
 /** Steps after the beds were asked: this week, the coming weeks, the whole told. */
 const stepsAfterBeds = 3;
 
-/** Makes the plan, without the words about it: what `makePlan` tells, and what a bench compares. */
+/** This week's part alone: what is done today, by the full model, and nothing about later weeks. */
+export function todayOf(
+  question: PlanQuestion,
+  solve: Solver,
+): Result<{ readonly ready: Ready } & Pick<Week, 'today' | 'trouble'>, PlanTrouble> {
+  const ready = readyFor(question);
+  return ready.ok ? success({ ready: ready.value, ...thisWeek(ready.value, solve) }) : ready;
+}
+
+/** Makes the plan, without the words about it: what `makePlan` tells. */
 export function planOf(
   question: PlanQuestion,
   solve: Solver,

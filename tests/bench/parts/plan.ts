@@ -51,7 +51,7 @@ const row = (one: Compared): string[] => [
   one.why,
 ];
 
-/** How the plan did in a set of gardens, for the results and for whoever waits. */
+/** How the plan did in a set of gardens. */
 function report(set: GardenSet, all: readonly Compared[]): string {
   const whole = set.last - set.first + 1;
   const losers = all.filter(({ why }) => why !== '');
@@ -68,11 +68,17 @@ ${summary(all)}
 ${losers.length === 0 ? 'The plan loses nowhere.' : `Where it loses:\n\n${table(head, losers.map(row))}`}`;
 }
 
-async function played(bench: Bench, set: GardenSet, most: number): Promise<Compared[]> {
+/** One of each set after the other, so that a run that is cut short has as much of each. */
+const inTurns = (sets: readonly (readonly number[])[]): number[] =>
+  Array.from({ length: Math.max(...sets.map(({ length }) => length)) }, (_unused, at) =>
+    sets.flatMap((seeds) => seeds[at] ?? []),
+  ).flat();
+
+async function played(bench: Bench, most: number): Promise<ReadonlyMap<number, Compared>> {
   const kept = keptGardens(codeOf(bench.folder, worker));
-  const seeds = seedsOf(set, most);
+  const seeds = inTurns(gardenSets.map((set) => seedsOf(set, most)));
   const missing = seeds.filter((seed) => !kept.bySeed.has(seed));
-  bench.say(`${set.name}: ${missing.length} of ${seeds.length} gardens to play; ${kept.file}`);
+  bench.say(`${missing.length} of ${seeds.length} gardens to play; ${kept.file}`);
   await playGardens(
     bench.worker(worker),
     { solverFolder: join(bench.top, 'node_modules', 'highs', 'build') },
@@ -81,11 +87,10 @@ async function played(bench: Bench, set: GardenSet, most: number): Promise<Compa
     (garden) => {
       kept.keep(garden);
       const done = seeds.filter((seed) => kept.bySeed.has(seed)).length;
-      if (garden.why !== '') bench.say(`loses in ${garden.seed}: ${garden.why}`);
       if (done % 10 === 0) bench.say(`${done} of ${seeds.length} gardens`);
     },
   );
-  return seeds.map((seed) => kept.bySeed.get(seed)!);
+  return kept.bySeed;
 }
 
 /**
@@ -97,12 +102,13 @@ export const part: BenchPart = {
   async run(bench) {
     setPriority(niceness);
     const most = Number(process.env['PLAN_GARDENS'] ?? Infinity);
-    const reports: string[] = [];
-    for (const set of gardenSets) {
-      const told = report(set, await played(bench, set, most));
-      reports.push(told);
-      bench.say(told);
-    }
+    const all = await played(bench, most);
+    const reports = gardenSets.map((set) =>
+      report(
+        set,
+        seedsOf(set, most).map((seed) => all.get(seed)!),
+      ),
+    );
     return `Made-up gardens: two to seven beds of mixed soils and crops, lawns three to thirty times as large as all beds together, leaves and straw or none. Every week for two months, then every fourth, the lawns are mown, the plan is made anew from what is known on that day, and what it says for that day is done; then weather comes that no plan knew, warmer or colder and wetter or drier than usual, and yields other than expected. The rules of thumb lay all greens and browns there are, on as many beds as they like. Scores are the distance of nitrogen and ground from what is wanted, in g N, by the full model, summed over the weeks to the season's end; the smaller the better.
 
 ${reports.join('\n\n')}`;

@@ -47,8 +47,8 @@ export function compareGarden(seed: number, solve: Solver): Compared {
   const of = (garden: typeof start.garden): readonly BedScore[] =>
     scoreOf(start, garden, start.garden);
   const plan = of(playSeason(start, yields, planned(solve)));
-  const nearest = of(playSeason(start, yields, allOnNearest));
-  const spread = of(playSeason(start, yields, evenly));
+  const nearest = of(playSeason(start, yields, allOnNearest, 1));
+  const spread = of(playSeason(start, yields, evenly, 1));
   const better = totalScore(nearest) < totalScore(spread) ? nearest : spread;
   return {
     seed,

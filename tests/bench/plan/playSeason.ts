@@ -1,6 +1,6 @@
 import { dayFromParts, partsFromDay, textFromDay, type DayNumber } from '../../../app/core/days';
 import type { Solver } from '../../../app/core/plan/linearProgramme';
-import { planOf } from '../../../app/core/plan/makePlan';
+import { todayOf } from '../../../app/core/plan/makePlan';
 import type { PlanQuestion, PlanSource } from '../../../app/core/plan/question';
 import { aimAt, nitrogenDistance, type Aim } from '../../../app/core/plan/standing';
 import { plantingAccounts } from '../../../app/core/season/plantingAccount';
@@ -60,7 +60,7 @@ export const evenly: Strategy = ({ beds, sources, today }, garden) => {
 export const planned =
   (solve: Solver): Strategy =>
   (question) => {
-    const made = planOf(question, solve);
+    const made = todayOf(question, solve);
     if (!made.ok) throw new Error(`No plan: ${made.error.kind}`);
     const { ready, today, trouble } = made.value;
     if (trouble) throw new Error(`No solution: ${trouble.kind}`);
@@ -126,11 +126,16 @@ const mownEachWeek = (garden: Garden, today: DayNumber, week: number): Mowing[] 
     rest: { to: 'lawn' },
   }));
 
-/** The garden at the season's end, after what there was on every day was dealt with by a strategy. */
+/**
+ * The garden at the season's end, after what there was on every day was dealt with by a strategy.
+ *
+ * @param weeksAhead that the strategy looks; as the program does unless said
+ */
 export function playSeason(
   start: PlanGarden,
   days: readonly PlayedDay[],
   strategy: Strategy,
+  weeksAhead?: number,
 ): Garden {
   let { garden } = start;
   days.forEach(({ day, litres: litresOf }) => {
@@ -152,7 +157,7 @@ export function playSeason(
         : [];
     });
     garden = knownUpTo({ ...garden, mowings: [...garden.mowings, ...mowings] }, start.truth, day);
-    const question = planQuestion(garden, day);
+    const question = planQuestion(garden, day, undefined, weeksAhead);
     const layers = strategy(question, garden).map(
       ({ bedId, source, litres, placement = 'laid' }, index): Application => ({
         id: `laid ${day} ${index}`,

@@ -48,8 +48,9 @@ describe('the open question of 15 June', () => {
 
   test('hoed in it would give more', () => {
     const turns = plan.lines.find(({ bedId }) => bedId === 'bed-far')?.why.turns ?? [];
+    // 70 L are laid, with compost; alone, some 115 L of them gave 2.5 g more hoed in
     expect(turns.find(({ kind }) => kind === 'hoed in')).toMatchObject({
-      supplyGain: expect.closeTo(2.5, 0) as number,
+      supplyGain: expect.closeTo(0.73, 1) as number,
     });
   });
 
@@ -147,12 +148,12 @@ describe('what would make it another answer', () => {
   });
 
   test('grass that has hardly grown makes one bag more worth something', () => {
-    const low = planFor(
-      planQuestion(sample, today, { ...usualWishes, heights: { 'lawn-back': 'hardly grown' } }),
-    );
-    const back = low.mow.find(({ lawnId }) => lawnId === 'lawn-back')!;
-    const usual = plan.mow.find(({ lawnId }) => lawnId === 'lawn-back')!;
-    expect(back.worthOfOneMore).toBeGreaterThan(usual.worthOfOneMore + 0.5);
+    // two weeks ahead: later mowings would make up for this one
+    const worth = (height: 'hardly grown' | 'usual'): number =>
+      planFor(
+        planQuestion(sample, today, { ...usualWishes, heights: { 'lawn-back': height } }, 2),
+      ).mow.find(({ lawnId }) => lawnId === 'lawn-back')!.worthOfOneMore;
+    expect(worth('hardly grown')).toBeGreaterThan(worth('usual') + 0.5);
   });
 
   test('a soil test as rich as the plan says leaves the bed out', () => {
