@@ -74,13 +74,29 @@ describe('the sample on 15 June', () => {
     expect(layer.laidDepth).toBeCloseTo(10 * one.laidDepth, 9);
   });
 
-  test('leaves and straw, and not the compost', () => {
+  test('leaves and straw on any day; compost, which feeds, today', () => {
     const stores = question.sources.filter(({ ref }) => ref.source === 'stock');
-    expect(stores.map(({ id }) => id).sort()).toEqual(['stock stock-leaves', 'stock stock-straw']);
-    for (const store of stores) {
-      expect(store).toMatchObject({ role: 'browns', day: null });
-      expect(store.litres).toBeGreaterThan(0);
-    }
+    expect(
+      stores
+        .map(({ id, role, day }) => [id, role, day])
+        .sort(([one], [other]) => (String(one) < String(other) ? -1 : 1)),
+    ).toEqual([
+      ['stock stock-compost', 'feed', today],
+      ['stock stock-leaves', 'browns', null],
+      ['stock stock-straw', 'browns', null],
+    ]);
+    for (const { litres } of stores) expect(litres).toBeGreaterThan(0);
+  });
+
+  test('a meal is measured by the half litre, not by the bucket', () => {
+    const withMeal: Garden = {
+      ...sample,
+      stock: sample.stock.map((stock) =>
+        stock.id === 'stock-compost' ? { ...stock, materialId: 'blood-meal' } : stock,
+      ),
+    };
+    const meal = planQuestion(withMeal, today).sources.find(({ role }) => role === 'feed');
+    expect(meal).toMatchObject({ stepLitres: 0.5, measure: null });
   });
 
   test('the treated lawn is held back, the other is mown again in a week', () => {
