@@ -35,7 +35,10 @@ function heldPlanner() {
     cancels: () => cancelled,
     answer: async () => {
       const today = asked.at(-1)?.today ?? 0;
-      end({ state: 'answered', answer: success({ today, lines: [] as PlanAnswer['lines'] } as PlanAnswer) });
+      end({
+        state: 'answered',
+        answer: success({ today, lines: [] as PlanAnswer['lines'] } as PlanAnswer),
+      });
       await settle();
     },
     fail: async () => {

@@ -3,7 +3,6 @@ import type { BedAnswer } from '../season/bedAnswer';
 import type { PlanAnswer, PlanTrouble } from './answer';
 import { answerWithAmounts, checkedBed, type CheckedBed } from './checked';
 import { bedDistance } from './bedDistance';
-import { depthLine } from './fixedRules';
 import type { Solver } from './linearProgramme';
 import { mendMoves } from './mends';
 import { mowAdvice } from './mowAdvice';

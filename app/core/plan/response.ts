@@ -160,13 +160,13 @@ interface Asked {
 function respond(
   { track, answer, facts, days, limits, isHungry }: Asked,
   source: PlanSource,
-  at_: Pick<LayerResponse, 'source' | 'day' | 'placement'>,
+  place: Pick<LayerResponse, 'source' | 'day' | 'placement'>,
 ): LayerResponse {
   const line = limits.lines[depthLine(source.oneMillimetre)];
   const perMillimetre = source.oneMillimetre.laidDepth;
   const probe = perMillimetre > 0 ? (probeShare * line.note) / perMillimetre : 1;
-  const day = days[at_.day]!;
-  const { placement } = at_;
+  const day = days[place.day]!;
+  const { placement } = place;
   const layer = layerOf(source, probe, day, `probe ${source.id}`, placement);
   const withFacts: CautionFacts = {
     ...facts,
@@ -180,7 +180,7 @@ function respond(
     source.role !== 'feed' ? Infinity : isHungry ? feedDepthLeft(answer, facts, limits) : 0;
   const empty = new Float64Array(days.length);
   const common = {
-    ...at_,
+    ...place,
     blocked,
     mostMillimetres:
       perMillimetre > 0
@@ -236,7 +236,7 @@ function respond(
     depth: dry.map((kilograms, index) =>
       placement === 'hoed'
         ? 0
-        : index === at_.day
+        : index === place.day
           ? perMillimetre
           : Math.min(
               perMillimetre,
@@ -303,11 +303,11 @@ export function bedResponse(
   const layers = sources.flatMap((source, sourceAt) =>
     within.flatMap((day, dayAt) => {
       if (source.day !== null && source.day !== day) return [];
-      const at_ = { source: sourceAt, day: dayAt };
-      const laid = respond(asked, source, { ...at_, placement: 'laid' });
+      const place = { source: sourceAt, day: dayAt };
+      const laid = respond(asked, source, { ...place, placement: 'laid' });
       // of later days nobody knows yet how open the ground will lie
       const isHoed = canHoe && dayAt === 0 && source.role !== 'browns' && laid.blocked === null;
-      return isHoed ? [laid, respond(asked, source, { ...at_, placement: 'hoed' })] : [laid];
+      return isHoed ? [laid, respond(asked, source, { ...place, placement: 'hoed' })] : [laid];
     }),
   );
   return {
