@@ -48,6 +48,7 @@ function shown(water: Partial<WaterState>, shownUnits: 'metric' | 'us' = 'metric
     water: { state: 'ready', reason: null, beds: {}, ...water },
     wantWater: () => undefined,
     leaveWater: () => undefined,
+    bedResults: {},
   } as unknown as MowingsState;
   return renderToStaticMarkup(
     <StoreProvider store={createStore(() => state)}>
@@ -59,7 +60,10 @@ function shown(water: Partial<WaterState>, shownUnits: 'metric' | 'us' = 'metric
 describe('water on This week', () => {
   test('in a drought each bed that is due has its cans and a button; leaving is told bed by bed', () => {
     const markup = shown({ beds: reckoned(gardenOn('2013-06-15')) });
-    expect(markup).toMatch(/<strong>[^<]+<\/strong>: due today, [\d.]+ mm, [\d /]+ cans of 10 L\./);
+    expect(markup).toMatch(
+      /<strong>[^<]+<\/strong>: due today, <button[^>]+>[\d.]+ mm<\/button>, [\d /]+ cans of 10 L\./,
+    );
+    expect(markup).toMatch(/<button[^>]+aria-label="[\d.]+ mm: why\?"[^>]*aria-expanded="false"/);
     expect(markup).toMatch(/aria-label="Watered so much: [^"]+"/);
     expect(markup).toContain('Going away for two weeks');
     expect(markup).toMatch(/: water it to the full before you leave \([\d.]+ mm, [\d /]+ cans/);
@@ -69,7 +73,7 @@ describe('water on This week', () => {
 
   test('in inches and gallons where they are read', () => {
     const markup = shown({ beds: reckoned(gardenOn('2013-06-15')) }, 'us');
-    expect(markup).toMatch(/due today, [\d./ ]+ in, [\d /]+ cans of 2 gal/);
+    expect(markup).toMatch(/due today, <button[^>]+>[\d./ ]+ in<\/button>, [\d /]+ cans of 2 gal/);
     expect(markup).not.toContain(' mm');
   });
 

@@ -3,10 +3,8 @@ import { CoverChart } from '../../charts/cover/Chart';
 import { LedgerChart } from '../../charts/ledger/Chart';
 import { SeasonChart } from '../../charts/season/Chart';
 import { Icon } from '../../controls/marks/Icon';
-import { flowerWeather } from '../../core/season/flowerWeather';
-import { limits } from '../../tables/thresholds';
 import { nothingToRemark } from '../../words/cautions';
-import { coverSentence, stateSentence } from '../../words/states';
+import { coverSentence } from '../../words/states';
 import { CautionList } from '../CautionList';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
@@ -15,6 +13,7 @@ import { useShown } from '../shown';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
+import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
 import { BedLog } from './BedLog';
@@ -27,7 +26,6 @@ import { ledgerPeriods } from './ledgerPeriods';
 import { CoverWorth } from './CoverWorth';
 import { MineralAccount } from './MineralAccount';
 import { SeasonsAccount } from './SeasonsAccount';
-import { StateWhy } from './StateWhy';
 import { WhatIfSection } from './whatIf/WhatIfSection';
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
@@ -100,18 +98,11 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                       state={results.verdict.state}
                       finished={finishedCrop(results) !== null}
                     />
-                    <p>
-                      {stateSentence(results.verdict, shown.units, {
-                        today,
-                        weather: flowerWeather(results.season, today, limits),
-                        finished: finishedCrop(results),
-                      })}
-                    </p>
+                    <StateSays bed={bed} results={results} />
                     {results.verdict.ratio !== null && finishedCrop(results) === null && (
                       <StateOdds draws={draws} state={results.verdict.state} />
                     )}
                     <RoomLine bed={bed} results={results} />
-                    <StateWhy results={results} draws={draws} />
                   </dd>
                 </div>
                 <div>

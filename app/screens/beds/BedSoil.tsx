@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
+import { Figured } from '../../controls/Figured';
 import { PickOne } from '../../controls/PickOne';
 import { textures, type Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
@@ -7,6 +8,7 @@ import { twoFigures } from '../../words/figures';
 import { soilWeightWords } from '../../words/chartUnits';
 import { MatterField } from '../garden/MatterField';
 import { useShown } from '../shown';
+import { soilFigures } from '../why/soilWhys';
 import { useMowings } from '../store';
 
 /** The soil of a bed, as far as it is known. */
@@ -21,6 +23,8 @@ export function BedSoil(props: {
   const editBed = useMowings((state) => state.editBed);
   const shown = useShown();
   const soil = results?.input.soil;
+  const matter = `${twoFigures(soil?.organicMatterPercent ?? 0)} %`;
+  const weight = soilWeightWords(soil?.bulkDensityKgPerL ?? 0, shown.chart);
   return (
     <section className="section" aria-labelledby={headingId}>
       <Heading id={headingId} className="section-head">
@@ -71,11 +75,11 @@ export function BedSoil(props: {
         , {bed.watering === 'kept moist' ? 'kept moist all season' : 'watered as written down'}.
       </p>
       {soil && (
-        <p className="small soft">
-          The sums use {twoFigures(soil.organicMatterPercent)} % organic matter and a weight of{' '}
-          {soilWeightWords(soil.bulkDensityKgPerL, shown.chart)}. Weighing a full bag, and a
-          laboratory’s nitrate of the top {shown.chart.topSoil}, would tell most.
-        </p>
+        <Figured
+          className="small soft"
+          says={`The sums use ${matter} organic matter and a weight of ${weight}. Weighing a full bag, and a laboratory’s nitrate of the top ${shown.chart.topSoil}, would tell most.`}
+          figures={soilFigures(bed, soil, matter, weight)}
+        />
       )}
     </section>
   );

@@ -8,11 +8,10 @@ import { useToday } from '../useReadingContext';
 import { CoverWord, NitrogenWord, WeightWord } from '../StateWords';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
-import { coverSentence, stateSentence } from '../../words/states';
-import { flowerWeather } from '../../core/season/flowerWeather';
-import { limits } from '../../tables/thresholds';
+import { coverSentence } from '../../words/states';
 import type { Bed } from '../../document/schema';
 import { ImaginedLine, StateOdds } from '../Imagined';
+import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
 import { useSections } from './useSections';
 
@@ -95,13 +94,7 @@ function BedEntry({ bed, children }: { readonly bed: Bed; readonly children: Rea
                   state={results.verdict.state}
                   finished={finishedCrop(results) !== null}
                 />
-                <p className="small">
-                  {stateSentence(results.verdict, shown.units, {
-                    today,
-                    weather: flowerWeather(results.season, today, limits),
-                    finished: finishedCrop(results),
-                  })}
-                </p>
+                <StateSays bed={bed} results={results} className="small" />
                 {results.verdict.ratio !== null && finishedCrop(results) === null && (
                   <StateOdds draws={draws} state={results.verdict.state} />
                 )}

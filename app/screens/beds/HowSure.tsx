@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Figured } from '../../controls/Figured';
 import { yearOf } from '../../core/days';
 import type { Band } from '../../core/season/draws/bands';
 import type { Headline } from '../../core/season/draws/runDraws';
@@ -9,6 +10,7 @@ import { remedyWords, type Remedy } from '../../words/drawnWords';
 import { behindWords, likelyPercent, likelyTimes, restingWords } from '../../words/imaginedWords';
 import { rangeWords } from '../../words/ranges';
 import { useGoToPart } from '../garden/wantedPart';
+import { headlineWhy } from '../why/headlineWhys';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { drawnName } from './drawnName';
@@ -111,7 +113,16 @@ export function HowSure(props: {
           <div key={name}>
             <dt>{words}</dt>
             <dd>
-              <strong>{range}</strong>
+              <Figured
+                className="strong"
+                says={range}
+                figures={[
+                  {
+                    text: range,
+                    why: headlineWhy(name, { garden, results, draws, shown }, range),
+                  },
+                ]}
+              />
               {causes(name).length > 0 && (
                 <div className="small">
                   <p className="soft">Hangs most on</p>

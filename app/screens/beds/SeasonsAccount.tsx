@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from 'react';
 import { Scroller } from '../../charts/Scroller';
+import { FigureButton, useOpenFigure, WhyPanel } from '../../controls/Figured';
 import type { SeasonAccount } from '../../core/season/seasonAccounts';
 import { seasonAccountsWith } from '../../document/seasonsAccount';
 import type { BedResults } from '../../store/contract';
@@ -17,8 +18,10 @@ import {
   seasonLine,
   seasonLineNames,
   seasonLines,
+  type SeasonLine,
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
+import { seasonLineWhy } from '../why/seasonWhys';
 import { useGarden, useMowings } from '../store';
 import { TroubleReason } from '../WorkTrouble';
 
@@ -71,10 +74,13 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
           </thead>
           <tbody>
             {seasonLineNames.map((key) => (
-              <tr key={key}>
-                <th scope="row">{seasonLines[key]}</th>
-                {cells(({ ledger }) => seasonLine(key, ledger))}
-              </tr>
+              <FigureRow
+                key={key}
+                name={key}
+                words={seasonLines[key]}
+                seasons={seasons}
+                of={({ ledger }) => seasonLine(key, ledger)}
+              />
             ))}
           </tbody>
           <tbody>
@@ -91,10 +97,13 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
                   {cells(({ carriedOver }) => carriedOver[key])}
                 </tr>
               ))}
-            <tr className="ledger-side">
-              <th scope="row">{leftWords.sum}</th>
-              {cells(({ ledger }) => leftInAll(ledger))}
-            </tr>
+            <FigureRow
+              className="ledger-side"
+              name="left in all"
+              words={leftWords.sum}
+              seasons={seasons}
+              of={({ ledger }) => leftInAll(ledger)}
+            />
           </tbody>
         </table>
       </Scroller>
@@ -116,5 +125,44 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
         carried?.state !== 'ready' && !ends?.length && <p>{expectedSoon}</p>
       )}
     </section>
+  );
+}
+
+/** One line of the account; each figure opens what stands behind it, in a row beneath. */
+function FigureRow(props: {
+  readonly name: SeasonLine | 'left in all';
+  readonly words: string;
+  readonly seasons: readonly SeasonAccount[];
+  readonly of: (season: SeasonAccount) => number;
+  readonly className?: string;
+}) {
+  const { chart: units } = useShown();
+  const garden = useGarden();
+  const group = useOpenFigure();
+  const open = group.open === null ? undefined : props.seasons[group.open];
+  return (
+    <>
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- only hears Escape from its buttons */}
+      <tr className={props.className} onKeyDown={group.onKeyDown}>
+        <th scope="row">{props.words}</th>
+        {props.seasons.map((season, index) => (
+          <td key={season.firstDay}>
+            <FigureButton
+              text={accountAmount(props.of(season), units.nitrogen)}
+              of={`${props.words}, ${seasonColumn(season, garden.garden.seasonStartMonth)}`}
+              figure={index}
+              group={group}
+            />
+          </td>
+        ))}
+      </tr>
+      {open && (
+        <tr className="why-row">
+          <td colSpan={props.seasons.length + 1}>
+            <WhyPanel why={seasonLineWhy(props.name, open, units)} id={group.panelId} />
+          </td>
+        </tr>
+      )}
+    </>
   );
 }

@@ -5,14 +5,13 @@ import { CautionList, OneCaution } from '../CautionList';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
-import { coverSentence, stateSentence } from '../../words/states';
-import { flowerWeather } from '../../core/season/flowerWeather';
-import { limits } from '../../tables/thresholds';
+import { coverSentence } from '../../words/states';
 import { plantedWords } from '../plantedWords';
 import { WorkTrouble } from '../WorkTrouble';
 import { finishedCrop } from '../finishedCrop';
 import { hasRoom } from './layAdvice';
 import { QuietBeds } from './QuietBeds';
+import { StateSays } from '../why/StateSays';
 import { RoomLine } from './RoomLine';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
@@ -80,15 +79,7 @@ function Notice(props: {
           ground <CoverWord state={verdict.coverState} />
         </span>
       </p>
-      {!isSaidBelow && (
-        <p>
-          {stateSentence(verdict, shown.units, {
-            today,
-            weather: flowerWeather(results.season, today, limits),
-            finished,
-          })}
-        </p>
-      )}
+      {!isSaidBelow && <StateSays bed={bed} results={results} />}
       {verdict.coverState !== 'good' && <p className="small">{coverSentence(verdict)}</p>}
       {!finished && <RoomLine bed={bed} results={results} />}
       {cautions.length > 0 && <CautionList cautions={cautions} />}

@@ -1,6 +1,4 @@
-import { flowerWeather } from '../../core/season/flowerWeather';
-import { limits } from '../../tables/thresholds';
-import { coverSentence, stateSentence } from '../../words/states';
+import { coverSentence } from '../../words/states';
 import { finishedCrop } from '../finishedCrop';
 import { useShown } from '../shown';
 import { NitrogenWord } from '../StateWords';
@@ -8,6 +6,7 @@ import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import type { QuietBed, QuietGroups } from './quietGroups';
 import { quietGroups } from './quietGroups';
+import { StateSays } from '../why/StateSays';
 import { RoomLine } from './RoomLine';
 
 const headings: readonly (readonly [keyof QuietGroups, string])[] = [
@@ -80,13 +79,7 @@ function Quiet(props: {
       </div>
       {group === 'couldTake' && <RoomLine bed={bed} results={results} />}
       {(finished || results.verdict.wantsMoreLater) && (
-        <p className="small">
-          {stateSentence(results.verdict, shown.units, {
-            today,
-            weather: flowerWeather(results.season, today, limits),
-            finished,
-          })}
-        </p>
+        <StateSays bed={bed} results={results} className="small" />
       )}
       {group !== 'leave' && group !== 'finished' && results.verdict.coverState !== 'good' && (
         <p className="small">{coverSentence(results.verdict)}</p>

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { Disclosure } from '../../../controls/Disclosure';
+import { Figured } from '../../../controls/Figured';
 import { textFromDay } from '../../../core/days';
 import { daysAhead, daysAway, type WaterAnswer } from '../../../core/season/waterNeeds';
 import type { Bed } from '../../../document/schema';
@@ -13,6 +14,7 @@ import {
   waterForecastWords,
 } from '../../../words/waterWords';
 import { useShown } from '../../shown';
+import { pourWhy, savedWhy } from '../../why/waterWhys';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { TroubleReason } from '../../WorkTrouble';
@@ -107,17 +109,23 @@ function DueBed({ bed, water }: BedWater) {
   const today = useToday();
   const logEvent = useMowings((state) => state.logEvent);
   const announce = useAnnounce();
+  const results = useMowings((state) => state.bedResults[bed.id]);
   const { due } = water;
   if (!due) return null;
   const isDue = due.day <= today;
   const pour = pourWords(due.pour, bed.areaM2, canOf(garden, shown.system), shown.units);
   return (
     <li className="water-due">
-      <p>
-        <strong>{bed.name}</strong>:{' '}
-        {isDue ? 'due today' : `due by ${shown.dayNear(due.day, today)}`},{' '}
-        {isDue ? pour : `then ${pour}`}.
-      </p>
+      <Figured
+        before={<strong>{bed.name}</strong>}
+        says={`: ${isDue ? 'due today' : `due by ${shown.dayNear(due.day, today)}`}, ${isDue ? pour : `then ${pour}`}.`}
+        figures={[
+          {
+            text: shown.estimate(due.pour, shown.units.rain),
+            why: pourWhy(due, bed, results, garden, shown),
+          },
+        ]}
+      />
       {isDue && (
         <button
           type="button"
@@ -148,20 +156,43 @@ function WaterTable({ known }: { readonly known: readonly BedWater[] }) {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
+  const bedResults = useMowings((state) => state.bedResults);
   const can = canOf(garden, shown.system);
   return (
     <>
       <ul className="plain-list water-list">
         {known.map(({ bed, water: { due, saved } }) => (
           <li key={bed.id}>
-            <p>
-              <strong>{bed.name}</strong>:{' '}
-              {due
-                ? `${due.day <= today ? 'due today' : `due about ${shown.dayWord(due.day)}`}, ${pourWords(due.pour, bed.areaM2, can, shown.units)}`
-                : `not due within ${daysAhead} days`}
-              .
-            </p>
-            {saved && <p className="small soft">{savedWords(saved, shown.units)}</p>}
+            <Figured
+              before={<strong>{bed.name}</strong>}
+              says={
+                due
+                  ? `: ${due.day <= today ? 'due today' : `due about ${shown.dayWord(due.day)}`}, ${pourWords(due.pour, bed.areaM2, can, shown.units)}.`
+                  : `: not due within ${daysAhead} days.`
+              }
+              figures={
+                due
+                  ? [
+                      {
+                        text: shown.estimate(due.pour, shown.units.rain),
+                        why: pourWhy(due, bed, bedResults[bed.id], garden, shown),
+                      },
+                    ]
+                  : []
+              }
+            />
+            {saved && (
+              <Figured
+                className="small soft"
+                says={savedWords(saved, shown.units)}
+                figures={[
+                  {
+                    text: shown.estimate(Math.abs(saved.soil.typical), shown.units.rain),
+                    why: savedWhy(saved, shown),
+                  },
+                ]}
+              />
+            )}
           </li>
         ))}
       </ul>

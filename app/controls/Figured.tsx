@@ -1,0 +1,132 @@
+import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
+import { cutAtFigures, whyName, whyWords, type FigureInText, type Why } from '../words/why';
+
+/** Which figure of a group is open, and what its buttons need. */
+export interface OpenFigure {
+  readonly panelId: string;
+  readonly open: number | null;
+  readonly toggle: (figure: number) => void;
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+  readonly button: (figure: number) => (element: HTMLButtonElement | null) => void;
+}
+
+/** One figure of a group open at a time; Escape closes it and goes back to its button. */
+export function useOpenFigure(): OpenFigure {
+  const panelId = useId();
+  const [open, setOpen] = useState<number | null>(null);
+  const buttons = useRef(new Map<number, HTMLButtonElement>());
+  return {
+    panelId,
+    open,
+    toggle: (figure) => setOpen((now) => (now === figure ? null : figure)),
+    onKeyDown(event) {
+      if (event.key !== 'Escape' || open === null) return;
+      event.stopPropagation();
+      event.preventDefault();
+      setOpen(null);
+      buttons.current.get(open)?.focus();
+    },
+    button: (figure) => (element) => {
+      if (element) buttons.current.set(figure, element);
+      else buttons.current.delete(figure);
+    },
+  };
+}
+
+/** A figure that opens what stands behind it. */
+export function FigureButton(props: {
+  readonly text: string;
+  readonly figure: number;
+  readonly group: OpenFigure;
+  /** more than the figure itself, where many alike stand on one page: "nitrogen of Gate bed" */
+  readonly of?: string;
+}) {
+  const { text, figure, group, of } = props;
+  const isOpen = group.open === figure;
+  return (
+    <button
+      type="button"
+      ref={group.button(figure)}
+      className="figure-why"
+      aria-label={whyName(of === undefined ? text : `${text}, ${of}`)}
+      aria-expanded={isOpen}
+      aria-controls={isOpen ? group.panelId : undefined}
+      onClick={() => group.toggle(figure)}
+    >
+      {text}
+    </button>
+  );
+}
+
+/** What stands behind a figure: how it is made, what went in, its range, and where its numbers come from. */
+export function WhyPanel({ why, id }: { readonly why: Why; readonly id: string }) {
+  return (
+    <div id={id} className="why-panel" role="group" aria-label={why.of}>
+      <p>
+        <strong>{why.of}</strong> {why.formula}
+      </p>
+      {why.inputs.length > 0 && (
+        <table className="why-inputs">
+          <caption className="only-heard">{whyWords.goesIn}</caption>
+          <tbody>
+            {why.inputs.map(([words, value]) => (
+              <tr key={words}>
+                <th scope="row">{words}</th>
+                <td className="number">{value}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {why.range !== null && (
+        <p>
+          {whyWords.range}: {why.range}.
+        </p>
+      )}
+      <div className="why-sources soft">
+        <p>{whyWords.from}</p>
+        <ul>
+          {why.sources.map((source) => (
+            <li key={source}>{source}</li>
+          ))}
+        </ul>
+      </div>
+    </div>
+  );
+}
+
+/**
+ * A sentence whose figures open what stands behind them, beneath it. `says` is cut where a
+ * figure's text stands in it; a figure that is not there stays unsaid.
+ */
+export function Figured(props: {
+  readonly says: string;
+  readonly figures: readonly FigureInText[];
+  readonly className?: string;
+  /** said before the sentence, in the same line */
+  readonly before?: ReactNode;
+}) {
+  const { says, figures } = props;
+  const group = useOpenFigure();
+  const shown = group.open === null ? undefined : figures[group.open];
+  const stretches = cutAtFigures(
+    says,
+    figures.map(({ text }) => text),
+  );
+  return (
+    // oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- only hears Escape from the buttons and what they open
+    <div className="figured" onKeyDown={group.onKeyDown}>
+      <p className={props.className}>
+        {props.before}
+        {stretches.map((stretch, at) =>
+          typeof stretch === 'string' ? (
+            stretch
+          ) : (
+            <FigureButton key={at} text={stretch.text} figure={stretch.figure} group={group} />
+          ),
+        )}
+      </p>
+      {shown && <WhyPanel why={shown.why} id={group.panelId} />}
+    </div>
+  );
+}

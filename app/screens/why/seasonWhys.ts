@@ -1,0 +1,81 @@
+import type { LedgerLine } from '../../core/season/ledger';
+import type { SeasonAccount } from '../../core/season/seasonAccounts';
+import { accountAmount } from '../../words/chartFormat';
+import type { ChartUnits } from '../../words/chartUnits';
+import { cameInWords, holdingWords, wentOutWords } from '../../words/ledgerWords';
+import {
+  leftInAll,
+  leftWords,
+  seasonLine,
+  seasonLineNames,
+  seasonLines,
+  type SeasonLine,
+} from '../../words/seasonAccountWords';
+import type { Why } from '../../words/why';
+import { whyWords } from '../../words/why';
+
+/** less than this is told as nothing [g/m2] */
+const leastShown = 0.005;
+
+/** What stands behind a sum in the account of a season. */
+export function seasonLineWhy(
+  name: SeasonLine | 'left in all',
+  season: SeasonAccount,
+  units: ChartUnits,
+): Why {
+  const { ledger, isOver } = season;
+  const grams = (gM2: number) => `${accountAmount(gM2, units.nitrogen)} ${units.nitrogen.short}`;
+  const lines = <Key extends string>(
+    list: readonly LedgerLine<Key>[],
+    words: Readonly<Record<Key, string>>,
+  ) =>
+    list
+      .filter(({ gM2 }) => Math.abs(gM2) >= leastShown)
+      .map(({ key, gM2 }) => [words[key], grams(gM2)] as const);
+  const standing = isOver
+    ? 'Reckoned day by day from what was written down and the weather that was.'
+    : whyWords.model;
+  const common = { range: null, sources: [standing, whyWords.balance] };
+  switch (name) {
+    case 'opening':
+      return {
+        of: 'There at the start.',
+        formula: 'All that the bed held on the season’s first morning, its own store apart.',
+        inputs: lines(ledger.opening, holdingWords),
+        ...common,
+      };
+    case 'cameIn':
+      return {
+        of: 'Came in.',
+        formula: 'All that crossed the bed’s edge inwards.',
+        inputs: lines(ledger.cameIn, cameInWords),
+        ...common,
+      };
+    case 'wentOut':
+      return {
+        of: 'Went out.',
+        formula: 'All that crossed the bed’s edge outwards.',
+        inputs: lines(ledger.wentOut, wentOutWords),
+        ...common,
+      };
+    case 'soilGave':
+      return {
+        of: 'Given by the soil itself.',
+        formula: 'What the soil’s own store released − what of compost became soil.',
+        inputs: [['On balance', grams(seasonLine('soilGave', ledger))]],
+        ...common,
+      };
+    case 'left in all':
+      return {
+        of: `${leftWords.sum.charAt(0).toUpperCase()}${leftWords.sum.slice(1)}.`,
+        formula: 'There at the start + came in + given by the soil − went out.',
+        inputs: [
+          ...seasonLineNames.map(
+            (key) => [seasonLines[key], grams(seasonLine(key, ledger))] as const,
+          ),
+          [leftWords.sum, grams(leftInAll(ledger))],
+        ],
+        ...common,
+      };
+  }
+}

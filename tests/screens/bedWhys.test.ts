@@ -1,0 +1,122 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { dayOf } from '../../app/core/days';
+import { answerBed } from '../../app/core/season/bedAnswer';
+import { bedQuestion } from '../../app/document/bedQuestion';
+import { parseGarden } from '../../app/document/parse';
+import type { Garden } from '../../app/document/schema';
+import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
+import {
+  coverDepthWhy,
+  dryingWhy,
+  forecastWhy,
+  needWhy,
+  nitrateWhy,
+  overFedWhy,
+  ratioWhy,
+  readyWhy,
+  roomWhy,
+} from '../../app/screens/why/bedWhys';
+import { headlineWhy } from '../../app/screens/why/headlineWhys';
+import { seasonLineWhy } from '../../app/screens/why/seasonWhys';
+import { soilFigures } from '../../app/screens/why/soilWhys';
+import type { Shown } from '../../app/screens/shown';
+import { unitsOf } from '../../app/amounts/unitSystem';
+import { metricChartUnits } from '../../app/words/chartUnits';
+import { estimateWithUnit } from '../../app/words/figures';
+import { limits } from '../../app/tables/thresholds';
+import { seasonLineNames } from '../../app/words/seasonAccountWords';
+import type { Why } from '../../app/words/why';
+
+const parsed = parseGarden(
+  readFileSync(join(import.meta.dirname, '../../assets/gardens/sample.mowings'), 'utf8'),
+);
+if (!parsed.ok) throw new Error('The sample is no garden');
+const garden: Garden = parsed.value;
+const shown = {
+  system: 'metric',
+  units: unitsOf('metric'),
+  chart: metricChartUnits,
+  dayWord: String,
+  day: String,
+  estimate: estimateWithUnit,
+} as unknown as Shown;
+const beds = garden.beds.map((bed) => {
+  const results = answerBed(bedQuestion(garden, bed.id, dayOf('2013-06-15')), limits);
+  return { bed, results, facts: { garden, results, draws: undefined, shown } };
+});
+const numberIn = (text: string): number => Number.parseFloat(text.replace('−', '-'));
+const valueOf = (why: Why, words: RegExp): number =>
+  numberIn(why.inputs.find(([name]) => words.test(name))?.[1] ?? 'none');
+
+describe('what stands behind the figures of the sample’s beds', () => {
+  test('says how, from what, and how well it is known, of every figure', () => {
+    for (const { bed, results, facts } of beds) {
+      const whys = [
+        ratioWhy(facts),
+        needWhy(facts),
+        forecastWhy(facts),
+        nitrateWhy(facts),
+        readyWhy(facts),
+        roomWhy(facts, bed.areaM2, null),
+        coverDepthWhy(facts),
+        dryingWhy(facts),
+        ...(['ratio', 'needMet', 'fixed', 'leached'] as const).map((name) =>
+          headlineWhy(name, facts, '1 to 2'),
+        ),
+        ...soilFigures(bed, results.input.soil, '3 %', '1.3 kg a litre').map(({ why }) => why),
+        ...[overFedWhy(facts)].flatMap((why) => why ?? []),
+      ];
+      for (const why of whys) {
+        expect(why.of).toMatch(/^[A-Z].*\.$/);
+        expect(why.formula).toMatch(/^[(A-Z\d].*\.$/);
+        for (const source of why.sources) expect(source).toMatch(/\.$/);
+        for (const [words, value] of why.inputs)
+          expect(`${words} ${value}`).not.toMatch(/NaN|undefined|Infinity/);
+      }
+    }
+  });
+
+  // cautions.md, "State": (in the crop + within reach + release - tie-up) / total need
+  test('the parts of the ratio make the ratio, to the two figures shown', () => {
+    let checked = 0;
+    for (const { facts, results } of beds) {
+      if (results.verdict.ratio === null) continue;
+      const why = ratioWhy(facts);
+      const made =
+        (valueOf(why, /^Taken up/) +
+          valueOf(why, /^Ready where/) +
+          valueOf(why, /come free/) -
+          valueOf(why, /held back/)) /
+        valueOf(why, /^(All it can use|What it asks)/);
+      // four parts and a need, each rounded to two figures
+      expect(made / results.verdict.ratio).toBeGreaterThan(0.88);
+      expect(made / results.verdict.ratio).toBeLessThan(1.12);
+      checked += 1;
+    }
+    expect(checked).toBeGreaterThan(4);
+  });
+
+  test('a need names its crop’s source with its standing; a model’s number says it is reckoned', () => {
+    const tomatoes = beds.find(({ bed }) => bed.name === 'South wall')!;
+    const sources = ratioWhy(tomatoes.facts).sources.join(' ');
+    expect(sources).toContain('Tomatoes, in tops and crop at a good yield');
+    expect(sources).toMatch(/Read there|Worked out|recalled|estimate/);
+    expect(sources).toContain('days to come are imagined');
+  });
+});
+
+describe('what stands behind the sums of a season', () => {
+  test('the lines add up to the figure they stand behind, to the last digit shown', () => {
+    for (const { results } of beds)
+      for (const season of bedSeasonAccounts(garden, results.input, results.season))
+        for (const name of seasonLineNames) {
+          const why = seasonLineWhy(name, season, metricChartUnits);
+          if (name === 'soilGave') continue;
+          const lines = why.inputs.reduce((sum, [, value]) => sum + numberIn(value), 0);
+          // each line is rounded to a hundredth; lines under half of one are left out
+          expect(Math.abs(lines - season.ledger.totals[name])).toBeLessThan(0.05);
+        }
+  });
+});
