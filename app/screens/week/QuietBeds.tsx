@@ -1,9 +1,7 @@
 import { coverSentence } from '../../words/states';
 import { finishedCrop } from '../finishedCrop';
-import { useShown } from '../shown';
 import { NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
-import { useToday } from '../useReadingContext';
 import type { QuietBed, QuietGroups } from './quietGroups';
 import { quietGroups } from './quietGroups';
 import { StateSays } from '../why/StateSays';
@@ -52,8 +50,6 @@ function Quiet(props: {
 }) {
   const { group, onLayHere } = props;
   const { bed, results } = props.one;
-  const shown = useShown();
-  const today = useToday();
   const openBed = useMowings((state) => state.openBed);
   const goTo = useMowings((state) => state.goTo);
   const finished = finishedCrop(results);
