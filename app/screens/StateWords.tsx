@@ -17,6 +17,22 @@ export function NitrogenWord(props: {
   );
 }
 
+/** A state and how many beds are in it. */
+export function StateCount(props: {
+  readonly state: NitrogenState | typeof finishedWord;
+  readonly count: number;
+}) {
+  const { state, count } = props;
+  return (
+    <span className="state-word">
+      <StateMark state={state === finishedWord ? 'nothing planted' : state} />
+      <span>
+        {count} {state}
+      </span>
+    </span>
+  );
+}
+
 export function CoverWord({ state }: { readonly state: CoverState }) {
   return (
     <span className="state-word">

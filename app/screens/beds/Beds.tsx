@@ -13,6 +13,8 @@ import type { Bed } from '../../document/schema';
 import { ImaginedLine, StateOdds } from '../Imagined';
 import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
+import { BedsTally } from './BedsTally';
+import { NoBeds } from './NoBeds';
 import { useSections } from './useSections';
 
 /** Every bed with both its states in words and shapes. */
@@ -28,19 +30,24 @@ export function Beds() {
       <div className="page-head">
         <div>
           <h1 tabIndex={-1}>Beds</h1>
-          <p className="soft">
-            From the gate outwards. In the drawings a dot is{' '}
-            {shown.estimate(shared.gramsPerDot, shown.units.nitrogenPerArea)} of nitrogen ready in
-            the soil, and the line across it lies {shown.chart.topSoil} down.
-          </p>
+          {beds.length > 0 && (
+            <p className="soft">
+              From the gate outwards. In the drawings a dot is{' '}
+              {shown.estimate(shared.gramsPerDot, shown.units.nitrogenPerArea)} of nitrogen ready in
+              the soil, and the line across it lies {shown.chart.topSoil} down.
+            </p>
+          )}
         </div>
-        <button type="button" className="button" onClick={() => goToPart('garden-beds')}>
-          Add or change beds
-        </button>
+        {beds.length > 0 && (
+          <button type="button" className="button" onClick={() => goToPart('garden-beds')}>
+            Add or change beds
+          </button>
+        )}
       </div>
       <WorkTrouble />
-      <ImaginedLine />
-      {beds.length === 0 && <p>There is no bed yet. Add the first one under Garden.</p>}
+      {beds.length > 0 && <ImaginedLine />}
+      {beds.length === 0 && <NoBeds onAdd={() => goToPart('garden-beds')} />}
+      <BedsTally />
       <SectionWeaves prefix={weaves} />
       <ul className="plain-list bed-list">
         {beds.map((bed) => {
