@@ -1,6 +1,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Announcer } from './controls/Announcer';
+import { warmQuestion } from './document/warmQuestion';
 import { chooseHost, onMenu, onOpenFile } from './host/chooseHost';
 import { CommandsProvider } from './screens/frame/commands';
 import { Frame } from './screens/frame/Frame';
@@ -14,12 +15,14 @@ import './style/forms.css';
 import './style/layout.css';
 import './style/screens.css';
 import './style/charts.css';
+import { limits } from './tables/thresholds';
 import { startSeasonWorker, workerEngine } from './worker/client';
 import { startPlanWorker, workerPlanner } from './worker/planClient';
 
+const engine = workerEngine(startSeasonWorker, navigator.hardwareConcurrency);
 const store = createMowingsStore({
   host: chooseHost(),
-  engine: workerEngine(startSeasonWorker, navigator.hardwareConcurrency),
+  engine,
   planner: workerPlanner(startPlanWorker),
 });
 
@@ -38,3 +41,7 @@ createRoot(root).render(
   </StrictMode>,
 );
 void store.getState().start();
+// once the window stands and has nothing to do, so that the first garden need not wait for it
+const warm = (): void => engine.warm({ kind: 'draws', beds: warmQuestion(), limits });
+if ('requestIdleCallback' in window) requestIdleCallback(warm, { timeout: 3000 });
+else setTimeout(warm, 1000);

@@ -12,6 +12,7 @@ import {
   type QuestionOf,
   type Replied,
   type Settled,
+  type Warmable,
 } from './protocol';
 import { lookUpEvery, type LookUp } from './slices';
 
@@ -64,6 +65,10 @@ class Lane {
     this.waiting.set(kind, next);
     if (this.inside?.question.kind === kind) this.inside.settle({ state: 'superseded' });
     this.send();
+  }
+
+  warm(question: QuestionOf<'draws'>): void {
+    this.post({ id: 0, warm: question });
   }
 
   stop(): void {
@@ -160,7 +165,7 @@ const isSlow = (kind: QuestionKind): boolean =>
  *
  * @param cores what the machine can do at once
  */
-export function workerEngine(makeWorker: () => WorkerLike, cores = 1): Engine {
+export function workerEngine(makeWorker: () => WorkerLike, cores = 1): Engine & Warmable {
   const now = new Lane(makeWorker);
   const beside = new Lane(makeWorker);
   let lastId = 0;
@@ -188,6 +193,9 @@ export function workerEngine(makeWorker: () => WorkerLike, cores = 1): Engine {
         (at, ...part) => put<'draws'>(drawnIn[at]!, ...part),
       );
       return settled as Promise<Settled<Answers[Kind]>>;
+    },
+    warm: (question) => {
+      for (const lane of drawnIn) lane.warm(question);
     },
     stop: () => {
       now.stop();

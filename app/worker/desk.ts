@@ -9,7 +9,8 @@ const isSlicedQuestion = (question: Question): question is QuestionOf<SlicedKind
 
 /**
  * What a worker does with what it is sent. Short questions are answered on the spot; long ones run
- * side by side, a slice of each in turn, and end without a word when they are called off.
+ * side by side, a slice of each in turn, and end without a word when they are called off. What it
+ * was given to get warm by is left lying as soon as a long question comes, which warms as well.
  *
  * @param makeLookUp one for each long question
  */
@@ -38,14 +39,34 @@ export function desk(
     running.delete(id);
   };
 
+  let isCold = true;
+  const warmUp = async (question: QuestionOf<'draws'>): Promise<void> => {
+    try {
+      await answerInSlices(question, {
+        limits: question.limits,
+        shared: sharedKept(),
+        lookUp: makeLookUp(),
+        isStopped: () => !isCold,
+        tell: () => undefined,
+      });
+    } catch {
+      // nobody asked: what is wrong with the engine shows where somebody does
+    }
+  };
+
   return (message) => {
     const { id } = message;
+    if ('warm' in message) {
+      if (isCold) void warmUp(message.warm);
+      return;
+    }
     if ('stop' in message) {
       running.delete(id);
       return;
     }
     const { question } = message;
     if (isSlicedQuestion(question)) {
+      isCold = false;
       void slice(id, question);
       return;
     }

@@ -101,7 +101,9 @@ export interface Progress {
 export type Asked =
   | { readonly id: number; readonly question: Question }
   /** a sliced question is of no use any more; no reply comes to it */
-  | { readonly id: number; readonly stop: true };
+  | { readonly id: number; readonly stop: true }
+  /** to be run while nothing is asked, so that code is fast by then; no reply comes to it */
+  | { readonly id: number; readonly warm: QuestionOf<'draws'> };
 export type Replied =
   | { readonly id: number; readonly progress: Progress }
   | { readonly id: number; readonly ok: true; readonly answer: Answers[QuestionKind] }
@@ -120,6 +122,11 @@ export interface AskOptions {
   readonly onProgress?: (progress: Progress) => void;
   /** aborted, it settles as superseded at once; a sliced question then ends within a slice */
   readonly signal?: AbortSignal;
+}
+
+/** Answers nothing: makes what will answer ready for it. */
+export interface Warmable {
+  warm(question: QuestionOf<'draws'>): void;
 }
 
 /** Where questions go: a worker, or this very thread. */

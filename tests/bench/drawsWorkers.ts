@@ -1,8 +1,11 @@
 import { once } from 'node:events';
 import { Worker } from 'node:worker_threads';
 import type { DrawsQuestion } from '../../app/core/season/draws/runDraws';
+import { warmQuestion } from '../../app/document/warmQuestion';
 import { limits } from '../../app/tables/thresholds';
 import type { Asked, Replied } from '../../app/worker/protocol';
+
+const restMilliseconds = 250;
 
 export interface DrawsReplied {
   readonly reply: Replied;
@@ -30,6 +33,22 @@ export class DrawsWorkers {
     const workers = Array.from({ length: count }, () => new Worker(file));
     await Promise.all(workers.map((worker) => once(worker, 'message')));
     return new DrawsWorkers(workers);
+  }
+
+  /** Gets all of them warm as the program does when it starts; ready when they have come to rest. */
+  async warm(): Promise<void> {
+    const question = { kind: 'draws', beds: warmQuestion(), limits } as const;
+    for (const worker of this.workers) {
+      const asked: Asked = { id: 0, warm: question };
+      worker.postMessage(asked);
+    }
+    // no reply comes to it: it is over when the program does nothing any more
+    for (let isBusy = true; isBusy;) {
+      const before = process.cpuUsage();
+      await new Promise((resolve) => setTimeout(resolve, restMilliseconds));
+      const { user, system } = process.cpuUsage(before);
+      isBusy = (user + system) / 1000 > restMilliseconds / 10;
+    }
   }
 
   /** Throws what a worker failed by. */

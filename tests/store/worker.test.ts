@@ -45,7 +45,7 @@ class FakeWorker implements WorkerLike {
   }
   reply(index: number, ok = true): void {
     const asked = this.inside[index]!;
-    if ('stop' in asked) throw new Error('not a question');
+    if (!('question' in asked)) throw new Error('not a question');
     const { id, question } = asked;
     const data: Replied = ok
       ? { id, ok: true, answer: answer(question as ShortQuestion) }
