@@ -1,4 +1,4 @@
-import { ways } from '../../app/core/season/bedState';
+import { ways } from '../../app/core/season/ways';
 import {
   slowKinds,
   type BedEvent,

@@ -1,5 +1,6 @@
 import { classFor } from '../../app/core/cover/residueClass';
-import { poolIndex, startingState } from '../../app/core/season/bedState';
+import { startingState } from '../../app/core/season/bedState';
+import { poolIndex } from '../../app/core/season/ways';
 import { decayDay } from '../../app/core/season/dayDecay';
 import { flowKinds } from '../../app/core/season/flows';
 import { temperatureFactor } from '../../app/core/soil/temperature';

@@ -1,5 +1,7 @@
 import type { DayNumber } from '../days';
-import { demandMetOf, lyingDry, poolIndex, startingState, type BedState } from '../season/bedState';
+import { lyingDry, startingState, type BedState } from '../season/bedState';
+import { demandMetOf } from '../season/growingPlanting';
+import { poolIndex } from '../season/ways';
 import { stepDay } from '../season/day';
 import { flowKinds, type FlowIndex } from '../season/flows';
 import type { BedSeason, LayerInput } from '../season/input';

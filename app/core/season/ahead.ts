@@ -225,8 +225,9 @@ function daysOf(
  * @param record any order; of two entries for a day the later in the list holds
  * @param seed of the imagined days; the typical run has one fixed seed
  * @param isSouthern growing half-year October-March
- * @returns one entry per day from `firstDay` to `lastDay`, both included [deg C, mm]; highest is
- *   never below lowest on imagined days, measured ones are given as they were
+ * @returns one entry per day from `firstDay` to `lastDay`, both included [deg C, mm]. The highest is
+ *   never below the lowest: a value that stands in beside a measured one may lie past it, and a
+ *   record that has the two the wrong way round (no garden that opens has) is read the right way
  */
 export function seasonWeather(
   record: readonly RecordedDay[],

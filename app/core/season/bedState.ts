@@ -1,12 +1,5 @@
 import type { AmmoniaStores } from '../cover/ammonia';
-import {
-  humusNitrogen,
-  microbeNitrogen,
-  residueNitrogen,
-  type ResidueClass,
-} from '../cover/residueClass';
-import { needCurve, type Arrears, type NeedCurve } from '../crop/need';
-import { reachShare } from '../crop/stages';
+import type { ResidueClass } from '../cover/residueClass';
 import { soilOrganicNitrogen } from '../soil/organicMatter';
 import {
   topDepth,
@@ -17,21 +10,11 @@ import {
   type WaterStore,
 } from '../soil/water';
 import { ownCoefficients, type Coefficients } from './coefficients';
-import { ownClock, ownCrop } from './ownCrop';
-import { flowIndex, flowKinds, pools, type FlowIndex, type Place, type Pool } from './flows';
-import type { DayNumber } from '../days';
-import type {
-  BedSeason,
-  CropInput,
-  GrowthClock,
-  GrowthSeason,
-  LegumeInput,
-  PlantingInput,
-} from './input';
-import type { PlantingSeason } from './result';
-import { runPlan, seasonName, type RunPlan } from './runPlan';
-
-export { lowerDepthFor } from './runPlan';
+import { pools } from './flows';
+import { startingPlanting, type GrowingPlanting } from './growingPlanting';
+import type { BedSeason } from './input';
+import { runPlan, type RunPlan } from './runPlan';
+import { poolIndex } from './ways';
 
 /**
  * A layer as it is drawn: its share still lying, and how far it has sunk from its laid depth. The
@@ -48,59 +31,6 @@ export interface LyingLayer {
   /** 0 as laid - 1 settled */
   settled: number;
 }
-
-export interface GrowingPlanting {
-  readonly input: PlantingInput;
-  readonly crop: CropInput;
-  readonly share: number;
-  /** day from which it stands, and on which it is cleared; infinite where nobody says so */
-  readonly startsOn: DayNumber;
-  readonly clearsOn: number;
-  /** what it fixes by; null for what is no legume, or one without nodules */
-  readonly nodules: LegumeInput | null;
-  readonly staysForYears: boolean;
-  readonly curve: NeedCurve;
-  /** the season it grows by now; of most plants the only one */
-  clock: GrowthClock;
-  /** place of `clock` among the planting's seasons, 0 where it has none */
-  season: number;
-  /** need of that season [g per m2 of planted ground]: without roots where the crown is there already */
-  need: number;
-  /** share of the lower layer that its roots will reach 0-1 */
-  fullReach: number;
-  /** logged picks replace the spread ones up to today */
-  logsHarvest: boolean;
-  standing: boolean;
-  done: boolean;
-  degreeDays: number;
-  progress: number;
-  /** share of its need wanted by that progress 0-1 */
-  wanted: number;
-  rootDepth: number;
-  /** g N per m2 of bed in the plants */
-  nitrogen: number;
-  /** of it in the crown that outlasts the season; only of plants that stay for years */
-  crown: number;
-  needSoFar: number;
-  metSoFar: number;
-  harvested: number;
-  removed: number;
-  left: number;
-  fixed: number;
-  uptake: number;
-  luxury: number;
-  clearedOn: number | null;
-  /** what the seasons before this one came to; empty where a run keeps no layers */
-  readonly earlier: PlantingSeason[];
-  readonly arrears: Arrears;
-  needToday: number;
-  uptakeToday: number;
-  fixedToday: number;
-}
-
-/** Share of what a planting wanted so far that it got, luxury apart, 0-1. */
-export const demandMetOf = ({ needSoFar, metSoFar }: GrowingPlanting): number =>
-  needSoFar > 0 ? Math.min(1, metSoFar / needSoFar) : 0;
 
 /** Compost and the like, g N/m2. */
 export interface SlowMaterial {
@@ -168,129 +98,12 @@ export interface DayReport extends WaterDay {
   soilNormalisedDay: number;
 }
 
-/** Nitrogen of compost and the like that is neither free nor part of the soil, g N/m2. */
-const slowNitrogen = (slow: SlowMaterial): number =>
-  slow.topActive + slow.topInert + slow.dugActive + slow.topQuick + slow.dugQuick;
-
 /** Dry matter that still lies on top [kg/m2]. */
 export function lyingDry(state: BedState): number {
   const { classes } = state;
   let dry = state.slow.lyingDry;
   for (let at = 0; at < classes.length; at++) dry += classes[at]!.lyingDry;
   return dry;
-}
-
-export const poolIndex: Readonly<Record<Pool, number>> = Object.fromEntries(
-  pools.map((pool, index) => [pool, index]),
-) as Record<Pool, number>;
-
-/** Place beside the pools for what comes from and goes to outside; what is in it means nothing. */
-const outside = pools.length;
-export const isOutside = (pool: number): boolean => pool === outside;
-
-/** A flow and the places of the pools it leaves and enters. */
-export interface Way {
-  readonly flow: FlowIndex;
-  readonly from: number;
-  readonly to: number;
-}
-
-const poolByName: Readonly<Record<string, number>> = poolIndex;
-/** by index of `flowKinds`; a pool that is `isOutside` is none */
-export const ways: readonly Way[] = flowKinds.map(({ from, to }, flow) => ({
-  flow,
-  from: poolByName[from] ?? outside,
-  to: poolByName[to] ?? outside,
-}));
-
-/** Throws for a flow that is not in the list. */
-export const wayOf = (from: Place, to: Place, why: string): Way => ways[flowIndex(from, to, why)]!;
-
-/**
- * A pool that was emptied to the last gram can stand a few rounding errors below nothing, and a
- * share of it then flows backwards by as much: with kilograms of nitrogen on a square metre by some
- * 1e-11. Anything over the line that the balance itself is held to is a mistake of ours.
- */
-const roundingGrams = 1e-9;
-
-/**
- * Moves nitrogen: the only way a pool changes. Throws on a negative or unreal amount, because a
- * flow that runs backwards is a mistake of ours, not of the gardener.
- */
-export function move(
-  { nitrogen }: BedState,
-  flows: Float64Array,
-  { flow, from, to }: Way,
-  gramsPerM2: number,
-): void {
-  if (!(gramsPerM2 >= -roundingGrams)) runsBackwards(flow, gramsPerM2);
-  flows[flow]! += gramsPerM2;
-  nitrogen[from]! -= gramsPerM2;
-  nitrogen[to]! += gramsPerM2;
-}
-
-// by itself, so that `move` stays small enough to be compiled into those who move
-function runsBackwards(flow: number, gramsPerM2: number): never {
-  throw new Error(`Flow ${flow} of ${gramsPerM2} g/m2`);
-}
-
-/** What a planting wants in a season [g per m2 of planted ground]. */
-export const needOfSeason = (crop: CropInput, season: GrowthSeason | undefined): number =>
-  season?.isRegrowth === true ? crop.need * (1 - crop.rootShare) : crop.need;
-
-/** Stood before the season that the run begins in: with roots and a crown. */
-const isEstablished = (planting: PlantingInput): boolean =>
-  planting.seasons?.[0]?.isRegrowth === true;
-
-/** A planting on the morning of the run's first day; one of earlier years holds its crown's nitrogen. */
-function startingPlanting(
-  planting: PlantingInput,
-  plan: RunPlan,
-  lowerDepth: number,
-): GrowingPlanting {
-  const { share, seasons, clearingDay, nodulesSeen } = planting;
-  const crop = ownCrop(planting.crop);
-  const first = seasons?.[0];
-  const crown = isEstablished(planting) ? crop.rootShare * crop.need * share : 0;
-  return {
-    input: planting,
-    crop,
-    share,
-    startsOn: planting.standsSince ?? planting.startDay,
-    clearsOn: clearingDay ?? Infinity,
-    nodules: nodulesSeen === false ? null : crop.legume,
-    staysForYears: seasons !== undefined,
-    curve: needCurve(crop),
-    clock: ownClock(first ?? planting),
-    season: 0,
-    need: needOfSeason(crop, first),
-    fullReach: reachShare(crop.fullRootDepth, topDepth, lowerDepth),
-    logsHarvest: seasons
-      ? plan.pickedSeasons.has(seasonName(planting.id, 0))
-      : plan.pickedPlantings.has(planting.id),
-    standing: false,
-    done: false,
-    degreeDays: 0,
-    progress: 0,
-    wanted: 0,
-    rootDepth: isEstablished(planting) ? crop.fullRootDepth : 0,
-    nitrogen: crown,
-    crown,
-    needSoFar: 0,
-    metSoFar: 0,
-    harvested: 0,
-    removed: 0,
-    left: 0,
-    fixed: 0,
-    uptake: 0,
-    luxury: 0,
-    clearedOn: null,
-    earlier: [],
-    arrears: [],
-    needToday: 0,
-    uptakeToday: 0,
-    fixedToday: 0,
-  };
 }
 
 /**
@@ -382,57 +195,4 @@ export function startingState(
       soilNormalisedDay: 0,
     },
   };
-}
-
-/**
- * Sum of all pools with those held as carbon recomputed **from the carbon**, g N/m2. Comparing it
- * with start + in - out shows a leak in either bookkeeping.
- */
-export function nitrogenOnHand(state: BedState): number {
-  let sum = 0;
-  for (const item of state.classes)
-    sum += residueNitrogen(item) + microbeNitrogen(item) + humusNitrogen(item);
-  sum += slowNitrogen(state.slow);
-  for (const planting of state.plantings) sum += planting.nitrogen;
-  for (const pool of [
-    'coverFree',
-    'soilOrganic',
-    'youngHumus',
-    'mineralTop',
-    'mineralLower',
-  ] as const)
-    sum += state.nitrogen[poolIndex[pool]]!;
-  return sum;
-}
-
-/** Largest difference between a pool kept by flows and the same pool from carbon or plants, g N/m2. */
-export function bookkeepingDifference(state: BedState): number {
-  let cover = 0;
-  let dug = 0;
-  const carbonPools = { R: [0, 0], B: [0, 0], H: [0, 0] };
-  for (const item of state.classes) {
-    const side = item.placement === 'laid' ? 0 : 1;
-    carbonPools.R[side]! += residueNitrogen(item);
-    carbonPools.B[side]! += microbeNitrogen(item);
-    carbonPools.H[side]! += humusNitrogen(item);
-  }
-  const n = state.nitrogen;
-  cover = Math.max(
-    Math.abs(n[poolIndex.coverResidue]! - carbonPools.R[0]!),
-    Math.abs(n[poolIndex.coverMicrobes]! - carbonPools.B[0]!),
-    Math.abs(n[poolIndex.coverHumus]! - carbonPools.H[0]!),
-  );
-  dug = Math.max(
-    Math.abs(n[poolIndex.dugResidue]! - carbonPools.R[1]!),
-    Math.abs(n[poolIndex.dugMicrobes]! - carbonPools.B[1]!),
-    Math.abs(n[poolIndex.dugHumus]! - carbonPools.H[1]!),
-  );
-  const slow = slowNitrogen(state.slow);
-  const plants = state.plantings.reduce((sum, planting) => sum + planting.nitrogen, 0);
-  return Math.max(
-    cover,
-    dug,
-    Math.abs(n[poolIndex.slow]! - slow),
-    Math.abs(n[poolIndex.crop]! - plants),
-  );
 }

@@ -1,4 +1,4 @@
-import type { GrowingPlanting } from './bedState';
+import type { GrowingPlanting } from './growingPlanting';
 
 /**
  * Nitrogen that stays below when the tops go [g/m2]: the roots' share of all the plant held, and of

@@ -1,6 +1,7 @@
 import { lyingCarbon, type ResidueClass } from '../cover/residueClass';
 import { stepFreely, stepStarved } from '../cover/tieUp';
-import { move, poolIndex, type BedState, wayOf } from './bedState';
+import type { BedState } from './bedState';
+import { move, poolIndex, wayOf } from './ways';
 import type { Coefficients } from './coefficients';
 
 const { coverFree, mineralTop } = poolIndex;

@@ -8,7 +8,8 @@ import {
 } from '../cover/residueClass';
 import { classBelow, joinSpent } from '../cover/spentClasses';
 import { coverWaterCapacity } from '../cover/wetness';
-import { lyingDry, move, poolIndex, type BedState, wayOf } from './bedState';
+import { lyingDry, type BedState } from './bedState';
+import { move, poolIndex, wayOf } from './ways';
 import type { LayerInput } from './input';
 
 const { coverFree } = poolIndex;

@@ -4,14 +4,9 @@ import { fixationStage, nitrateSuppression } from '../crop/fixation';
 import { carryArrears, luxuryWanted, payArrears, uptakeLimit, wantedOn } from '../crop/need';
 import { canopyShare, cropCoefficient, degreeDays, reachShare, rootDepthAt } from '../crop/stages';
 import { topDepth } from '../soil/water';
-import {
-  demandMetOf,
-  move,
-  poolIndex,
-  type BedState,
-  type GrowingPlanting,
-  wayOf,
-} from './bedState';
+import type { BedState } from './bedState';
+import { demandMetOf, type GrowingPlanting } from './growingPlanting';
+import { move, poolIndex, wayOf } from './ways';
 import { crownOf } from './crown';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';

@@ -1,16 +1,10 @@
 import { coverFraction } from '../cover/wetness';
 import { availableLowerShare, availableShare } from '../soil/water';
-import {
-  bookkeepingDifference,
-  demandMetOf,
-  isOutside,
-  lowerDepthFor,
-  nitrogenOnHand,
-  startingState,
-  type BedState,
-  type LyingLayer,
-  ways,
-} from './bedState';
+import { startingState, type BedState, type LyingLayer } from './bedState';
+import { bookkeepingDifference, nitrogenOnHand } from './bookkeeping';
+import { demandMetOf } from './growingPlanting';
+import { lowerDepthFor } from './runPlan';
+import { isOutside, ways } from './ways';
 import { stepDay } from './day';
 import { flowKinds, pools, type Pool } from './flows';
 import type { BedSeason } from './input';

@@ -2,15 +2,9 @@ import type { DayNumber } from '../days';
 import { classFor } from '../cover/residueClass';
 import { reachShare } from '../crop/stages';
 import { topDepth } from '../soil/water';
-import {
-  demandMetOf,
-  move,
-  needOfSeason,
-  poolIndex,
-  wayOf,
-  type BedState,
-  type GrowingPlanting,
-} from './bedState';
+import type { BedState } from './bedState';
+import { demandMetOf, needOfSeason, type GrowingPlanting } from './growingPlanting';
+import { move, poolIndex, wayOf } from './ways';
 import { crownOf } from './crown';
 import { ownClock } from './ownCrop';
 import { layTops } from './dayPlants';

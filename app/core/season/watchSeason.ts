@@ -1,11 +1,7 @@
 import { availableShare } from '../soil/water';
-import {
-  demandMetOf,
-  poolIndex,
-  startingState,
-  type BedState,
-  type GrowingPlanting,
-} from './bedState';
+import { startingState, type BedState } from './bedState';
+import { demandMetOf, type GrowingPlanting } from './growingPlanting';
+import { poolIndex } from './ways';
 import { stepDay } from './day';
 import { flowIndex, flowKinds } from './flows';
 import type { BedSeason } from './input';

@@ -1,14 +1,8 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { classFor } from '../../../app/core/cover/residueClass';
-import {
-  bookkeepingDifference,
-  move,
-  nitrogenOnHand,
-  poolIndex,
-  startingState,
-  wayOf,
-  type BedState,
-} from '../../../app/core/season/bedState';
+import { startingState, type BedState } from '../../../app/core/season/bedState';
+import { bookkeepingDifference, nitrogenOnHand } from '../../../app/core/season/bookkeeping';
+import { move, poolIndex, wayOf } from '../../../app/core/season/ways';
 import { flowKinds, pools } from '../../../app/core/season/flows';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { bareBed, firstOf2013, fruitingCrop, planted } from './handMadeBed';

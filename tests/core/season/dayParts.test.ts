@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { poolIndex } from '../../../app/core/season/bedState';
+import { poolIndex } from '../../../app/core/season/ways';
 import { flowIndex, type Pool } from '../../../app/core/season/flows';
 import { runSeason } from '../../../app/core/season/season';
 import { leachedShare } from '../../../app/core/soil/leaching';

@@ -1,9 +1,6 @@
-import {
-  type BedState,
-  lowerDepthFor,
-  poolIndex,
-  startingState,
-} from '../../../app/core/season/bedState';
+import { type BedState, startingState } from '../../../app/core/season/bedState';
+import { lowerDepthFor } from '../../../app/core/season/runPlan';
+import { poolIndex } from '../../../app/core/season/ways';
 import { type DayReport, stepDay } from '../../../app/core/season/day';
 import { flowIndex, flowKinds, type Place, type Pool } from '../../../app/core/season/flows';
 import type { BedSeason, SeasonWeather } from '../../../app/core/season/input';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { classFor } from '../../../app/core/cover/residueClass';
-import { poolIndex, startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/bedState';
+import { poolIndex } from '../../../app/core/season/ways';
 import { stepDay } from '../../../app/core/season/day';
 import { flowIndex, flowKinds } from '../../../app/core/season/flows';
 import type { BedSeason, LayerInput, PlantingInput } from '../../../app/core/season/input';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { lowerDepthFor, startingState, type BedState } from '../../../app/core/season/bedState';
+import { startingState, type BedState } from '../../../app/core/season/bedState';
+import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { advancePlants, feedPlants, harvestPlants } from '../../../app/core/season/dayPlants';
 import { flowIndex, flowKinds } from '../../../app/core/season/flows';
 import type { BedEvent, BedSeason, PlantingInput } from '../../../app/core/season/input';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayFromParts, yearOf } from '../../../app/core/days';
-import { lowerDepthFor, startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/bedState';
+import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';
 import { makeDraws } from '../../../app/core/season/draws/columns';
 import { carriedRelease } from '../../../app/core/season/draws/carriedRelease';

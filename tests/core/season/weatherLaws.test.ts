@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flowIndex, flowKinds, pools } from '../../../app/core/season/flows';
-import { lowerDepthFor, poolIndex, startingState } from '../../../app/core/season/bedState';
-import { runPlan } from '../../../app/core/season/runPlan';
+import { startingState } from '../../../app/core/season/bedState';
+import { poolIndex } from '../../../app/core/season/ways';
+import { lowerDepthFor, runPlan } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';
 import type { BedSeason, SeasonWeather } from '../../../app/core/season/input';
 import { runSeason } from '../../../app/core/season/season';

@@ -55,6 +55,9 @@ function ranksIn(blocks: readonly Draws[], name: string): Float64Array {
   return all;
 }
 
+/** Outcomes that lie no further apart differ by less than is ever shown: their ranks mean nothing (ours). */
+const alike = 1e-6;
+
 /**
  * The three quantities whose draws go with an outcome most, strongest first.
  *
@@ -69,7 +72,9 @@ export function mattersMost(
   outcome: Float64Array,
   weights: Float64Array,
 ): readonly Influence[] {
-  if (outcome.every((value) => value === outcome[0])) return [];
+  const [first = 0] = outcome;
+  if (outcome.every((value) => Math.abs(value - first) <= alike * Math.max(1, Math.abs(first))))
+    return [];
   const quantities = [
     ...spread.coefficients,
     ...Object.values(spread.layers).flatMap(({ mass, nitrogen, acting, ready, slow }) =>
