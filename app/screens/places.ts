@@ -11,6 +11,7 @@ export const gardenPage = onDemand(
   'Garden',
   async () => (await import('./garden/GardenPage')).GardenPage,
 );
+export const lawnPage = onDemand('Lawn', async () => (await import('./lawn/LawnPage')).LawnPage);
 export const tables = onDemand('Tables', async () => (await import('./tables/Tables')).Tables);
 export const guideDialog = onDemand(
   '',
@@ -24,7 +25,7 @@ export const ownGarden = onDemand(
   'Your garden in five answers',
   async () => (await import('./first/OwnGarden')).OwnGarden,
 );
-const parts = [ownGarden, beds, bedPage, gardenPage, tables, guideDialog, aboutDialog];
+const parts = [ownGarden, beds, bedPage, gardenPage, lawnPage, tables, guideDialog, aboutDialog];
 
 /** Brings one part after the other while the window has nothing else to do. */
 export function bringPlaces(): void {

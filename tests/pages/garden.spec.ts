@@ -33,7 +33,8 @@ test('weighing a bag changes past mowings typed in bags, in one step', async ({ 
 });
 
 test('an area in feet is kept in metres', async ({ garden }) => {
-  await openGarden(garden);
+  await openSample(garden);
+  await goTo(garden, 'Lawn');
   await thing(garden, 'Back lawn').locator('> summary').click();
   const area = thing(garden, 'Back lawn').getByLabel(/How big/);
   await expect(area).toHaveValue('220 m2');
@@ -47,7 +48,8 @@ test('an area in feet is kept in metres', async ({ garden }) => {
 });
 
 test('what is in use says by what, and stays', async ({ garden }) => {
-  await openGarden(garden);
+  await openSample(garden);
+  await goTo(garden, 'Lawn');
   await thing(garden, 'Back lawn').locator('> summary').click();
   await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
   await expect(thing(garden, 'Back lawn').getByRole('alert')).toContainText(

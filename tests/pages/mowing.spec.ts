@@ -119,7 +119,7 @@ test('a stop takes a second step, and can be undone', async ({ garden }) => {
 
 test('what was put on a lawn is asked before its first use', async ({ garden }) => {
   await openSample(garden);
-  await goTo(garden, 'Garden');
+  await goTo(garden, 'Lawn');
   await garden.getByRole('button', { name: 'Add a lawn' }).click();
   await goTo(garden, 'This week');
   await garden.getByRole('radio', { name: 'Lawn', exact: true }).check();

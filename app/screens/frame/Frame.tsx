@@ -7,7 +7,7 @@ import { Dialogs } from './Dialogs';
 import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
-import { bedPage, beds, bringPlaces, gardenPage, tables } from '../places';
+import { bedPage, beds, bringPlaces, gardenPage, lawnPage, tables } from '../places';
 import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';
@@ -57,6 +57,8 @@ export function Frame() {
           <DeskProvider key={openings}>
             {place === 'garden' ? (
               <gardenPage.Part />
+            ) : place === 'lawn' ? (
+              <lawnPage.Part />
             ) : place === 'tables' ? (
               <tables.Part />
             ) : place === 'beds' ? (

@@ -16,6 +16,7 @@ const placesNow: readonly {
 }[] = [
   { place: 'this week', words: 'This week', icon: 'barrow' },
   { place: 'beds', words: 'Beds', icon: 'bed' },
+  { place: 'lawn', words: 'Lawn', icon: 'lawn' },
   { place: 'tables', words: 'Tables', icon: 'packet' },
   { place: 'garden', words: 'Garden', icon: 'garden' },
 ];

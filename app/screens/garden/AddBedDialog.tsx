@@ -9,7 +9,7 @@ import type { Bed } from '../../document/schema';
 import { amountFailureSentence, editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { nameFor } from './LawnsPart';
+import { nameFor } from '../nameFor';
 
 /** A new bed is asked for its name, its size and its past before it is there; the rest has a usual answer. */
 export function AddBedDialog(props: {

@@ -20,7 +20,7 @@ import { wetnessChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
-import { nameFor } from './LawnsPart';
+import { nameFor } from '../nameFor';
 import { Thing } from './Thing';
 
 /** What clippings are caught and carried in; weighing one makes every sum better. */

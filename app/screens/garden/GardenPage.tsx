@@ -1,14 +1,12 @@
 import { BedsPart } from './BedsPart';
 import { ContainersPart } from './ContainersPart';
 import { FilePart } from './FilePart';
-import { LawnsPart } from './LawnsPart';
 import { PlacePart } from './PlacePart';
 import { StockPart } from './StockPart';
 import { showPart } from './wantedPart';
 
 const parts = [
   { id: 'garden-place', words: 'Place and units', Part: PlacePart },
-  { id: 'garden-lawns', words: 'Lawns', Part: LawnsPart },
   { id: 'garden-containers', words: 'Bags and buckets', Part: ContainersPart },
   { id: 'garden-beds', words: 'Beds and plantings', Part: BedsPart },
   { id: 'garden-stock', words: 'Heap and stores', Part: StockPart },

@@ -31,7 +31,7 @@ import {
 import { materialGroups } from '../lists';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
-import { nameFor } from './LawnsPart';
+import { nameFor } from '../nameFor';
 import { OfferFinding } from './OfferFinding';
 
 type Sprayed = 'nothing' | 'forbids' | 'something' | 'unknown';

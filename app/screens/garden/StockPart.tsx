@@ -21,7 +21,7 @@ import { useShown, type Shown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useReadingContext, useToday } from '../useReadingContext';
-import { nameFor } from './LawnsPart';
+import { nameFor } from '../nameFor';
 import { SourceTicks } from './SourceTicks';
 import { OfferDialog } from './OfferDialog';
 import { StockBooks } from './StockBooks';

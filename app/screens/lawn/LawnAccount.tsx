@@ -17,10 +17,10 @@ export function LawnAccount({ lawn }: { readonly lawn: Lawn }) {
   const today = useToday();
   const outlook = useMemo(() => lawnOutlook(garden, lawn.id, today), [garden, lawn.id, today]);
   return (
-    <>
+    <div className="lawn-account">
       <p>{lawnRatioSentence(outlook)}</p>
       <p>{lawnTakenSentence(outlook.taken, units.nitrogenPerArea)}</p>
       <p>{lawnCostSentence(outlook)}</p>
-    </>
+    </div>
   );
 }

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
-import { Disclosure } from '../../controls/Disclosure';
 import { DateField } from '../../controls/DateField';
 import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
@@ -13,9 +12,9 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useToday } from '../useReadingContext';
-import { LawnAccount } from './LawnAccount';
-import { SourceTicks } from './SourceTicks';
-import { Thing } from './Thing';
+import { SourceTicks } from '../garden/SourceTicks';
+import { Thing } from '../garden/Thing';
+import { nameFor } from '../nameFor';
 
 /** Lawns: how large, what grass, and what was put on them. */
 export function LawnsPart() {
@@ -61,14 +60,6 @@ export function LawnsPart() {
       </div>
     </>
   );
-}
-
-/** "Lawn", "Lawn 2": a name that is still free. */
-export function nameFor(taken: readonly string[], name: string): string {
-  if (!taken.includes(name)) return name;
-  let count = 2;
-  while (taken.includes(`${name} ${count}`)) count += 1;
-  return `${name} ${count}`;
 }
 
 function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
@@ -144,9 +135,6 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           onChange={(hazards) => change({ hazards })}
         />
       </div>
-      <Disclosure summary="What it gave, and what taking it costs" quiet>
-        <LawnAccount lawn={lawn} />
-      </Disclosure>
       <p>
         {treatedWords(lawn.treatment, shown)}{' '}
         <button

@@ -1,0 +1,194 @@
+import { useId, useRef, useState } from 'react';
+import type { ChartUnits } from '../../words/chartUnits';
+import { dayShort } from '../../words/chartFormat';
+import {
+  growthText,
+  lawnChartWords as words,
+  lawnFinding,
+  type GrowthUnit,
+} from '../../words/lawnChartWords';
+import { Scroller } from '../Scroller';
+import { calendarStretches } from '../season/calendar';
+import { useWidth } from '../useWidth';
+import { lawnGeometry, type LawnChartData } from './geometry';
+
+export interface LawnChartProps extends LawnChartData {
+  readonly name: string;
+  readonly unit: GrowthUnit;
+  readonly units: Pick<ChartUnits, 'dayFirst'>;
+  /** measured against its kind; 1 is as usual */
+  readonly ratio: number;
+  readonly learntFrom: number;
+}
+
+/** The yield of a lawn through the season as blades of grass, with what was really mown over it. */
+export function LawnChart(props: LawnChartProps) {
+  const { unit, units, weeks, today } = props;
+  const id = useId();
+  const box = useRef<HTMLDivElement>(null);
+  const width = Math.max(280, useWidth(box, 900));
+  const [isTable, setTable] = useState(false);
+  const drawing = lawnGeometry(props, width);
+  const best = weeks.reduce(
+    (most, one) => (one.typical > (most?.typical ?? 0) ? one : most),
+    null as (typeof weeks)[number] | null,
+  );
+  const pxPerDay = (drawing.right - drawing.left) / (props.lastDay - props.firstDay + 1);
+  const months = calendarStretches(
+    'season',
+    { from: props.firstDay, to: props.lastDay },
+    units,
+    pxPerDay,
+  );
+  const rest = weeks
+    .filter(({ from }) => from > today)
+    .reduce((sum, { typical }) => sum + typical, 0);
+  const { floor, top, left, right, todayX } = drawing;
+  return (
+    <figure className="chart lawn-chart" aria-labelledby={`${id}-name`}>
+      <figcaption>
+        <h3 id={`${id}-name`}>{words.title}</h3>
+        <p className="chart-finding">
+          {lawnFinding(
+            {
+              best: best && { amount: best.typical, when: dayShort(best.from + 3, units) },
+              mowings: props.learntFrom,
+              ratio: props.ratio,
+              rest,
+            },
+            unit,
+          )}
+        </p>
+      </figcaption>
+      <Scroller box={box} className="chart-scroll" label={`${words.title}: ${props.name}`}>
+        <svg
+          className="chart-drawing"
+          viewBox={`0 0 ${width} ${drawing.height}`}
+          width={width}
+          height={drawing.height}
+          aria-hidden="true"
+          focusable="false"
+        >
+          <text className="chart-title-small" x={left} y={14}>
+            {unit.aWeek}
+          </text>
+          {drawing.ticks.map(({ value, y }) => (
+            <g key={value}>
+              <path className="chart-grid" d={`M${left} ${y} H${right}`} />
+              <text className="chart-number chart-number-left" x={left - 8} y={y} dy="0.35em">
+                {value}
+              </text>
+            </g>
+          ))}
+          <path className="lawn-band" d={drawing.band} />
+          {drawing.blades.map(({ path, isAhead, from }) => (
+            <path
+              key={from}
+              className={isAhead ? 'lawn-blade lawn-blade-ahead' : 'lawn-blade'}
+              d={path}
+            />
+          ))}
+          <path className="lawn-usual" d={drawing.usual} />
+          {drawing.cuts.map((cut) => (
+            <g key={cut.day}>
+              <path
+                className="lawn-cut-side"
+                d={`M${cut.x} ${cut.y} V${floor} M${cut.x + cut.width} ${cut.y} V${floor}`}
+              />
+              <path className="lawn-cut" d={`M${cut.x} ${cut.y} h${cut.width}`} />
+            </g>
+          ))}
+          {drawing.marks.map(({ x, day }) => (
+            <path key={day} className="lawn-cut" d={`M${x - 5} ${floor - 10} l5 8 l5 -8`} />
+          ))}
+          <path className="chart-axis" d={`M${left} ${floor} H${right}`} />
+          <path className="lawn-today" d={`M${todayX} ${top - 8} V${floor}`} />
+          <text className="chart-label chart-label-strong lawn-today-word" x={todayX + 4} y={top}>
+            {words.today}
+          </text>
+          {months.map(({ from, to, label }) => (
+            <text
+              key={from}
+              className="chart-number lawn-month"
+              x={(drawing.x(from) + drawing.x(to + 1)) / 2}
+              y={floor + 18}
+            >
+              {label}
+            </text>
+          ))}
+        </svg>
+      </Scroller>
+      <ul className="plain-list lawn-key small">
+        <li>
+          <svg width="26" height="16" aria-hidden="true" focusable="false">
+            <path className="lawn-blade" d="M8 15 Q9 8 14 2 Q14 9 16 15 Z" />
+          </svg>
+          {words.expected}
+        </li>
+        <li>
+          <svg width="26" height="16" aria-hidden="true" focusable="false">
+            <path className="lawn-band" d="M0 3 H26 V13 H0 Z" />
+          </svg>
+          {words.band}
+        </li>
+        <li>
+          <svg width="26" height="16" aria-hidden="true" focusable="false">
+            <path className="lawn-usual" d="M0 8 H26" />
+          </svg>
+          {words.usual}
+        </li>
+        <li>
+          <svg width="26" height="16" aria-hidden="true" focusable="false">
+            <path className="lawn-cut-side" d="M3 5 V16 M23 5 V16" />
+            <path className="lawn-cut" d="M3 5 H23" />
+          </svg>
+          {words.mown}
+        </li>
+      </ul>
+      <div className="chart-tools">
+        <button
+          type="button"
+          className="button-small"
+          aria-expanded={isTable}
+          aria-controls={`${id}-table`}
+          onClick={() => setTable(!isTable)}
+        >
+          {isTable ? words.hideTable : words.table}
+        </button>
+      </div>
+      {isTable && (
+        <Scroller id={`${id}-table`} className="table-scroll" label={`Weeks of ${props.name}`}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Week from</th>
+                <th scope="col">Expected</th>
+                <th scope="col">Likely</th>
+                <th scope="col">As its kind</th>
+                <th scope="col">Mown, a week</th>
+              </tr>
+            </thead>
+            <tbody>
+              {weeks.map(({ from, low, typical, high, usual }) => {
+                const cut = props.cuts.find(
+                  (one) => one.from !== null && one.from <= from + 6 && one.day >= from,
+                );
+                return (
+                  <tr key={from}>
+                    <th scope="row">{dayShort(from, units)}</th>
+                    <td>{growthText(typical, unit)}</td>
+                    <td>
+                      {growthText(low, unit)} to {growthText(high, unit)}
+                    </td>
+                    <td>{growthText(usual, unit)}</td>
+                    <td>{cut?.aWeek == null ? '–' : growthText(cut.aWeek, unit)}</td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        </Scroller>
+      )}
+    </figure>
+  );
+}

@@ -1,0 +1,123 @@
+import { scaleLinear } from 'd3-scale';
+import type { DayNumber } from '../../core/days';
+
+export interface LawnChartData {
+  readonly firstDay: DayNumber;
+  readonly lastDay: DayNumber;
+  readonly today: DayNumber;
+  /** one a week; in the unit of `unit` */
+  readonly weeks: readonly {
+    readonly from: DayNumber;
+    readonly low: number;
+    readonly typical: number;
+    readonly high: number;
+    readonly usual: number;
+  }[];
+  readonly cuts: readonly {
+    readonly from: DayNumber | null;
+    readonly day: DayNumber;
+    readonly aWeek: number | null;
+  }[];
+}
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface LawnGeometry {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly floor: number;
+  readonly top: number;
+  readonly todayX: number;
+  readonly ticks: readonly { readonly value: number; readonly y: number }[];
+  /** blades of grass, one a week, each as tall as what is expected to grow in it */
+  readonly blades: readonly {
+    readonly path: string;
+    readonly isAhead: boolean;
+    readonly from: DayNumber;
+  }[];
+  /** the likely range: from its low to its high, week by week */
+  readonly band: string;
+  /** as its kind usually grows */
+  readonly usual: string;
+  /** each mowing as what grew a week, over the days it grew: as wide as those days, as high as the weekly growth */
+  readonly cuts: readonly (Box & { readonly day: DayNumber })[];
+  /** mowings whose days of growth are not known */
+  readonly marks: readonly { readonly x: number; readonly day: DayNumber }[];
+  readonly x: (day: DayNumber) => number;
+  readonly y: (value: number) => number;
+}
+
+const margin = { left: 44, right: 16, top: 26, bottom: 30 } as const;
+const height = 230;
+const week = 7;
+
+/** A blade that leans a little, now to one side, now to the other, its tip at the value. */
+const blade = (x: number, floor: number, tip: number, half: number, lean: number): string =>
+  `M${x - half} ${floor} Q${x - half * 0.6} ${(floor + tip) / 2} ${x + lean} ${tip} ` +
+  `Q${x + half * 0.8} ${(floor + tip) / 2} ${x + half} ${floor} Z`;
+
+/**
+ * Places of the yield chart: days run from left to right, growth of a week upwards. Pure, so that
+ * every length can be held against the data.
+ */
+export function lawnGeometry(data: LawnChartData, width: number): LawnGeometry {
+  const left = margin.left;
+  const right = width - margin.right;
+  const floor = height - margin.bottom;
+  const { top } = margin;
+  const highest = Math.max(
+    ...data.weeks.map(({ high, usual }) => Math.max(high, usual)),
+    ...data.cuts.map(({ aWeek }) => aWeek ?? 0),
+    1e-9,
+  );
+  const y = scaleLinear([0, highest], [floor, top]).nice(4);
+  const x = scaleLinear([data.firstDay, data.lastDay + 1], [left, right]);
+  const half = Math.max(1, ((right - left) / data.weeks.length) * 0.36);
+  const middle = (from: DayNumber): number => x(Math.min(from + week / 2, data.lastDay + 1));
+  const along = (of: (one: LawnChartData['weeks'][number]) => number): string =>
+    data.weeks.map((one) => `${middle(one.from)} ${y(of(one))}`).join(' L');
+  const back = [...data.weeks]
+    .reverse()
+    .map((one) => `${middle(one.from)} ${y(one.low)}`)
+    .join(' L');
+  return {
+    width,
+    height,
+    left,
+    right,
+    floor,
+    top,
+    todayX: x(data.today + 1),
+    ticks: y.ticks(4).map((value) => ({ value, y: y(value) })),
+    blades: data.weeks.map(({ from, typical }, at) => ({
+      path: blade(middle(from), floor, y(typical), half, half * (at % 2 === 0 ? 0.5 : -0.5)),
+      isAhead: from > data.today,
+      from,
+    })),
+    band: data.weeks.length > 0 ? `M${along(({ high }) => high)} L${back} Z` : '',
+    usual: data.weeks.length > 0 ? `M${along(({ usual }) => usual)}` : '',
+    cuts: data.cuts.flatMap(({ from, day, aWeek }) =>
+      from === null || aWeek === null
+        ? []
+        : [
+            {
+              day,
+              x: x(from),
+              y: y(aWeek),
+              width: x(day + 1) - x(from),
+              height: floor - y(aWeek),
+            },
+          ],
+    ),
+    marks: data.cuts.flatMap(({ from, day }) => (from === null ? [{ day, x: x(day + 0.5) }] : [])),
+    x: (day) => x(day),
+    y: (value) => y(value),
+  };
+}
