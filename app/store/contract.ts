@@ -266,6 +266,11 @@ export interface GardenActions {
 
   /** rain, watering, harvest, soil test, rake off, dig in */
   logEvent(event: New<GardenEvent>): Edited<string>;
+  /** mowings and readings of the rain gauge from a list, all in one step */
+  bringList(
+    mowings: readonly MowingDraft[],
+    rain: readonly { readonly date: string; readonly millimetres: number }[],
+  ): Edited;
   editEvent(event: GardenEvent): Edited;
   deleteEvent(id: string): Edited;
 

@@ -51,6 +51,14 @@ export const stepNames = {
   deleteLayer: (bed: string) => `Delete a layer on ${bed}`,
   answerTreatment: (source: string) => `Say what was put on ${source}`,
   logEvent: (kind: EventKind, bed: string) => eventSteps[kind].log(bed),
+  bringList: (mowings: number, rain: number) =>
+    [
+      mowings > 0 ? `${String(mowings)} ${mowings === 1 ? 'mowing' : 'mowings'}` : '',
+      rain > 0 ? `${String(rain)} ${rain === 1 ? 'reading' : 'readings'} of rain` : '',
+    ]
+      .filter(Boolean)
+      .join(' and ')
+      .replace(/^/, 'Bring in '),
   editEvent: (kind: EventKind, bed: string) => `Change ${eventSteps[kind].thing(bed)}`,
   deleteEvent: (kind: EventKind, bed: string) => `Delete ${eventSteps[kind].thing(bed)}`,
   plant: (how: 'sown' | 'planted', what: string) => `${how === 'sown' ? 'Sow' : 'Plant'} ${what}`,

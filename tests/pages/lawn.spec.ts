@@ -21,3 +21,28 @@ test('a lawn’s growth is told, drawn and listed, and moves when a mowing goes'
   await goTo(garden, 'Lawn');
   await expect(back.getByText(/^Learnt from 8 mowings/)).toBeVisible();
 });
+
+test('mowings pasted from a spreadsheet are looked at first, and undone as one', async ({
+  garden,
+}) => {
+  await openSample(garden);
+  await goTo(garden, 'Lawn');
+  await garden.getByRole('button', { name: 'Mowings from a spreadsheet…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Mowings from a spreadsheet' });
+  await dialog
+    .getByLabel('The cells')
+    .fill(
+      'Date\tLawn\tBags\n2013-06-02\tFront lawn\t1\n2013-06-09\tFront lawn\t1 1/2\n2013-06-10\tSide lawn\t2\n2013-06-15\tBack lawn\t3',
+    );
+  // sampleMowings.ts: Back lawn was mown on 15 June
+  await expect(
+    dialog.getByText('2 of 4 lines can be brought in; 1 is there already; 1 cannot be read.'),
+  ).toBeVisible();
+  await expect(dialog.getByText(/^There is no lawn called “Side lawn”/)).toBeVisible();
+  await dialog.getByRole('button', { name: 'Bring in 2' }).click();
+  await expect(dialog).toHaveCount(0);
+  const front = garden.getByRole('region', { name: 'Front lawn' });
+  await expect(front.getByText(/^Learnt from 1 mowing/)).toBeVisible();
+  await garden.keyboard.press('Control+z');
+  await expect(front.getByText(/^Nothing is known of this lawn yet/)).toBeVisible();
+});

@@ -7,6 +7,7 @@ import { climateOf, climates, climateStanding } from '../../tables/climates';
 import { monthWord } from '../../words/chartFormat';
 import { twoFigures } from '../../words/figures';
 import { editFailureSentence } from '../../words/messages';
+import { PasteDialog } from '../PasteDialog';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { BringWeatherDialog } from './BringWeatherDialog';
@@ -21,7 +22,7 @@ export function WeatherPart() {
   const editNormals = useMowings((state) => state.editNormals);
   const [refused, setRefused] = useState<string | null>(null);
   const [chosen, setChosen] = useState('');
-  const [open, setOpen] = useState<'bring' | 'thermometer' | null>(null);
+  const [open, setOpen] = useState<'bring' | 'thermometer' | 'rain' | null>(null);
   const { normals, days } = garden.weather;
   const station = climateOf(chosen);
   const temperature = (celsius: number) =>
@@ -41,6 +42,9 @@ export function WeatherPart() {
         </button>
         <button type="button" className="button" onClick={() => setOpen('thermometer')}>
           Look at the thermometer…
+        </button>
+        <button type="button" className="button" onClick={() => setOpen('rain')}>
+          Rain from a spreadsheet…
         </button>
       </div>
       <Disclosure summary="The months in use" quiet>
@@ -117,6 +121,7 @@ export function WeatherPart() {
         )}
       </Disclosure>
       {open === 'bring' && <BringWeatherDialog onClose={() => setOpen(null)} />}
+      {open === 'rain' && <PasteDialog kind="rain" onClose={() => setOpen(null)} />}
       {open === 'thermometer' && <ThermometerDialog onClose={() => setOpen(null)} />}
     </div>
   );

@@ -1,3 +1,5 @@
+import { useState } from 'react';
+import { PasteDialog } from '../PasteDialog';
 import { useGarden } from '../store';
 import { LawnAccount } from './LawnAccount';
 import { LawnGrowth } from './LawnGrowth';
@@ -6,6 +8,7 @@ import { LawnsPart } from './LawnsPart';
 /** What the lawns grow, what was taken off them, what that costs them, and what they are. */
 export function LawnPage() {
   const { lawns } = useGarden();
+  const [isPasting, setPasting] = useState(false);
   return (
     <div className="page">
       <div className="page-head">
@@ -16,6 +19,11 @@ export function LawnPage() {
             costs.
           </p>
         </div>
+        {lawns.length > 0 && (
+          <button type="button" className="button" onClick={() => setPasting(true)}>
+            Mowings from a spreadsheet…
+          </button>
+        )}
       </div>
       {lawns.length === 0 && <p>There is no lawn yet. Add the first one below.</p>}
       {lawns.map((lawn) => (
@@ -33,6 +41,7 @@ export function LawnPage() {
         </div>
         <LawnsPart />
       </section>
+      {isPasting && <PasteDialog kind="mowings" onClose={() => setPasting(false)} />}
     </div>
   );
 }

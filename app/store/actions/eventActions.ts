@@ -7,7 +7,7 @@ import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './chan
 
 type EventActions = Pick<
   GardenActions,
-  'logEvent' | 'editEvent' | 'deleteEvent' | 'answerTreatment'
+  'logEvent' | 'bringList' | 'editEvent' | 'deleteEvent' | 'answerTreatment'
 >;
 
 /** Rain, watering, picks, tests, raking and digging; and what was put on a lawn or stock. */
@@ -30,6 +30,19 @@ export function eventActions(tools: ActionTools): EventActions {
         },
         id,
       );
+    },
+
+    bringList: (mowings, rain) => {
+      const open = openGarden(tools);
+      if (!open.ok) return open;
+      const mowingId = freshIds('mowing', open.value.mowings);
+      const eventId = freshIds('event', open.value.events);
+      return tools.edit(stepNames.bringList(mowings.length, rain.length), (garden) => {
+        for (const draft of mowings)
+          garden.mowings.push({ id: mowingId(), ...draft, rest: { to: 'undecided' } });
+        for (const { date, millimetres } of rain)
+          garden.events.push({ id: eventId(), kind: 'rain gauge', date, millimetres });
+      });
     },
 
     editEvent: (event) => {

@@ -230,6 +230,12 @@ test('lawn', async ({ garden }) => {
   await garden.locator('.thing > summary').filter({ hasText: 'Back lawn' }).click();
   await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
   await look(garden, 'lawn, its weeks as a table, a deletion refused');
+  await garden.getByRole('button', { name: 'Mowings from a spreadsheet…' }).click();
+  await garden
+    .getByLabel('The cells')
+    .fill('3/4/2013\tBack lawn\t2 bags\n2013-06-01\tBack lawn\tlots');
+  await expect(garden.getByText('0 of 2 lines can be brought in; 2 cannot be read.')).toBeVisible();
+  await look(garden, 'mowings pasted, none of them understood');
 });
 
 test('garden', async ({ garden, folder }) => {

@@ -1,0 +1,221 @@
+import { useMemo, useState } from 'react';
+import {
+  pastedKey,
+  readPasted,
+  type DateOrder,
+  type PastedKind,
+  type PastedLine,
+} from '../amounts/readPasted';
+import { Scroller } from '../charts/Scroller';
+import { useAnnounce, useHeardAtRest } from '../controls/Announcer';
+import { ChoiceRow } from '../controls/ChoiceRow';
+import { Dialog } from '../controls/Dialog';
+import { DialogEnd } from '../controls/DialogEnd';
+import { Field } from '../controls/Field';
+import { textFromDay } from '../core/days';
+import type { Garden } from '../document/schema';
+import { editFailureSentence } from '../words/messages';
+import { pastedRefusalSentence, pastedSummary, pastedWords } from '../words/pastedWords';
+import { useShown } from './shown';
+import { useGarden, useMowings } from './store';
+import { useReadingContext, useToday } from './useReadingContext';
+
+/** Lines drawn; further ones are counted. */
+const mostDrawn = 200;
+
+/** What the garden has already, by the same key. */
+const knownKeys = (garden: Garden, kind: PastedKind): ReadonlySet<string> =>
+  new Set(
+    kind === 'mowings'
+      ? garden.mowings.map(({ date, lawnId }) => `${date} ${lawnId}`)
+      : garden.events.flatMap((event) => (event.kind === 'rain gauge' ? [event.date] : [])),
+  );
+
+/**
+ * Mowings or rain pasted from a spreadsheet: looked at line by line before anything is kept, then
+ * brought in as one step. What the garden has already is left as it is.
+ */
+export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose: () => void }) {
+  const { kind, onClose } = props;
+  const garden = useGarden();
+  const context = useReadingContext();
+  const today = useToday();
+  const announce = useAnnounce();
+  const bringList = useMowings((state) => state.bringList);
+  const [text, setText] = useState('');
+  const [order, setOrder] = useState<DateOrder | null>(null);
+  const [wasAsked, setWasAsked] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const words = pastedWords[kind];
+  const pasted = useMemo(
+    () => readPasted(text, kind, { ...context, today }, order),
+    [text, kind, context, today, order],
+  );
+  const asks = pasted.asksDateOrder || wasAsked;
+  const known = useMemo(() => knownKeys(garden, kind), [garden, kind]);
+  const told = useMemo(() => {
+    const seen = new Set<string>();
+    return pasted.lines.map((line) => {
+      if (!line.read.ok) return { line, fate: 'refused' as const };
+      const key = pastedKey(line.read.entry);
+      // a lawn mown twice on a day is believed; a gauge has one reading a day
+      const isKnown = known.has(key) || (kind === 'rain' && seen.has(key));
+      seen.add(key);
+      return { line, fate: isKnown ? ('known' as const) : ('new' as const) };
+    });
+  }, [pasted, known, kind]);
+  const count = (fate: (typeof told)[number]['fate']) =>
+    told.filter((one) => one.fate === fate).length;
+  const summary =
+    text.trim() === ''
+      ? ''
+      : pastedSummary({
+          lines: pasted.lines.length,
+          new: count('new'),
+          known: count('known'),
+          refused: count('refused'),
+          leftOut: pasted.leftOut,
+        });
+  useHeardAtRest(summary, 'pasted list');
+
+  const keep = () => {
+    const entries = told.flatMap(({ line, fate }) =>
+      fate === 'new' && line.read.ok ? [line.read.entry] : [],
+    );
+    if (entries.length === 0)
+      return setRefused('There is nothing to bring in yet. Paste lines with a day and an amount.');
+    const result = bringList(
+      entries.flatMap((entry) =>
+        entry.kind === 'mowing'
+          ? [
+              {
+                date: textFromDay(entry.day),
+                lawnId: entry.lawnId,
+                amount: entry.amount,
+                wetness: entry.wetness,
+                kind: null,
+              },
+            ]
+          : [],
+      ),
+      entries.flatMap((entry) =>
+        entry.kind === 'rain'
+          ? [{ date: textFromDay(entry.day), millimetres: entry.millimetres }]
+          : [],
+      ),
+    );
+    if (!result.ok) return setRefused(editFailureSentence(result.error));
+    announce(
+      `Brought in: ${entries.length} ${words.noun[entries.length === 1 ? 0 : 1]}. Undo takes all of them back.`,
+    );
+    onClose();
+  };
+
+  return (
+    <Dialog title={words.title} wide onClose={onClose}>
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep();
+        }}
+      >
+        <Field label="The cells" hint={words.hint} echo={summary || undefined}>
+          {(links) => (
+            <textarea
+              {...links}
+              data-focus-first
+              rows={6}
+              spellCheck={false}
+              value={text}
+              onChange={(event) => {
+                setText(event.target.value);
+                setRefused(null);
+              }}
+            />
+          )}
+        </Field>
+        {asks && (
+          <ChoiceRow
+            legend="Which way round are dates such as 3/4/2013?"
+            choices={[
+              { value: 'day first', label: 'day first' },
+              { value: 'month first', label: 'month first' },
+            ]}
+            value={order}
+            onChoose={(chosen) => {
+              setWasAsked(true);
+              setOrder(chosen);
+            }}
+          />
+        )}
+        {told.length > 0 && (
+          <Scroller className="table-scroll paste-lines" label="What was understood, line by line">
+            <table>
+              <thead>
+                <tr>
+                  <th scope="col">Line</th>
+                  <th scope="col">Understood as</th>
+                </tr>
+              </thead>
+              <tbody>
+                {told.slice(0, mostDrawn).map(({ line, fate }) => (
+                  <tr key={line.number}>
+                    <th scope="row">{line.number}</th>
+                    <td>
+                      <Understood line={line} isKnown={fate === 'known'} garden={garden} />
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Scroller>
+        )}
+        {told.length > mostDrawn && (
+          <p className="small soft">And {told.length - mostDrawn} further lines.</p>
+        )}
+        {garden.garden.isSample && told.length > 0 && (
+          <p className="small">This is the sample garden: your own list belongs in your own.</p>
+        )}
+        <DialogEnd
+          refused={refused}
+          keep={count('new') > 0 ? `Bring in ${count('new')}` : 'Bring in'}
+          onCancel={onClose}
+        />
+      </form>
+    </Dialog>
+  );
+}
+
+/** A line as it will be kept, or why it will not. */
+function Understood(props: {
+  readonly line: PastedLine;
+  readonly isKnown: boolean;
+  readonly garden: Garden;
+}) {
+  const shown = useShown();
+  const { read, cells } = props.line;
+  if (!read.ok)
+    return (
+      <>
+        <span className="soft">{cells.filter(Boolean).join(' · ')}</span>
+        <br />
+        <span className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          {pastedRefusalSentence(read.refusal, shown.dayField)}
+        </span>
+      </>
+    );
+  const { entry } = read;
+  const what =
+    entry.kind === 'rain'
+      ? shown.estimate(entry.millimetres, shown.units.rain)
+      : `${entry.amount.text}, ${entry.wetness}, ${props.garden.lawns.find(({ id }) => id === entry.lawnId)?.name ?? ''}`;
+  return (
+    <>
+      {shown.dayField(entry.day)}: {what}
+      {props.isKnown && <span className="soft"> (there already: left as it is)</span>}
+    </>
+  );
+}
