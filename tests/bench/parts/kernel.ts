@@ -16,6 +16,7 @@ const rounds = 9;
 const runsPerRound = 300;
 const agreement = 1e-9;
 const longBeds = 5;
+const longRunsPerRound = 30;
 
 const partsOfADay: readonly (readonly [string, string])[] = [
   ['start', 'the first morning'],
@@ -66,8 +67,13 @@ export const part: BenchPart = {
       apart = Math.max(apart, largestDifference(input, port.days(file)));
     // with seasons that turn, and raking and digging in what lies
     const long = drawsQuestions(bigGarden({ beds: longBeds, years: 10, seed: 2 }), 1, 1);
-    for (const { input } of long)
-      apart = Math.max(apart, largestDifference(input, port.days(port.write(input, 'long'))));
+    const longRuns = long.map(({ input }) => ({
+      input,
+      file: port.write(input, `long ${input.bedId}`),
+      run: runner(input),
+    }));
+    for (const { input, file } of longRuns)
+      apart = Math.max(apart, largestDifference(input, port.days(file)));
     say(`largest difference ${apart.toExponential(1)}`);
     if (!(apart <= agreement))
       throw new Error(`The C port is not the engine: ${apart} apart, at most ${agreement} wanted`);
@@ -91,8 +97,23 @@ export const part: BenchPart = {
     const ratio = median(measured.map(({ ours, port: other }) => ours / other));
     const fastest = median(measured.map((sums) => sums.oursFastest / sums.portFastest));
     const spread = measured.map(({ ours, port: other }) => ours / other);
+    const ours = micro((sums) => sums.ours);
+    const theirs = micro((sums) => sums.port);
     const days = beds.reduce((sum, { input }) => sum + input.lastDay - input.firstDay + 1, 0);
 
+    // the two in turn again, a bed and year of a log of ten years
+    const longYears = longRuns.length * 10;
+    for (const { run } of longRuns) timed(run, longRunsPerRound);
+    const longMeasured = Array.from({ length: rounds }, () => {
+      const sums = { ours: 0, port: 0 };
+      for (const { run, file } of longRuns) {
+        sums.ours += timed(run, longRunsPerRound).average / longYears / 1000;
+        sums.port += port.time(file, longRunsPerRound).average / longYears / 1000;
+      }
+      return sums;
+    });
+    const longOurs = median(longMeasured.map((sums) => sums.ours));
+    const longPort = median(longMeasured.map((sums) => sums.port));
     const own = await profileParts(() => {
       for (let at = 0; at < 2 * runsPerRound; at++) for (const { run } of beds) run();
     });
@@ -100,8 +121,6 @@ export const part: BenchPart = {
     for (const { file } of beds)
       for (const [key, share] of port.parts(file, 20 * runsPerRound))
         other.set(key, (other.get(key) ?? 0) + share / beds.length);
-    const ours = micro((sums) => sums.ours);
-    const theirs = micro((sums) => sums.port);
     const rest = partsOfADay.map(([key, words]) => {
       const here = (own.get(key) ?? 0) * ours;
       const there = (other.get(key) ?? 0) * theirs;
@@ -125,6 +144,20 @@ ${table(
       micro((sums) => sums.oursFastest).toFixed(1),
       micro((sums) => sums.portFastest).toFixed(1),
       fastest.toFixed(2),
+      '',
+    ],
+    [
+      'a year of ten [µs]',
+      longOurs.toFixed(1),
+      longPort.toFixed(1),
+      (longOurs / longPort).toFixed(2),
+      '',
+    ],
+    [
+      'a year of ten / one year',
+      (longOurs / ours).toFixed(2),
+      (longPort / theirs).toFixed(2),
+      '',
       '',
     ],
   ],
