@@ -20,6 +20,7 @@ import { cautionFacts } from './cautionFacts';
 import { lawnHeldBack } from './lawnHeldBack';
 import { lawnOutlook, type LawnOutlook } from './lawnOutlook';
 import { materialById } from './materialValues';
+import { nothingLaid } from './nothingLaid';
 import type { Application, Bed, Garden, Lawn, Mowing } from './schema';
 import { layerInput } from './seasonInput';
 
@@ -255,6 +256,19 @@ function leafBagOf(garden: Garden): number | null {
   return null;
 }
 
+/** What is wished; beds where nothing is laid this week are left out, whatever was asked for them. */
+function wishesToday(garden: Garden, today: DayNumber, wishes: PlanWishes): PlanWishes {
+  const none = new Set(nothingLaid(garden, today).map(({ bedId }) => bedId));
+  if (none.size === 0) return wishes;
+  return {
+    ...wishes,
+    pins: [
+      ...wishes.pins.filter(({ bedId }) => !none.has(bedId)),
+      ...[...none].map((bedId) => ({ bedId, sourceId: null, litres: 0 })),
+    ],
+  };
+}
+
 /**
  * What the weekly plan is made from: every bed as it is, what is cut and waiting, what stands in
  * the stores, and what the lawns are expected to bring in the coming weeks.
@@ -285,6 +299,9 @@ export function planQuestion(
     beds: garden.beds.map(({ id, steps }) => ({
       bedId: id,
       steps,
+      isWalkedToday: garden.applications.some(
+        ({ bedId, date }) => bedId === id && dayOf(date) === today,
+      ),
       question: bedQuestion(garden, id, today),
     })),
     sources: making
@@ -297,7 +314,7 @@ export function planQuestion(
     lawns: coming.map(({ lawn }) => lawn),
     heapStockId: garden.stock.find(({ role }) => role === 'heap')?.id ?? null,
     leafBagLitres: leafBagOf(garden),
-    wishes,
+    wishes: wishesToday(garden, today, wishes),
     limits,
     weights: planWeights,
   };

@@ -323,6 +323,8 @@ export const eventSchema = z.discriminatedUnion('kind', [
       .optional(),
   }),
   lookSchema,
+  /** the week's plan asked for something on this bed and the gardener laid nothing */
+  z.strictObject({ ...eventBase, kind: z.literal('nothing laid'), bedId: id }),
 ]);
 
 /** [date, lowest deg C, highest deg C, rain mm]; null where the day's value is missing. */

@@ -188,6 +188,7 @@ function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
       }
       case 'soil test':
       case 'look and dig':
+      case 'nothing laid':
         return [];
     }
   });

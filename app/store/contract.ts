@@ -244,11 +244,27 @@ export interface GardenActions {
   ): Result<null, RestFailure>;
   logBacklog(backlog: BacklogDraft): Edited<{ readonly mowings: number }>;
 
-  /** checks stops first; several drafts are one undoable step. Answers the new application ids */
+  /**
+   * Checks stops first; several drafts are one undoable step, in which the beds `without` are written
+   * down as left out this week. Answers the new application ids.
+   */
   layIt(
     drafts: readonly LayingDraft[],
     option?: 'without cautions',
+    without?: readonly string[],
   ): Promise<Result<readonly string[], LayFailure>>;
+  /**
+   * What the week's plan says, as one undoable step: its layings, checked for stops first, and where
+   * the rest of a mowing goes. Clippings that are held back go on no heap this way.
+   */
+  doPlan(
+    drafts: readonly LayingDraft[],
+    rests: readonly { readonly mowingId: string; readonly rest: MowingRest }[],
+  ): Promise<Result<null, LayFailure | RestFailure>>;
+  /** nothing was or will be laid on these beds this week, whatever the plan says */
+  layNothing(bedIds: readonly string[]): Edited;
+  /** takes back `layNothing` for a bed, so far as it still holds */
+  countIn(bedId: string): Edited;
   editApplication(id: string, changes: Partial<Omit<Application, 'id'>>): Edited;
   deleteApplication(id: string): Edited;
 

@@ -15,7 +15,7 @@ export interface WeekPlan {
   /** why it failed, in the engine's words, for a "why" line */
   readonly reason: string | null;
   readonly progress: PlanProgress | null;
-  /** by `stopPlan`; until `wantPlan` is called again none is made */
+  /** by `stopPlan`; until `resumePlan` none is made */
   readonly isStopped: boolean;
 }
 
@@ -27,9 +27,11 @@ export interface PlanSlice {
   wantPlan(): void;
   /** that place was left: what is under way is stopped, what was made stays until the garden changes */
   leavePlan(): void;
-  /** stops what is under way until it is asked for again */
+  /** stops what is under way; no change and no visit starts it again until `resumePlan` */
   stopPlan(): void;
-  /** "none here" (litres 0, no source), "just so much of this"; null takes the pin out */
+  /** the person asked for it: after a stop, a failure, or sooner than it would come by itself */
+  resumePlan(): void;
+  /** "just so much of this" (or, with no source, of anything); null takes the pin out */
   pinPlan(bedId: string, sourceId: string | null, litres: number | null): void;
   /** null: as many beds as it takes */
   setBedsADay(beds: number | null): void;

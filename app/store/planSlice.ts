@@ -108,12 +108,16 @@ export function planDoor(
       const { plan } = read();
       if (!isWanted) planner.warm();
       isWanted = true;
-      if (plan.isStopped) put({ isStopped: false });
       const isFresh = plan.state === 'ready' && !plan.isBehind;
-      if (!isFresh) return ask(0);
+      // the beds themselves come first: what they say is what people look for
+      if (!isFresh) return ask(planPauseMilliseconds);
       const { garden } = read();
       const lacksOdds = plan.answer?.lines.some(({ odds }) => odds === null) ?? false;
       if (garden && plan.answer && lacksOdds) void count(garden, plan.answer);
+    },
+    resumePlan: () => {
+      put({ isStopped: false });
+      ask(0);
     },
     leavePlan: () => {
       isWanted = false;

@@ -223,6 +223,30 @@ export function restWords({ place, not }: RestChoice, names: PlanNames): string 
   }
 }
 
+/** The same as a button: it is written down as done. */
+export function restActWords({ place }: RestChoice, names: PlanNames): string {
+  switch (place.to) {
+    case 'lawn':
+      return 'Spread back on the lawn';
+    case 'heap':
+      return `Put on ${place.stockId === null ? 'a heap' : names.stock(place.stockId)}`;
+    case 'dry and store':
+      return 'Dried and kept';
+  }
+}
+
+/** What one press writes down besides the layers: where the rest of each mowing goes. */
+export const restsWords = (choices: readonly RestChoice[], names: PlanNames): string => {
+  const homes = choices.map(({ place }) =>
+    place.to === 'heap' && place.stockId !== null
+      ? `on ${names.stock(place.stockId)}`
+      : place.to === 'lawn'
+        ? 'on the lawn'
+        : 'dried and kept',
+  );
+  return homes.length === 0 ? '' : `the rest ${listed([...new Set(homes)])}`;
+};
+
 /** What to collect of a lawn's next mowing. */
 export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber): string {
   const lawn = names.lawn(advice.lawnId);

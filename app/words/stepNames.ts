@@ -24,6 +24,10 @@ const eventSteps: Readonly<
     log: (bed) => `Look at ${bed}`,
     thing: (bed) => `a look at ${bed}`,
   },
+  'nothing laid': {
+    log: (bed) => `Lay nothing on ${bed}`,
+    thing: (bed) => `“nothing laid” on ${bed}`,
+  },
 };
 
 /** Names of steps, as in "Undo: Lay on Gate bed". */
@@ -47,6 +51,12 @@ export const stepNames = {
     mowings === 1 ? 'Add 1 earlier mowing' : `Add ${String(mowings)} earlier mowings`,
   lay: (beds: readonly string[]) =>
     beds.length === 1 ? `Lay on ${beds[0] ?? ''}` : `Lay on ${String(beds.length)} beds`,
+  doPlan: () => 'Do what the plan says',
+  layNothing: (beds: readonly string[]) =>
+    beds.length === 1
+      ? `Lay nothing on ${beds[0] ?? ''}`
+      : `Lay nothing on ${String(beds.length)} beds`,
+  countIn: (bed: string) => `Count ${bed} in again`,
   editLayer: (bed: string) => `Change a layer on ${bed}`,
   deleteLayer: (bed: string) => `Delete a layer on ${bed}`,
   answerTreatment: (source: string) => `Say what was put on ${source}`,

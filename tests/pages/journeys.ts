@@ -6,6 +6,17 @@ export async function openSample(garden: Page): Promise<void> {
   await garden.getByRole('button', { name: 'Look round Sorrel Lane' }).click();
   await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
   await bedsAreReckoned(garden);
+  await planIsMade(garden);
+}
+
+/** The part of This week that says what to do. */
+export const weekPlan = (garden: Page) =>
+  garden.getByRole('region', { name: 'What to do this week' });
+
+/** Waits until the week's plan, which is made by itself, rests on the garden as it is. */
+export async function planIsMade(garden: Page): Promise<void> {
+  // every bed is run several times over, beside all its imagined seasons
+  await expect(weekPlan(garden)).toHaveAttribute('data-plan', 'ready', { timeout: 45_000 });
 }
 
 export async function bedsAreReckoned(garden: Page): Promise<void> {

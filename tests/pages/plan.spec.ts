@@ -1,68 +1,101 @@
-// The week's plan: asked for, explained, laid, changed, and worked out anew.
+// The week's plan: made by itself, explained, done or not done or done otherwise, and worked out anew.
 import type { Page } from '@playwright/test';
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { openSample } from './journeys';
+import { openSample, planIsMade, weekPlan } from './journeys';
 
-const plan = (garden: Page) => garden.getByRole('region', { name: 'What to do this week' });
 const line = (garden: Page, bed: string) =>
-  plan(garden)
+  weekPlan(garden)
     .getByRole('listitem')
     .filter({ has: garden.getByRole('heading', { name: bed }) });
 
-async function workItOut(garden: Page) {
-  await plan(garden).getByRole('button', { name: 'Work out a plan' }).click();
-  // the solver is loaded and every bed is run several times over
-  await expect(plan(garden).getByRole('heading', { name: 'Lay today' })).toBeVisible({
-    timeout: 45_000,
-  });
-}
-
 test.beforeEach(({ garden }) => openSample(garden));
+
+test('a mowing of three bags is logged, shared out and accepted in four actions', async ({
+  garden,
+}) => {
+  const plan = weekPlan(garden);
+  await listen(garden);
+  await garden.getByLabel('What came off?').click();
+  await garden.keyboard.type('3 bags');
+  await garden.keyboard.press('Enter');
+  await hear(garden, 'Logged: 3 bags from Back lawn');
+  // the plan answers by itself, and is what one looks at next
+  await expect(plan.getByRole('heading', { name: 'What to do this week' })).toBeFocused();
+  await planIsMade(garden);
+  await expect(plan.getByText(/^Clippings of Back lawn: /)).toHaveCount(2);
+  await plan.getByRole('button', { name: 'I did all of this' }).click();
+  await expect(plan.getByText(/^Laid on .*Far bed.* and the rest on Heap\. Undo/)).toBeVisible();
+  await planIsMade(garden);
+  // every kilogram of both mowings of today ends somewhere, and it is told beside the plan
+  const went = plan.getByRole('listitem').filter({ hasText: 'Today, Back lawn' });
+  await expect(went).toHaveCount(2);
+  await expect(went.filter({ hasText: 'Far bed' })).toContainText(/Far bed .* bags.*Heap .*bag/);
+  await expect(plan.getByText('in hand')).toHaveCount(0);
+  await expect(garden.getByRole('button', { name: 'Undo: Do what the plan says' })).toBeVisible();
+});
 
 test('feeds the hungry bed, says why, and is written down as laid in one undoable step', async ({
   garden,
 }) => {
-  await listen(garden);
-  await workItOut(garden);
-  await hear(garden, /^The plan is there\. .*Far bed: \d+ .*buckets? of clippings of Back lawn/);
   const far = line(garden, 'Far bed');
   await expect(far).toContainText(/buckets? of clippings of Back lawn, about \d+ mm thick/);
   await expect(far).toContainText(/It is hungry \(short from 28 June\)/);
-  await expect(plan(garden).getByText(/Front lawn, today: leave it all lying/)).toBeVisible();
+  await expect(weekPlan(garden).getByText(/Front lawn, today: leave it all lying/)).toBeVisible();
+  await listen(garden);
   await far.getByRole('button', { name: 'Laid as planned: Far bed' }).click();
   await hear(garden, 'Laid on Far bed. Undo takes it back.');
   // made anew without what is laid now, and as it was once that is taken back
-  await expect(far).toHaveCount(0, { timeout: 45_000 });
+  await planIsMade(garden);
+  await expect(far).toHaveCount(0);
   await garden.keyboard.press('Control+z');
   await expect(far).toContainText('7 buckets of clippings', { timeout: 45_000 });
 });
 
-test('"nothing here" is kept to, and can be taken back', async ({ garden }) => {
-  await workItOut(garden);
-  await line(garden, 'Far bed').getByRole('button', { name: 'Nothing here: Far bed' }).click();
-  await expect(line(garden, 'Far bed')).toHaveCount(0, { timeout: 45_000 });
-  await plan(garden)
+test('"nothing here" is kept to, is one step to undo, and can be taken back', async ({
+  garden,
+}) => {
+  const far = line(garden, 'Far bed');
+  await far.getByRole('button', { name: 'Nothing here: Far bed' }).click();
+  await planIsMade(garden);
+  await expect(far).toHaveCount(0);
+  await garden.getByRole('button', { name: 'Undo: Lay nothing on Far bed' }).click();
+  await planIsMade(garden);
+  await expect(far).toHaveCount(1);
+
+  await weekPlan(garden).getByRole('button', { name: 'I did none of it' }).click();
+  await planIsMade(garden);
+  await expect(far).toHaveCount(0);
+  await weekPlan(garden)
     .getByText(/other beds, and the coming weeks/)
     .click();
-  await plan(garden).getByRole('button', { name: 'Count Far bed in again' }).click();
-  await expect(line(garden, 'Far bed')).toHaveCount(1, { timeout: 45_000 });
+  await weekPlan(garden).getByRole('button', { name: 'Count Far bed in again' }).click();
+  await planIsMade(garden);
+  await expect(far).toHaveCount(1);
 });
 
-test('an amount is changed in the form of the clippings in hand', async ({ garden }) => {
-  await workItOut(garden);
-  await line(garden, 'Far bed').getByRole('button', { name: 'Change the amount: Far bed' }).click();
-  const amount = garden.locator('[data-bed="bed-far"] input[type=text]');
-  await expect(amount).toHaveValue(/buckets$/);
-  await expect(amount).toBeFocused();
+test('what was laid otherwise is typed over the plan’s own amounts', async ({ garden }) => {
+  await line(garden, 'Far bed').getByRole('button', { name: 'Something else: Far bed' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Something else than on Far bed' });
+  await expect(dialog.getByLabel('How much?')).toHaveValue('11 1/2 buckets');
+  await dialog.getByLabel('On which bed?').selectOption('bed-squash');
+  await dialog.getByLabel('How much?').fill('2 buckets');
+  await dialog.getByRole('button', { name: 'Lay it', exact: true }).click();
+  await expect(dialog).toHaveCount(0);
+  await expect(garden.getByRole('button', { name: 'Undo: Lay on Squash hill' })).toBeVisible();
+  await planIsMade(garden);
+  // the bed that got nothing is left out this week, in the same step
+  await expect(line(garden, 'Far bed')).toHaveCount(0);
+  await garden.keyboard.press('Control+z');
+  await planIsMade(garden);
+  await expect(line(garden, 'Far bed')).toHaveCount(1);
 });
 
 test('the list to take outside is printed alone', async ({ garden }) => {
-  await workItOut(garden);
   await garden.evaluate(() => {
     window.print = () => undefined;
   });
-  await plan(garden).getByRole('button', { name: 'Print a list to take outside' }).click();
+  await weekPlan(garden).getByRole('button', { name: 'Print a list to take outside' }).click();
   await garden.emulateMedia({ media: 'print' });
   await expect(garden.getByRole('heading', { name: /^To take outside, / })).toBeVisible();
   await expect(garden.getByText(/Far bed: .* Laid: _/)).toBeVisible();
@@ -75,23 +108,26 @@ test('the list to take outside is printed alone', async ({ garden }) => {
 
 test('it is stopped while it is worked at, and asked for again', async ({ garden }) => {
   // both presses in the page itself: on a fast machine the plan is there before the second one comes
-  await plan(garden).evaluate((section) => {
-    const press = (words: string) => {
-      const found = [...section.querySelectorAll('button')].find(
-        ({ textContent }) => textContent === words,
-      );
-      found?.click();
-      return found !== undefined;
-    };
+  await weekPlan(garden).evaluate((section) => {
+    const stop = () =>
+      [...section.querySelectorAll('button')].find(({ textContent }) => textContent === 'Stop');
     return new Promise<void>((stopped) => {
       new MutationObserver((_changes, watch) => {
-        if (!press('Stop')) return;
+        const found = stop();
+        if (!found) return;
         watch.disconnect();
+        found.click();
         stopped();
       }).observe(section, { childList: true, subtree: true });
-      press('Work out a plan');
+      section.querySelector<HTMLElement>('[aria-label="Nothing here: Far bed"]')?.click();
     });
   });
-  await expect(plan(garden).getByRole('button', { name: 'Work out a plan' })).toBeVisible();
-  await workItOut(garden);
+  const again = weekPlan(garden).getByRole('button', { name: 'Work it out anew' });
+  await expect(again).toBeVisible();
+  await expect(
+    weekPlan(garden).getByText('This plan is of before your last change.'),
+  ).toBeVisible();
+  await again.click();
+  await planIsMade(garden);
+  await expect(line(garden, 'Far bed')).toHaveCount(0);
 });

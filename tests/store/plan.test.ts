@@ -60,7 +60,7 @@ describe('the week’s plan', () => {
     await time.pass(10_000);
     expect(asked).toHaveLength(0);
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     expect(plan().state).toBe('working');
     await answer();
     expect(plan()).toMatchObject({ state: 'ready', isBehind: false });
@@ -72,7 +72,7 @@ describe('the week’s plan', () => {
   test('is behind after a change, stays in sight, and is made anew after a pause', async () => {
     const { store, time, asked, plan, answer } = await opened();
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     await answer();
     const [bed] = store.getState().garden!.beds;
     store.getState().editBed(bed!.id, { areaM2: 7 });
@@ -90,7 +90,7 @@ describe('the week’s plan', () => {
     const { store, time, asked } = await opened();
     const bedId = store.getState().garden!.beds[0]!.id;
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     store.getState().pinPlan(bedId, 'stock S', 20);
     store.getState().pinPlan(bedId, 'stock T', 5);
     await time.pass(0);
@@ -108,25 +108,30 @@ describe('the week’s plan', () => {
     expect(asked.at(-1)?.wishes).toEqual({ pins: [], bedsADay: null, heights: { lawn: 'ankle' } });
   });
 
-  test('is stopped, and no change starts it again until it is wanted', async () => {
+  test('is stopped, and neither a change nor a visit starts it again until it is asked for', async () => {
     const { store, time, asked, plan, cancels } = await opened();
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     store.getState().stopPlan();
     expect(cancels()).toBe(1);
     expect(plan()).toMatchObject({ state: 'idle', isStopped: true });
     store.getState().editBed(store.getState().garden!.beds[0]!.id, { areaM2: 7 });
     await time.pass(10_000);
     expect(asked).toHaveLength(1);
+    store.getState().leavePlan();
     store.getState().wantPlan();
+    await time.pass(10_000);
+    expect(asked).toHaveLength(1);
+    store.getState().resumePlan();
     await time.pass(0);
     expect(asked).toHaveLength(2);
+    expect(plan()).toMatchObject({ state: 'working', isStopped: false });
   });
 
   test('ends when its place is left, and says when it failed', async () => {
     const { store, time, asked, plan, fail } = await opened();
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     store.getState().leavePlan();
     await settle();
     expect(plan().state).toBe('idle');
@@ -134,7 +139,7 @@ describe('the week’s plan', () => {
     await time.pass(10_000);
     expect(asked).toHaveLength(1);
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     await fail();
     expect(plan()).toMatchObject({ state: 'failed', reason: 'a test' });
   });

@@ -2,7 +2,7 @@ import type { DayNumber } from '../days';
 import { bedLimits } from './bedLimits';
 import type { BedStanding, LeftOutReason } from './answer';
 import type { MadePlan } from './makePlan';
-import { isPinned } from './ready';
+import { isPinned, isVisited } from './ready';
 import { noCaps, stepGain, stepOf } from './settle';
 
 /** Distance that the best of one step of anything would take away [g N]; 0 where nothing would. */
@@ -52,7 +52,7 @@ export function leftOutReason(
   const isHungry = before.supply < question.weights.lowShare * aim.need;
   const isBare = before.covered < question.limits.numbers['cover thin'];
   if (!isHungry && !isBare) return only({ kind: 'enough' });
-  const walks = today.filter((own, place) => own.size > 0 || ready.beds[place]!.pinned.length > 0);
+  const walks = today.filter((own, place) => own.size > 0 || isVisited(ready.beds[place]!));
   const gainWithAll = bestStep(plan, at, ready.litres);
   if (gainWithAll > 0) {
     const isFull = question.wishes.bedsADay !== null && walks.length >= question.wishes.bedsADay;

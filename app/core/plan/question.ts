@@ -53,6 +53,8 @@ export interface PlanBed {
   readonly question: BedQuestion;
   /** walk from the gate [steps]; null: not said, and taken as the mean of those that are */
   readonly steps: number | null;
+  /** something was laid there today already: walking there once more counts for nothing */
+  readonly isWalkedToday?: boolean;
 }
 
 /** How high the grass stands at a glance, before it is mown. */

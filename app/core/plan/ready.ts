@@ -124,6 +124,10 @@ function pinnedLayers(
   });
 }
 
+/** One walks there today anyway: for what is pinned, or one was there already. */
+export const isVisited = ({ pinned, bed }: ReadyBed): boolean =>
+  pinned.length > 0 || bed.isWalkedToday === true;
+
 export const layerIdOf = (sourceId: string, day: number, placement: Placement = 'laid'): string =>
   `plan ${sourceId} ${day}${placement === 'laid' ? '' : ` ${placement}`}`;
 

@@ -1,5 +1,5 @@
 import type { BedLimit } from './bedLimits';
-import { isPinned, type Ready } from './ready';
+import { isPinned, isVisited, type Ready } from './ready';
 import { noCaps, stepGain, stepOf, type Amounts, type Caps } from './settle';
 import { depthLine } from './fixedRules';
 
@@ -23,10 +23,11 @@ export function simpleAmounts(
     .map((_bed, at) => at)
     .sort((one, other) => lacks[other]! - lacks[one]! || one - other);
   let walks =
-    (question.wishes.bedsADay ?? Infinity) - beds.filter(({ pinned }) => pinned.length > 0).length;
+    (question.wishes.bedsADay ?? Infinity) - beds.filter(isVisited).length;
   for (const bed of hungriest) {
-    const { response, pinned } = beds[bed]!;
-    if (walks <= 0 && pinned.length === 0) continue;
+    const { response } = beds[bed]!;
+    const isOnTheWay = isVisited(beds[bed]!);
+    if (walks <= 0 && !isOnTheWay) continue;
     response.layers.forEach(({ day, source, blocked }, layer) => {
       if (day !== 0 || blocked !== null || isPinned(ready, bed, source)) return;
       const one = sources[source]!.oneMillimetre;
@@ -48,7 +49,7 @@ export function simpleAmounts(
         left[source]! -= step * response.areaM2;
       }
     });
-    if (result[bed]!.size > 0 && pinned.length === 0) walks -= 1;
+    if (result[bed]!.size > 0 && !isOnTheWay) walks -= 1;
   }
   return result;
 }

@@ -174,19 +174,21 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
                     Lay it on another bed…
                   </button>
                 )}
-                <button
-                  type="button"
-                  className="button-small"
-                  aria-label={`Change ${label}`}
-                  onClick={() => {
-                    if (layer) started({ kind: 'layer', layer });
-                    else if (event?.kind === 'rake off') started({ kind: 'rake', event });
-                    else if (event?.kind === 'look and dig') started({ kind: 'look', event });
-                    else if (event) started({ kind: 'event', event });
-                  }}
-                >
-                  Change
-                </button>
+                {event?.kind !== 'nothing laid' && (
+                  <button
+                    type="button"
+                    className="button-small"
+                    aria-label={`Change ${label}`}
+                    onClick={() => {
+                      if (layer) started({ kind: 'layer', layer });
+                      else if (event?.kind === 'rake off') started({ kind: 'rake', event });
+                      else if (event?.kind === 'look and dig') started({ kind: 'look', event });
+                      else if (event) started({ kind: 'event', event });
+                    }}
+                  >
+                    Change
+                  </button>
+                )}
                 <button
                   type="button"
                   className="button-small"
@@ -203,13 +205,11 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
       {open?.kind === 'lay' && (
         <Dialog title={`Lay something on ${bed.name}`} wide onClose={() => setOpen(null)}>
           <p className="small soft">
-            From the stores, or found and grown on the spot. Clippings of a mowing are laid from
-            This week, where every bag of it is accounted for.
+            Of what is cut and waiting, from the stores, or found and grown on the spot.
           </p>
           <LayForm
             what={null}
             bedId={bed.id}
-            available={null}
             onLaid={() => {
               setOpen(null);
               setDone(`Laid on ${bed.name}. It stands in the list below; undo takes it back.`);

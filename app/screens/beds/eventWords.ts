@@ -83,4 +83,9 @@ export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
     name: 'a look',
     line: only('look and dig', lookLine),
   },
+  'nothing laid': {
+    button: 'Nothing laid',
+    name: 'nothing laid',
+    line: only('nothing laid', () => 'Nothing laid, though the plan of that week had something'),
+  },
 };

@@ -8,9 +8,9 @@ import type { New } from '../../store/contract';
 import { amountFailureSentence } from '../../words/messages';
 import { nitrateFailureSentence } from '../../words/nitrateWords';
 
-/** What the event dialog can write down; a look at a bed has a dialog of its own. */
+/** What the event dialog can write down; a look at a bed has a dialog of its own, "nothing laid" needs none. */
 export type PlainEventKind = PlainEvent['kind'];
-export type PlainEvent = Exclude<GardenEvent, { kind: 'look and dig' }>;
+export type PlainEvent = Exclude<GardenEvent, { kind: 'look and dig' | 'nothing laid' }>;
 
 /** What a laboratory says of phosphorus and potassium, word for word. */
 export interface LabMinerals {

@@ -4,7 +4,7 @@ import { DateField } from '../../controls/DateField';
 import { textFromDay } from '../../core/days';
 import type { Application } from '../../document/schema';
 import type { LayingDraft, StopCaution } from '../../store/contract';
-import { unaskedSource } from '../../store/selectors';
+import { mowingAccount, unaskedSource } from '../../store/selectors';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { useDesk } from '../desk';
 import { useShown } from '../shown';
@@ -26,10 +26,10 @@ export interface LayFormProps {
   readonly bedId: string | null;
   /** first day it can have been laid, YYYY-MM-DD */
   readonly earliest?: string | undefined;
-  /** dry kilograms there are to lay; null where nobody counts */
-  readonly available: number | null;
-  /** the first line filled in, to be looked at once more before it is laid */
-  readonly filled?: LayRow;
+  /** the lines filled in, to be looked at once more before they are laid */
+  readonly filled?: readonly LayRow[];
+  /** beds for which the plan had something: those that get nothing here are written down as left out */
+  readonly insteadOn?: readonly string[];
   /** a bed that was asked for from elsewhere on the page, anew with every press */
   readonly wanted?: WantedBed | null;
   readonly onLaid: (applicationIds: readonly string[]) => void;
@@ -58,7 +58,7 @@ export function LayForm(props: LayFormProps) {
   const layIt = useMowings((state) => state.layIt);
   const announce = useAnnounce();
   const { filled: start } = props;
-  const first = () => [start ?? newRow(props.what ?? '', props.bedId ?? '')];
+  const first = () => start ?? [newRow(props.what ?? '', props.bedId ?? '')];
   const deskKey = `lay ${props.what ?? ''} ${props.bedId ?? ''}${start ? JSON.stringify(start) : ''}`;
   const [rows, setRows, clearRows] = useDesk<readonly LayRow[]>(deskKey, first);
   const [chosenDate, setDate] = useState<string | null>(null);
@@ -116,13 +116,13 @@ export function LayForm(props: LayFormProps) {
     amount?.select();
   });
 
-  const taken = props.what === null ? 0 : takenBy(read, props.what);
-  const mowing = garden.mowings.find(({ id }) => props.what === `mowing:${id}`);
-  const inHand = (dryKilograms: number) =>
-    mowing
-      ? partOfMowing(garden, mowing, dryKilograms, shown)
-      : `${shown.estimate(dryKilograms, shown.units.mass)} dry`;
-  const over = props.available !== null && taken > props.available * 1.005 ? taken : null;
+  /** mowings of which more would be laid than there is */
+  const over = garden.mowings.flatMap((mowing) => {
+    const taken = takenBy(read, `mowing:${mowing.id}`);
+    if (taken <= 0) return [];
+    const left = Math.max(0, mowingAccount(garden, mowing).leftDryKilograms);
+    return taken > left * 1.005 ? [{ mowing, taken, left }] : [];
+  });
   const change = (key: string, changes: Partial<LayRow>) =>
     setRows((now) => now.map((row) => (row.key === key ? { ...row, ...changes } : row)));
   const askFirstTrouble = () =>
@@ -137,7 +137,8 @@ export function LayForm(props: LayFormProps) {
 
   const lay = async (laid: readonly LayingDraft[], option?: 'without cautions') => {
     setBusy(true);
-    const result = await layIt(laid, option);
+    const without = (props.insteadOn ?? []).filter((id) => laid.every(({ bedId }) => bedId !== id));
+    const result = await layIt(laid, option, without);
     setBusy(false);
     if (result.ok) {
       const names = [
@@ -166,7 +167,7 @@ export function LayForm(props: LayFormProps) {
       askFirstTrouble();
       return;
     }
-    if (over !== null) return;
+    if (over.length > 0) return;
     const source = unasked();
     if (source) setQuestion({ kind: 'treatment', of: source });
     else void lay(drafts);
@@ -218,13 +219,13 @@ export function LayForm(props: LayFormProps) {
           <TroubleReason reason={preview.reason} />
         </div>
       )}
-      {over !== null && props.available !== null && (
-        <p role="alert" className="field-trouble">
+      {over.map(({ mowing, taken, left }) => (
+        <p key={mowing.id} role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          That is more than there is: {inHand(over)}, of {inHand(props.available)} in hand. Lay
-          less, or change what was mown.
+          That is more than there is: {partOfMowing(garden, mowing, taken, shown)}, of{' '}
+          {partOfMowing(garden, mowing, left, shown)} in hand. Lay less, or change what was mown.
         </p>
-      )}
+      ))}
       {refused && (
         <p role="alert" className="field-trouble">
           {refused}

@@ -8,7 +8,7 @@ import { amountWords } from '../amountWords';
 import { conditionChoices, placementChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { useReadingContext } from '../useReadingContext';
+import { useReadingContext, useToday } from '../useReadingContext';
 import { BedEffect } from './BedEffect';
 import { materialFrom } from '../../document/materialValues';
 import { sourceOfRow, type LayRow, type Lying, type ReadRow } from './layRows';
@@ -33,6 +33,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
   const { row, bed, troubles } = read;
   const garden = useGarden();
   const shown = useShown();
+  const today = useToday();
   const context = useReadingContext();
   const bedResults = useMowings((state) => state.bedResults);
   const from = sourceOfRow(row.what);
@@ -58,7 +59,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
           <PickOne
             label="What"
             value={row.what}
-            groups={whatGroups(garden)}
+            groups={whatGroups(garden, (date) => shown.dayNear(date, today))}
             onPick={(what) => onChange({ what })}
           />
         )}

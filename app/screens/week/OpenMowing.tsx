@@ -78,7 +78,6 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
               what={`mowing:${mowing.id}`}
               bedId={null}
               earliest={mowing.date}
-              available={account.leftDryKilograms}
               wanted={wanted}
               onLaid={() => requestAnimationFrame(() => heading.current?.focus())}
             />

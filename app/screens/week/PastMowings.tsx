@@ -11,7 +11,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { MowingDialog } from './MowingDialog';
-import { freshOf, partOfMowing } from './partOfMowing';
+import { MowingShares } from './MowingShares';
 
 const firstShown = 6;
 
@@ -51,13 +51,6 @@ export function PastMowings() {
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-interface Share {
-  readonly key: string;
-  readonly words: string;
-  readonly dryKilograms: number;
-  readonly kind: 'bed' | 'lawn' | 'heap' | 'open' | 'over';
-}
-
 function PastMowing({ mowing }: { readonly mowing: Mowing }) {
   const garden = useGarden();
   const shown = useShown();
@@ -70,8 +63,6 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
   const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
   const account = mowingAccount(garden, mowing);
   const whole = mowingMass(garden, mowing);
-  const shares = sharesOf(garden, mowing);
-  const weight = (dry: number) => shown.estimate(freshOf(garden, mowing, dry), shown.units.mass);
   const remove = () => {
     const result = deleteMowing(mowing.id);
     announce(
@@ -99,17 +90,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
           {shown.estimate(whole.freshKilograms, shown.units.mass)}
         </span>
       </p>
-      <ul className="plain-list shares">
-        {shares.map((share) => (
-          <li key={share.key} className={`share share-${share.kind}`}>
-            {share.words}{' '}
-            <span className="nowrap">
-              {partOfMowing(garden, mowing, share.dryKilograms, shown)}
-              <span className="soft"> ({weight(share.dryKilograms)})</span>
-            </span>
-          </li>
-        ))}
-      </ul>
+      <MowingShares mowing={mowing} />
       {held && <OneCaution caution={held} />}
       {account.leftShare < -0.02 && (
         <p className="small field-trouble">
@@ -151,41 +132,4 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
       {editing && <MowingDialog mowing={mowing} onClose={() => setEditing(false)} />}
     </article>
   );
-}
-
-function sharesOf(garden: ReturnType<typeof useGarden>, mowing: Mowing): readonly Share[] {
-  const { layers, gone, leftDryKilograms, leftShare, totalDryKilograms } = mowingAccount(
-    garden,
-    mowing,
-  );
-  const byBed = new Map<string, number>();
-  for (const layer of layers) {
-    // the account of the mowing as if this were its only layer
-    const dry = mowingAccount({ ...garden, applications: [layer] }, mowing).laidDryKilograms;
-    byBed.set(layer.bedId, (byBed.get(layer.bedId) ?? 0) + dry);
-  }
-  const onBeds = [
-    ...[...byBed].map(([bedId, dryKilograms]): Share => ({
-      key: bedId,
-      words: garden.beds.find(({ id }) => id === bedId)?.name ?? '',
-      dryKilograms,
-      kind: 'bed',
-    })),
-    ...gone.map(({ name, dryKilograms }, index): Share => ({
-      key: `gone ${index}`,
-      words: `${name}, a bed since deleted,`,
-      dryKilograms,
-      kind: 'bed',
-    })),
-  ];
-  if (leftShare <= 0.005 || totalDryKilograms <= 0) return onBeds;
-  const { rest } = mowing;
-  const words =
-    rest.to === 'lawn'
-      ? 'left on the lawn'
-      : rest.to === 'heap'
-        ? (garden.stock.find(({ id }) => id === rest.stockId)?.name ?? 'the heap')
-        : 'still in hand';
-  const kind = rest.to === 'undecided' ? 'open' : rest.to;
-  return [...onBeds, { key: 'rest', words, dryKilograms: leftDryKilograms, kind }];
 }

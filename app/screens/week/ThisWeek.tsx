@@ -31,6 +31,8 @@ export function ThisWeek() {
   const open = openMowings(garden);
   const [chosen, setChosen] = useState<string | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
+  /** counts how often a mowing was logged, which the plan answers */
+  const [looks, setLooks] = useState(0);
   const [wanted, setWanted] = useState<WantedBed | null>(null);
   const bedResults = useMowings((state) => state.bedResults);
   const [news, setNews] = useDesk<WeekBefore | null>('week news', () => null);
@@ -58,19 +60,22 @@ export function ThisWeek() {
       {news && news.to === shown.iso(today) && (
         <WeekNewsBlock before={news} onDismiss={() => setNews(null)} />
       )}
+      <section className="sheet not-printed" aria-labelledby="log">
+        <div className="section-head">
+          <h2 id="log">{open.length > 0 ? 'Mown again?' : 'Log a mowing'}</h2>
+        </div>
+        <LogMowing
+          onLogged={(id) => {
+            setChosen(id);
+            setLooks((now) => now + 1);
+          }}
+        />
+        <Disclosure summary="Catch up on earlier mowings in one line">
+          <BackLog />
+        </Disclosure>
+      </section>
+      <PlanSection looks={looks} />
       <Imagined />
-      <PlanSection
-        onChange={
-          inHand && !isHeld
-            ? (bedId, amount) =>
-                setWanted((now) => ({
-                  bedId,
-                  press: (now?.press ?? 0) + 1,
-                  advice: { amount, placement: 'laid' },
-                }))
-            : null
-        }
-      />
       <div className="two-columns">
         <Notices onLayHere={open.length > 0 && !isHeld ? layHere : null} />
         <div className="section">
@@ -97,20 +102,6 @@ export function ThisWeek() {
                 }}
               />
             ))}
-          </section>
-          <section className="sheet not-printed" aria-labelledby="log">
-            <div className="section-head">
-              <h2 id="log">{open.length > 0 ? 'Mown again?' : 'Log a mowing'}</h2>
-            </div>
-            <LogMowing
-              onLogged={(id) => {
-                setChosen(id);
-                setFresh(id);
-              }}
-            />
-            <Disclosure summary="Catch up on earlier mowings in one line">
-              <BackLog />
-            </Disclosure>
           </section>
         </div>
       </div>

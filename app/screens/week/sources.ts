@@ -1,6 +1,7 @@
 import type { PickGroup } from '../../controls/PickOne';
 import type { Garden } from '../../document/schema';
 import { materialById } from '../../document/materialValues';
+import { openMowings } from '../../store/selectors';
 import { materialGroups } from '../lists';
 
 const stockOptions = (garden: Garden, isWanted: (materialId: string) => boolean) =>
@@ -14,11 +15,22 @@ const found = (garden: Garden): PickGroup[] =>
     options: group.options.map((option) => ({ ...option, value: `elsewhere:${option.value}` })),
   }));
 
-/** Everything that can be laid without having been mown: the stores, then what is found on the spot. */
-export function whatGroups(garden: Garden): readonly PickGroup[] {
+export const mowingSource = (mowingId: string): string => `mowing:${mowingId}`;
+
+/**
+ * Everything that can be laid: what is cut and waiting, the stores, then what is found on the spot.
+ *
+ * @param mownOn says a day YYYY-MM-DD
+ */
+export function whatGroups(garden: Garden, mownOn: (date: string) => string): readonly PickGroup[] {
   const stores = stockOptions(garden, () => true);
+  const waiting = openMowings(garden).map(({ id, lawnId, date }) => ({
+    value: mowingSource(id),
+    label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}`,
+  }));
   return [
     { label: null, options: [{ value: '', label: 'Choose what is laid' }] },
+    ...(waiting.length > 0 ? [{ label: 'Cut and waiting', options: waiting }] : []),
     ...(stores.length > 0 ? [{ label: 'From the stores', options: stores }] : []),
     ...found(garden),
   ];

@@ -8,8 +8,8 @@ import { useShown } from '../../shown';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { sourceOfRow, type LayRow, type Lying, type ReadRow } from '../../week/layRows';
-import { brownGroups } from '../../week/sources';
-import { stuffGroups, weeksLeft, weeksWords, type Alternative } from './alternatives';
+import { brownGroups, whatGroups } from '../../week/sources';
+import { weeksLeft, weeksWords, type Alternative } from './alternatives';
 import { AmountSlider } from './AmountSlider';
 import { amountSlide } from './amountSlide';
 
@@ -40,7 +40,7 @@ export function AlternativeFields(props: {
         <PickOne
           label="What"
           value={row.what}
-          groups={stuffGroups(garden, (date) => shown.dayNear(date, today))}
+          groups={whatGroups(garden, (date) => shown.dayNear(date, today))}
           onPick={(what) => change({ what, condition: null })}
         />
         <QuantityField

@@ -22,8 +22,7 @@ export function LayAlternative(props: {
         what={mowing ? row.what : null}
         bedId={bed.id}
         earliest={mowing?.date}
-        available={mowing ? mowingAccount(garden, mowing).leftDryKilograms : null}
-        filled={{ ...row, condition }}
+        filled={[{ ...row, condition }]}
         onLaid={props.onLaid}
         onCancel={props.onClose}
       />

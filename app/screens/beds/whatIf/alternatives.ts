@@ -1,5 +1,4 @@
 import type { ReadingContext } from '../../../amounts/amount';
-import type { PickGroup } from '../../../controls/PickOne';
 import { seasonEnd, textFromDay, type DayNumber } from '../../../core/days';
 import type { Bed, Garden } from '../../../document/schema';
 import type { BedResults } from '../../../store/contract';
@@ -8,7 +7,7 @@ import { lawnMaterials } from '../../../tables/lawns';
 import type { Shown } from '../../shown';
 import { layAdvice } from '../../week/layAdvice';
 import { newRow, readRow, type LayRow, type ReadRow } from '../../week/layRows';
-import { whatGroups } from '../../week/sources';
+import { mowingSource } from '../../week/sources';
 
 /** So many are kept side by side. */
 export const mostAlternatives = 3;
@@ -36,23 +35,6 @@ export const weeksLeft = (garden: Garden, today: DayNumber): readonly WeeksAhead
   const last = seasonEnd(today, garden.garden.seasonStartMonth);
   return weeksAhead.filter((weeks) => dayOfAlternative(weeks, today) <= last);
 };
-
-const mowingSource = (mowingId: string): string => `mowing:${mowingId}`;
-
-/** Everything that could be laid: what is cut and waiting first, then as in the laying form. */
-export function stuffGroups(
-  garden: Garden,
-  mownOn: (date: string) => string,
-): readonly PickGroup[] {
-  const waiting = openMowings(garden).map(({ id, lawnId, date }) => ({
-    value: mowingSource(id),
-    label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}`,
-  }));
-  return [
-    ...(waiting.length > 0 ? [{ label: 'Cut and waiting', options: waiting }] : []),
-    ...whatGroups(garden),
-  ];
-}
 
 /**
  * The likeliest first thought: of what is cut and waiting so much as would mend a bed that is short,

@@ -1,21 +1,17 @@
-import { useId, useState } from 'react';
-import { useAnnounce } from '../../../controls/Announcer';
+import { useId } from 'react';
 import { Disclosure } from '../../../controls/Disclosure';
 import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
-import { listed } from '../../../words/chartFormat';
-import { editFailureSentence } from '../../../words/messages';
 import {
   planLayerWords,
   planLimitWords,
   planTurnWords,
   planWhyWords,
+  restsWords,
 } from '../../../words/planWords';
-import { unaskedSource } from '../../../store/selectors';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
-import { useGarden, useMowings } from '../../store';
-import { planAmount, planDrafts } from './planDrafts';
+import { plannedRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 /** The list alone goes on paper; everything else that is printed has the garden's menu. */
@@ -26,47 +22,23 @@ function printList(): void {
   window.print();
 }
 
-/** Bed by bed what to lay today; one line or all of them can be written down as done. */
+/** Bed by bed what to lay today; one line or all of them can be written down as done, or as not. */
 export function PlanLines(props: {
   readonly answer: PlanAnswer;
-  readonly isBehind: boolean;
-  readonly onChange: ((bedId: string, amount: string) => void) | null;
+  readonly isReady: boolean;
+  readonly onDone: (lines: readonly PlanLine[], rests: readonly PlannedRest[]) => void;
+  readonly onNothing: (lines: readonly PlanLine[]) => void;
+  readonly onElse: (lines: readonly PlanLine[]) => void;
 }) {
-  const { answer, isBehind } = props;
-  const garden = useGarden();
+  const { answer, isReady } = props;
+  const { lines } = answer;
   const names = usePlanNames();
-  const layIt = useMowings((state) => state.layIt);
-  const showDialog = useMowings((state) => state.showDialog);
-  const announce = useAnnounce();
-  const [busy, setBusy] = useState(false);
-  const [refused, setRefused] = useState<string | null>(null);
-
-  const done = async (lines: readonly PlanLine[]) => {
-    const drafts = planDrafts(garden, lines);
-    for (const { parts } of drafts)
-      for (const { from } of parts) {
-        const unasked = unaskedSource(garden, from);
-        if (unasked) return showDialog({ kind: 'treatment', ...unasked });
-      }
-    setBusy(true);
-    const result = await layIt(drafts);
-    setBusy(false);
-    if (result.ok) {
-      setRefused(null);
-      return announce(
-        `Laid on ${listed([...new Set(drafts.map(({ bedId }) => names.bed(bedId)))])}. Undo takes it back.`,
-      );
-    }
-    if (result.error.kind === 'stops')
-      return setRefused(
-        'Something has changed since, and a stop speaks against it now. Lay it by hand, where the stop is told.',
-      );
-    if (result.error.kind === 'engine-failed')
-      return setRefused('The sums did not come out, so nobody can say what speaks against it.');
-    setRefused(editFailureSentence(result.error));
-  };
-
-  if (answer.lines.length === 0)
+  const rests = plannedRests(answer);
+  const all = restsWords(
+    rests.map(({ choice }) => choice),
+    names,
+  );
+  if (lines.length === 0)
     return (
       <div className="plan-lay">
         <h3>
@@ -81,42 +53,59 @@ export function PlanLines(props: {
         <Icon name="barrow" /> Lay today
       </h3>
       <ol className="plain-list plan-lines">
-        {answer.lines.map((line) => (
+        {lines.map((line) => (
           <Line
             key={line.bedId}
             line={line}
-            isReady={!busy && !isBehind}
-            onDone={() => void done([line])}
-            onChange={props.onChange}
+            isReady={isReady}
+            onDone={() => props.onDone([line], [])}
+            onNothing={() => props.onNothing([line])}
+            onElse={() => props.onElse([line])}
           />
         ))}
       </ol>
-      {refused && (
-        <p role="alert" className="field-trouble">
-          <span aria-hidden="true" className="field-trouble-mark" />
-          {refused}
-        </p>
-      )}
-      <div className="button-row not-printed">
-        {answer.lines.length > 1 && (
-          <button
-            type="button"
-            className="button-main"
-            aria-disabled={busy || isBehind}
-            onClick={() => {
-              if (!busy && !isBehind) void done(answer.lines);
-            }}
-          >
-            I laid all of this
-          </button>
+      <div className="button-row not-printed plan-all">
+        <button
+          type="button"
+          className="button-main"
+          aria-disabled={!isReady}
+          onClick={() => {
+            if (isReady) props.onDone(lines, rests);
+          }}
+        >
+          I did all of this
+        </button>
+        {lines.length > 1 && (
+          <>
+            <button
+              type="button"
+              className="button"
+              aria-disabled={!isReady}
+              onClick={() => {
+                if (isReady) props.onElse(lines);
+              }}
+            >
+              I did something else…
+            </button>
+            <button
+              type="button"
+              className="button"
+              aria-disabled={!isReady}
+              onClick={() => {
+                if (isReady) props.onNothing(lines);
+              }}
+            >
+              I did none of it
+            </button>
+          </>
         )}
         <button type="button" className="button" onClick={printList}>
           Print a list to take outside
         </button>
       </div>
       <p className="small soft not-printed">
-        Did something else, or nothing? Write down what was laid under “Clippings in hand”, and
-        where the rest went; the plan follows.
+        “I did all of this” writes down {lines.length === 1 ? 'this layer' : 'these layers'}
+        {all === '' ? '' : `, and ${all}`}. One undo takes it back.
       </p>
     </div>
   );
@@ -126,18 +115,16 @@ function Line(props: {
   readonly line: PlanLine;
   readonly isReady: boolean;
   readonly onDone: () => void;
-  readonly onChange: ((bedId: string, amount: string) => void) | null;
+  readonly onNothing: () => void;
+  readonly onElse: () => void;
 }) {
-  const { line, isReady, onChange } = props;
-  const garden = useGarden();
+  const { line, isReady } = props;
   const names = usePlanNames();
-  const pinPlan = useMowings((state) => state.pinPlan);
   const { before, after, limit, turns } = line.why;
   const name = names.bed(line.bedId);
   const nameId = useId();
   const stronger = line.cautions.filter(({ weight }) => weight !== 'note');
   const notes = line.cautions.filter(({ weight }) => weight === 'note');
-  const ofMowing = line.layers.find(({ ref }) => ref.source === 'mowing');
   return (
     <li className="plan-line">
       <h4 id={nameId}>{name}</h4>
@@ -195,21 +182,25 @@ function Line(props: {
         >
           Laid as planned
         </button>
-        {onChange && ofMowing && (
-          <button
-            type="button"
-            className="button"
-            aria-label={`Change the amount: ${name}`}
-            onClick={() => onChange(line.bedId, planAmount(garden, ofMowing).text)}
-          >
-            Change…
-          </button>
-        )}
+        <button
+          type="button"
+          className="button"
+          aria-label={`Something else: ${name}`}
+          aria-disabled={!isReady}
+          onClick={() => {
+            if (isReady) props.onElse();
+          }}
+        >
+          Something else…
+        </button>
         <button
           type="button"
           className="button"
           aria-label={`Nothing here: ${name}`}
-          onClick={() => pinPlan(line.bedId, null, 0)}
+          aria-disabled={!isReady}
+          onClick={() => {
+            if (isReady) props.onNothing();
+          }}
         >
           Nothing here
         </button>

@@ -1,52 +1,149 @@
 import { Disclosure } from '../../../controls/Disclosure';
 import { Icon } from '../../../controls/marks/Icon';
-import type { PlanAnswer } from '../../../core/plan/answer';
-import { planAmountWords, planSourceWords, restWords } from '../../../words/planWords';
+import { dayOf } from '../../../core/days';
+import type { PlanAnswer, RestChoice, SourceAccount } from '../../../core/plan/answer';
+import { mowingAccount } from '../../../store/selectors';
+import {
+  planAmountWords,
+  planSourceWords,
+  restActWords,
+  restWords,
+} from '../../../words/planWords';
+import { useShown } from '../../shown';
+import { useGarden } from '../../store';
+import { useToday } from '../../useReadingContext';
+import { MowingShares } from '../MowingShares';
+import { hasRest, homesInOrder, restOfChoice, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const small = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Every kilogram of what is cut: what is laid, what is left, and where that goes, best first. */
-export function PlanRest({ answer }: { readonly answer: PlanAnswer }) {
-  const names = usePlanNames();
+export function PlanRest(props: {
+  readonly answer: PlanAnswer;
+  readonly isReady: boolean;
+  readonly onRest: (rests: readonly PlannedRest[]) => void;
+}) {
+  const { answer } = props;
   const cut = answer.sources.filter(
     ({ ref, role, was }) => role === 'greens' && ref.source !== 'coming' && was.litres > 0,
   );
-  if (cut.length === 0) return null;
+  return (
+    <>
+      {cut.length > 0 && (
+        <div className="plan-rest">
+          <h3>
+            <Icon name="bag" /> What is cut, and where all of it goes
+          </h3>
+          {cut.map((source) => (
+            <CutAndWaiting key={source.sourceId} source={source} {...props} />
+          ))}
+        </div>
+      )}
+      <WhereItWent answer={answer} />
+    </>
+  );
+}
+
+function CutAndWaiting(props: {
+  readonly source: SourceAccount;
+  readonly isReady: boolean;
+  readonly onRest: (rests: readonly PlannedRest[]) => void;
+}) {
+  const { source, isReady } = props;
+  const { ref, was, laid, rest, choices } = source;
+  const names = usePlanNames();
+  const garden = useGarden();
+  const mowing =
+    ref.source === 'mowing' ? garden.mowings.find(({ id }) => id === ref.mowingId) : undefined;
+  const [best, ...others] = homesInOrder(choices);
+  // while beds still wait for some of it, where the rest goes is part of doing it all
+  const mayGo = mowing !== undefined && laid.litres <= 0;
+  const acts = mayGo
+    ? homesInOrder(choices).flatMap((choice: RestChoice): PlannedRest[] => {
+        const home = restOfChoice(choice);
+        return home ? [{ mowingId: mowing.id, rest: home, choice }] : [];
+      })
+    : [];
+  const isPartLaid = mowing !== undefined && mowingAccount(garden, mowing).laidDryKilograms > 0;
+  return (
+    <div className="plan-cut">
+      <p>
+        {large(planSourceWords(ref, names))}: {planAmountWords(was, names)} in hand. On beds{' '}
+        {planAmountWords(laid, names)}, left over {planAmountWords(rest, names)}.
+      </p>
+      {mowing && isPartLaid && <MowingShares mowing={mowing} />}
+      {hasRest(source) && best && (
+        <>
+          <p>{`For the rest: ${small(restWords(best, names))}`}</p>
+          {acts.length > 0 && (
+            <div className="button-row not-printed">
+              {acts.map((act) => (
+                <button
+                  key={act.choice.place.to}
+                  type="button"
+                  className="button"
+                  aria-label={`${restActWords(act.choice, names)}: ${planAmountWords(rest, names)} of ${planSourceWords(ref, names)}`}
+                  aria-disabled={!isReady}
+                  onClick={() => {
+                    if (isReady) props.onRest([act]);
+                  }}
+                >
+                  {restActWords(act.choice, names)}
+                </button>
+              ))}
+            </div>
+          )}
+          {others.length > 0 && (
+            <Disclosure summary="Other homes for it" quiet>
+              <ul>
+                {others.map((choice) => (
+                  <li key={choice.place.to}>{restWords(choice, names)}</li>
+                ))}
+              </ul>
+            </Disclosure>
+          )}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** So long a mowing that is settled still stands beside the plan (ours). */
+const shownDays = 7;
+
+/** Mowings of the last week that are settled: every kilogram of them, by place. */
+function WhereItWent({ answer }: { readonly answer: PlanAnswer }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const waiting = new Set(
+    answer.sources.flatMap(({ ref }) => (ref.source === 'mowing' ? [ref.mowingId] : [])),
+  );
+  const settled = garden.mowings
+    .filter(({ id, date, rest }) => {
+      const age = today - dayOf(date);
+      return age >= 0 && age < shownDays && (rest.to !== 'undecided' || !waiting.has(id));
+    })
+    .sort((one, other) => (one.date < other.date ? 1 : -1));
+  if (settled.length === 0) return null;
   return (
     <div className="plan-rest">
       <h3>
-        <Icon name="bag" /> What is cut, and where all of it goes
+        <Icon name="bag" /> Where the last week’s mowings went
       </h3>
-      {cut.map(({ sourceId, ref, was, laid, rest, choices }) => {
-        const [best, ...others] = [
-          ...choices.filter(({ not }) => not === null),
-          ...choices.filter(({ not }) => not !== null),
-        ];
-        return (
-          <div key={sourceId}>
+      <ul className="plain-list plan-went">
+        {settled.map((mowing) => (
+          <li key={mowing.id}>
             <p>
-              {large(planSourceWords(ref, names))}: {planAmountWords(was, names)} in hand. On beds{' '}
-              {planAmountWords(laid, names)}, left over {planAmountWords(rest, names)}.
+              {large(shown.dayNear(mowing.date, today))},{' '}
+              {garden.lawns.find(({ id }) => id === mowing.lawnId)?.name}
             </p>
-            {rest.litres > 0 && best && (
-              <>
-                <p>{`For the rest: ${small(restWords(best, names))}`}</p>
-                {others.length > 0 && (
-                  <Disclosure summary="Other homes for it" quiet>
-                    <ul>
-                      {others.map((choice) => (
-                        <li key={choice.place.to}>{restWords(choice, names)}</li>
-                      ))}
-                    </ul>
-                  </Disclosure>
-                )}
-              </>
-            )}
-          </div>
-        );
-      })}
+            <MowingShares mowing={mowing} />
+          </li>
+        ))}
+      </ul>
     </div>
   );
 }

@@ -1,9 +1,9 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Disclosure } from '../../../controls/Disclosure';
 import { Icon } from '../../../controls/marks/Icon';
-import type { PlanAnswer } from '../../../core/plan/answer';
+import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
 import {
   effectWords,
   leftOutTitle,
@@ -19,23 +19,33 @@ import { ComingWeeks } from './ComingWeeks';
 import { PaperList } from './PaperList';
 import { PlanLines } from './PlanLines';
 import { PlanRest } from './PlanRest';
+import { SomethingElse } from './SomethingElse';
+import { usePlanActs, type PlanActs } from './usePlanActs';
 import { usePlanNames } from './usePlanNames';
 
-/** What to do this week: made when it is asked for, and from then on kept up to date. */
+/** What to do this week: made by itself while it is in sight, and kept up to date. */
 export function PlanSection(props: {
-  /** fills the form of the clippings in hand for a bed; null: nothing is in hand */
-  readonly onChange: ((bedId: string, amount: string) => void) | null;
+  /** counts up whenever the plan is to be looked at next: a mowing was logged */
+  readonly looks: number;
 }) {
   const plan = useMowings((state) => state.plan);
   const wantPlan = useMowings((state) => state.wantPlan);
   const leavePlan = useMowings((state) => state.leavePlan);
   const stopPlan = useMowings((state) => state.stopPlan);
+  const resumePlan = useMowings((state) => state.resumePlan);
   const names = usePlanNames();
-  const wasAsked = plan.answer !== null || plan.trouble !== null;
+  const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    if (wasAsked) wantPlan();
-  }, [wasAsked, wantPlan]);
-  useEffect(() => leavePlan, [leavePlan]);
+    wantPlan();
+    return leavePlan;
+  }, [wantPlan, leavePlan]);
+  const { looks } = props;
+  const looked = useRef(looks);
+  useEffect(() => {
+    if (looked.current === looks) return;
+    looked.current = looks;
+    lookAt(heading.current);
+  }, [looks]);
   const { state, answer, trouble, progress } = plan;
   const isWorking = state === 'working';
   const announce = useAnnounce();
@@ -47,41 +57,66 @@ export function PlanSection(props: {
     told.current = heard;
     announce(heard, 'plan');
   }, [announce, heard]);
+  const acts = usePlanActs(() => lookAt(heading.current));
+  const keepFocus = useFocusKept(heading, answer);
   return (
-    <section className="section plan" aria-labelledby="plan">
+    <section
+      className="section plan"
+      aria-labelledby="plan"
+      aria-busy={isWorking}
+      data-plan={plan.isBehind ? 'behind' : state}
+      {...keepFocus}
+    >
       <div className="section-head">
-        <h2 id="plan">What to do this week</h2>
-        {!isWorking && (!answer || plan.isBehind) && (
+        <h2 id="plan" tabIndex={-1} ref={heading}>
+          What to do this week
+        </h2>
+        {!isWorking && (state === 'failed' || plan.isStopped) && (
           <button
             type="button"
             className="button-main not-printed"
             onClick={() => {
-              wantPlan();
+              resumePlan();
               announce('Weighing the beds against each other.', 'plan');
+              heading.current?.focus();
             }}
           >
             {answer ? 'Work it out anew' : 'Work out a plan'}
           </button>
         )}
       </div>
-      {!answer && !trouble && !isWorking && state !== 'failed' && (
-        <p className="lead">
-          Which lawn to collect from and how much, which bed gets how many buckets and why, and
-          where the rest goes: weighed for all beds together, from what is cut, kept and expected.
-        </p>
-      )}
+      {acts.done && <p className="done not-printed">{acts.done}</p>}
       <div className="plan-work not-printed">
         {isWorking && (
           <p>
             Weighing the beds against each other
             {progress ? `, ${progress.done} of ${progress.of} steps` : ''}…{' '}
-            <button type="button" className="button-small" onClick={stopPlan}>
+            <button
+              type="button"
+              className="button-small"
+              onClick={() => {
+                stopPlan();
+                heading.current?.focus();
+              }}
+            >
               Stop
             </button>
           </p>
         )}
         {answer && plan.isBehind && !isWorking && <p>This plan is of before your last change.</p>}
+        {!answer && plan.isStopped && !isWorking && (
+          <p>
+            Stopped. Which lawn to collect from, which bed gets how many buckets and why, and where
+            the rest goes: worked out once you ask for it.
+          </p>
+        )}
       </div>
+      {acts.refused && (
+        <p role="alert" className="field-trouble">
+          <span aria-hidden="true" className="field-trouble-mark" />
+          {acts.refused}
+        </p>
+      )}
       {state === 'failed' && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
@@ -89,31 +124,69 @@ export function PlanSection(props: {
         </p>
       )}
       {trouble && <p>{planTroubleWords(trouble, names)}</p>}
-      {answer && <Plan answer={answer} onChange={props.onChange} isBehind={plan.isBehind} />}
+      {answer && <Plan answer={answer} acts={acts} isBehind={plan.isBehind} />}
     </section>
   );
 }
 
+function lookAt(heading: HTMLElement | null): void {
+  heading?.focus({ preventScroll: true });
+  // the plan follows its heading: all of it belongs in sight
+  heading?.scrollIntoView({ block: 'start' });
+}
+
+/** Where a new plan takes away what was focused in the old one, the heading has the focus next. */
+function useFocusKept(
+  heading: { readonly current: HTMLElement | null },
+  answer: PlanAnswer | null,
+) {
+  const within = useRef<Element | null>(null);
+  useLayoutEffect(() => {
+    const was = within.current;
+    if (!was || was.isConnected) return;
+    within.current = null;
+    if (document.activeElement === document.body) heading.current?.focus();
+  }, [answer, heading]);
+  return {
+    onFocus: ({ target }: { readonly target: Element }) => {
+      within.current = target;
+    },
+    onBlur: ({ target }: { readonly target: Element }) => {
+      if (target.isConnected) within.current = null;
+    },
+  };
+}
+
 function Plan(props: {
   readonly answer: PlanAnswer;
+  readonly acts: PlanActs;
   readonly isBehind: boolean;
-  readonly onChange: ((bedId: string, amount: string) => void) | null;
 }) {
-  const { answer } = props;
+  const { answer, acts } = props;
   const names = usePlanNames();
   const bedsADay = useMowings((state) => state.planWishes.bedsADay);
   const setBedsADay = useMowings((state) => state.setBedsADay);
+  const [elsewhere, setElsewhere] = useState<readonly PlanLine[] | null>(null);
   const { lines, leftOut, mends, how } = answer;
+  const isReady = !acts.busy && !props.isBehind;
+  const isCut = answer.sources.some(({ ref }) => ref.source === 'mowing');
   return (
     <>
-      <BeforeYouMow answer={answer} />
-      <PlanLines answer={answer} isBehind={props.isBehind} onChange={props.onChange} />
+      {!isCut && <BeforeYouMow answer={answer} />}
+      <PlanLines
+        answer={answer}
+        isReady={isReady}
+        onDone={acts.doIt}
+        onNothing={(some) => acts.doNothing(some.map(({ bedId }) => bedId))}
+        onElse={setElsewhere}
+      />
       {how.kind === 'simple rule' && (
         <p>
           {planTroubleWords(how.because, names)} {simpleRuleWords}
         </p>
       )}
-      <PlanRest answer={answer} />
+      <PlanRest answer={answer} isReady={isReady} onRest={(rests) => acts.doIt([], rests)} />
+      {isCut && <BeforeYouMow answer={answer} />}
       <p className="small plan-effects">{effectWords(answer.effects, names)}</p>
       {mends.length > 0 && (
         <div className="plan-mends">
@@ -135,7 +208,16 @@ function Plan(props: {
               {leftOut.map((left) => (
                 <li key={left.bedId}>
                   <strong>{names.bed(left.bedId)}</strong>: {leftOutWords(left, names)}{' '}
-                  {left.reason.kind === 'pinned' && <TakePinOut bedId={left.bedId} />}
+                  {left.reason.kind === 'pinned' && (
+                    <button
+                      type="button"
+                      className="button-small"
+                      aria-label={`Count ${names.bed(left.bedId)} in again`}
+                      onClick={() => acts.countIn(left.bedId)}
+                    >
+                      Count it in again
+                    </button>
+                  )}
                 </li>
               ))}
             </ul>
@@ -155,22 +237,21 @@ function Plan(props: {
         />
       </div>
       {lines.length > 0 && <PaperList answer={answer} />}
+      {elsewhere && (
+        <SomethingElse
+          title={
+            elsewhere.length === 1 && elsewhere[0]
+              ? `Something else than on ${names.bed(elsewhere[0].bedId)}`
+              : 'What was laid instead'
+          }
+          lines={elsewhere}
+          onClose={() => setElsewhere(null)}
+          onLaid={() => {
+            setElsewhere(null);
+            acts.wasDone('Something else is written down. Undo takes it back.');
+          }}
+        />
+      )}
     </>
-  );
-}
-
-/** Takes back "nothing here". */
-function TakePinOut({ bedId }: { readonly bedId: string }) {
-  const pinPlan = useMowings((state) => state.pinPlan);
-  const names = usePlanNames();
-  return (
-    <button
-      type="button"
-      className="button-small"
-      aria-label={`Count ${names.bed(bedId)} in again`}
-      onClick={() => pinPlan(bedId, null, null)}
-    >
-      Count it in again
-    </button>
   );
 }

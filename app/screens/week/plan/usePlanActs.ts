@@ -1,0 +1,108 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../../controls/Announcer';
+import type { PlanLine } from '../../../core/plan/answer';
+import { unaskedSource } from '../../../store/selectors';
+import { listed } from '../../../words/chartFormat';
+import { editFailureSentence } from '../../../words/messages';
+import { restsWords } from '../../../words/planWords';
+import { useGarden, useMowings } from '../../store';
+import { planDrafts } from './planDrafts';
+import type { PlannedRest } from './planRests';
+import { usePlanNames } from './usePlanNames';
+
+const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+export interface PlanActs {
+  readonly busy: boolean;
+  /** what kept the last press from being written down, as a sentence */
+  readonly refused: string | null;
+  /** what was written down last, as a sentence */
+  readonly done: string | null;
+  readonly doIt: (lines: readonly PlanLine[], rests: readonly PlannedRest[]) => void;
+  readonly doNothing: (bedIds: readonly string[]) => void;
+  readonly countIn: (bedId: string) => void;
+  /** something was written down elsewhere, by a form of its own */
+  readonly wasDone: (words: string) => void;
+}
+
+/** What a person did of the plan, written down; @param onDone told after each that was kept */
+export function usePlanActs(onDone: () => void): PlanActs {
+  const garden = useGarden();
+  const names = usePlanNames();
+  const doPlan = useMowings((state) => state.doPlan);
+  const layNothing = useMowings((state) => state.layNothing);
+  const countBedIn = useMowings((state) => state.countIn);
+  const showDialog = useMowings((state) => state.showDialog);
+  const announce = useAnnounce();
+  const [busy, setBusy] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [done, setDone] = useState<string | null>(null);
+
+  const wasDone = (words: string) => {
+    setRefused(null);
+    setDone(words);
+    announce(words);
+    onDone();
+  };
+  const refuse = (words: string) => {
+    setDone(null);
+    setRefused(words);
+  };
+  const bedsOf = (bedIds: readonly string[]) => listed([...new Set(bedIds)].map(names.bed));
+
+  const doIt = async (lines: readonly PlanLine[], rests: readonly PlannedRest[]) => {
+    const drafts = planDrafts(garden, lines);
+    const froms = [
+      ...drafts.flatMap(({ parts }) => parts.map(({ from }) => from)),
+      ...rests.flatMap(({ mowingId, rest }) =>
+        rest.to === 'lawn' ? [] : [{ source: 'mowing' as const, mowingId }],
+      ),
+    ];
+    for (const from of froms) {
+      const unasked = unaskedSource(garden, from);
+      if (unasked) return showDialog({ kind: 'treatment', ...unasked });
+    }
+    setBusy(true);
+    const result = await doPlan(drafts, rests);
+    setBusy(false);
+    if (result.ok) {
+      const laid = drafts.length > 0 ? [`laid on ${bedsOf(drafts.map(({ bedId }) => bedId))}`] : [];
+      const rest = restsWords(
+        rests.map(({ choice }) => choice),
+        names,
+      );
+      const words = listed([...laid, ...(rest === '' ? [] : [rest])]);
+      return wasDone(`${large(words)}. Undo takes it back.`);
+    }
+    switch (result.error.kind) {
+      case 'stops':
+        return refuse(
+          'Something has changed since, and a stop speaks against it now. Lay it by hand, where the stop is told.',
+        );
+      case 'held-back':
+        return refuse('These clippings are held back by what was put on their lawn.');
+      case 'engine-failed':
+        return refuse('The sums did not come out, so nobody can say what speaks against it.');
+      default:
+        return refuse(editFailureSentence(result.error));
+    }
+  };
+
+  return {
+    busy,
+    refused,
+    done,
+    doIt: (lines, rests) => void doIt(lines, rests),
+    doNothing: (bedIds) => {
+      const result = layNothing(bedIds);
+      if (!result.ok) return refuse(editFailureSentence(result.error));
+      wasDone(`Nothing laid on ${bedsOf(bedIds)} this week. Undo takes it back.`);
+    },
+    countIn: (bedId) => {
+      const result = countBedIn(bedId);
+      if (!result.ok) return refuse(editFailureSentence(result.error));
+      wasDone(`${names.bed(bedId)} is counted in again.`);
+    },
+    wasDone,
+  };
+}

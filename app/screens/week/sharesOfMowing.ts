@@ -1,0 +1,48 @@
+import { mowingAccount } from '../../document/accounts';
+import type { Garden, Mowing } from '../../document/schema';
+
+/** One place that a part of a mowing went to. */
+export interface MowingShare {
+  readonly key: string;
+  readonly words: string;
+  readonly dryKilograms: number;
+  readonly kind: 'bed' | 'lawn' | 'heap' | 'open';
+}
+
+/** Where a mowing went, all of it: beds, beds since deleted, and the rest; by dry matter. */
+export function sharesOfMowing(garden: Garden, mowing: Mowing): readonly MowingShare[] {
+  const { layers, gone, leftDryKilograms, leftShare, totalDryKilograms } = mowingAccount(
+    garden,
+    mowing,
+  );
+  const byBed = new Map<string, number>();
+  for (const layer of layers) {
+    // the account of the mowing as if this were its only layer
+    const dry = mowingAccount({ ...garden, applications: [layer] }, mowing).laidDryKilograms;
+    byBed.set(layer.bedId, (byBed.get(layer.bedId) ?? 0) + dry);
+  }
+  const onBeds = [
+    ...[...byBed].map(([bedId, dryKilograms]): MowingShare => ({
+      key: bedId,
+      words: garden.beds.find(({ id }) => id === bedId)?.name ?? '',
+      dryKilograms,
+      kind: 'bed',
+    })),
+    ...gone.map(({ name, dryKilograms }, index): MowingShare => ({
+      key: `gone ${index}`,
+      words: `${name}, a bed since deleted,`,
+      dryKilograms,
+      kind: 'bed',
+    })),
+  ];
+  if (leftShare <= 0.005 || totalDryKilograms <= 0) return onBeds;
+  const { rest } = mowing;
+  const words =
+    rest.to === 'lawn'
+      ? 'left on the lawn'
+      : rest.to === 'heap'
+        ? (garden.stock.find(({ id }) => id === rest.stockId)?.name ?? 'the heap')
+        : 'still in hand';
+  const kind = rest.to === 'undecided' ? 'open' : rest.to;
+  return [...onBeds, { key: 'rest', words, dryKilograms: leftDryKilograms, kind }];
+}
