@@ -22,8 +22,7 @@ export function simpleAmounts(
   const hungriest = beds
     .map((_bed, at) => at)
     .sort((one, other) => lacks[other]! - lacks[one]! || one - other);
-  let walks =
-    (question.wishes.bedsADay ?? Infinity) - beds.filter(isVisited).length;
+  let walks = (question.wishes.bedsADay ?? Infinity) - beds.filter(isVisited).length;
   for (const bed of hungriest) {
     const { response } = beds[bed]!;
     const isOnTheWay = isVisited(beds[bed]!);

@@ -63,7 +63,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
     setLeft(false);
     clear();
     const words = amountWords(read.mowing.amount, garden, context, shown);
-    announce(`Logged: ${words} from ${lawn.name}. Now say where it goes.`);
+    announce(`Logged: ${words} from ${lawn.name}. The plan follows.`);
     onLogged(result.value);
   };
 

@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseGarden } from '../../../app/document/parse';
 import { expect, test } from '../fixtures';
+import { planIsMade } from '../journeys';
 import { hear, heard, listen } from './heard';
 import { Person } from './keys';
 
@@ -29,11 +30,12 @@ test('from the sample to a saved file, by ear', async ({ garden, program }) => {
     /^It weighs about \d+ kg, likely \d+ to \d+ kg \(8 times in 10\)\. .*Nitrogen in it about \d+ g, likely/,
   );
   await person.press('Enter');
-  await next('Logged: 2 bags from Back lawn. Now say where it goes.');
+  await next('Logged: 2 bags from Back lawn. The plan follows.');
   expect(await person.focused()).toMatchObject({
     role: 'heading',
-    name: '2 bags, damp, from Back lawn',
+    name: 'What to do this week',
   });
+  await next(/^The plan is there\. .*Far bed: .*buckets of clippings of Back lawn/);
 
   await person.tabTo('combobox', 'On which bed?');
   await person.type('Gate');
@@ -73,6 +75,7 @@ test('from the sample to a saved file, by ear', async ({ garden, program }) => {
   await next('Undone: Lay on Gate bed.');
   await person.press('Control+y');
   await next('Done again: Lay on Gate bed.');
+  await planIsMade(garden);
 
   // the caution is on the bed afterwards: its line tells why
   await person.tabTo('button', 'Open Gate bed');

@@ -3,7 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample, openSampleImagined, seasonsAreImagined } from '../journeys';
+import { goTo, openSample, openSampleImagined, seasonsAreImagined, planIsMade } from '../journeys';
 import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 
@@ -95,6 +95,7 @@ for (const size of [
       .first()
       .press('Enter');
     await expect(garden.getByRole('group', { name: 'Deleted' })).toBeVisible();
+    await planIsMade(garden);
     const { findings, stops } = await walkByTab(garden);
     expect(findings).toEqual([]);
     expect(stops.map(({ name }) => name)).toContain('Undo this');

@@ -1,6 +1,5 @@
 import { Dialog } from '../../../controls/Dialog';
 import type { Application, Bed } from '../../../document/schema';
-import { mowingAccount } from '../../../store/selectors';
 import { useGarden } from '../../store';
 import { LayForm } from '../../week/LayForm';
 import type { LayRow } from '../../week/layRows';

@@ -41,24 +41,28 @@ export function PlanSection(props: {
   }, [wantPlan, leavePlan]);
   const { looks } = props;
   const looked = useRef(looks);
+  /** the person did something that the next plan answers */
+  const isAsked = useRef(false);
   useEffect(() => {
     if (looked.current === looks) return;
     looked.current = looks;
+    isAsked.current = true;
     lookAt(heading.current);
   }, [looks]);
   const { state, answer, trouble, progress } = plan;
   const isWorking = state === 'working';
   const announce = useAnnounce();
   const heard = answer && !plan.isBehind ? planHeard(answer, names) : '';
-  // what was there when one came is read like all else; only what comes of a change is told
+  // the first plan after one came is read like all else; only what comes of a change is told
   const told = useRef(heard);
   useEffect(() => {
     if (heard === '' || heard === told.current) return;
+    const isFirst = told.current === '' && !isAsked.current;
     told.current = heard;
-    announce(heard, 'plan');
+    if (!isFirst) announce(heard, 'plan');
   }, [announce, heard]);
   const acts = usePlanActs(() => lookAt(heading.current));
-  const keepFocus = useFocusKept(heading, answer);
+  const keepFocus = useFocusKept(heading);
   return (
     <section
       className="section plan"
@@ -76,6 +80,7 @@ export function PlanSection(props: {
             type="button"
             className="button-main not-printed"
             onClick={() => {
+              isAsked.current = true;
               resumePlan();
               announce('Weighing the beds against each other.', 'plan');
               heading.current?.focus();
@@ -136,17 +141,14 @@ function lookAt(heading: HTMLElement | null): void {
 }
 
 /** Where a new plan takes away what was focused in the old one, the heading has the focus next. */
-function useFocusKept(
-  heading: { readonly current: HTMLElement | null },
-  answer: PlanAnswer | null,
-) {
+function useFocusKept(heading: { readonly current: HTMLElement | null }) {
   const within = useRef<Element | null>(null);
   useLayoutEffect(() => {
     const was = within.current;
     if (!was || was.isConnected) return;
     within.current = null;
     if (document.activeElement === document.body) heading.current?.focus();
-  }, [answer, heading]);
+  });
   return {
     onFocus: ({ target }: { readonly target: Element }) => {
       within.current = target;
