@@ -35,6 +35,7 @@ test('from the sample to a saved file, by ear', async ({ garden, program }) => {
     role: 'heading',
     name: 'What to do this week',
   });
+  await planIsMade(garden);
   await next(/^The plan is there\. .*Far bed: .*buckets of clippings of Back lawn/);
 
   await person.tabTo('combobox', 'On which bed?');

@@ -53,13 +53,14 @@ export function PlanSection(props: {
   const isWorking = state === 'working';
   const announce = useAnnounce();
   const heard = answer && !plan.isBehind ? planHeard(answer, names) : '';
-  // the first plan after one came is read like all else; only what comes of a change is told
+  // the first plan after one came is read like all else; told is what answers something, or is new
   const told = useRef(heard);
   useEffect(() => {
-    if (heard === '' || heard === told.current) return;
-    const isFirst = told.current === '' && !isAsked.current;
+    if (heard === '') return;
+    const isNews = told.current !== '' && told.current !== heard;
+    if (isNews || isAsked.current) announce(heard, 'plan');
     told.current = heard;
-    if (!isFirst) announce(heard, 'plan');
+    isAsked.current = false;
   }, [announce, heard]);
   const acts = usePlanActs(() => lookAt(heading.current));
   const keepFocus = useFocusKept(heading);
