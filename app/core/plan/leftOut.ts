@@ -2,7 +2,7 @@ import type { DayNumber } from '../days';
 import { bedLimits } from './bedLimits';
 import type { BedStanding, LeftOutReason } from './answer';
 import type { MadePlan } from './makePlan';
-import { isPinned, isVisited } from './ready';
+import { isPinned } from './ready';
 import { noCaps, stepGain, stepOf } from './settle';
 
 /** Distance that the best of one step of anything would take away [g N]; 0 where nothing would. */
@@ -52,7 +52,10 @@ export function leftOutReason(
   const isHungry = before.supply < question.weights.lowShare * aim.need;
   const isBare = before.covered < question.limits.numbers['cover thin'];
   if (!isHungry && !isBare) return only({ kind: 'enough' });
-  const walks = today.filter((own, place) => own.size > 0 || isVisited(ready.beds[place]!));
+  const walks = today.filter((own, place) => {
+    const { pinned, bed: one } = ready.beds[place]!;
+    return own.size > 0 || pinned.length > 0 || one.isWalkedToday === true;
+  });
   const gainWithAll = bestStep(plan, at, ready.litres);
   if (gainWithAll > 0) {
     const isFull = question.wishes.bedsADay !== null && walks.length >= question.wishes.bedsADay;

@@ -34,6 +34,8 @@ export interface ProgrammeAsked {
   /** beds that were pinned something: they are walked to anyhow */
   readonly visited: readonly boolean[];
   readonly bedsADay: number | null;
+  /** of today's walks, those to beds with something pinned or laid already */
+  readonly walksTaken: number;
   /** amounts of the first day that are settled [mm], by bed and layer; null: still to be found */
   readonly settled: ((bed: number, layer: number) => number) | null;
   readonly limits: Limits;
@@ -246,7 +248,7 @@ function addIntervals(
 function addBedsADay(
   writer: ProgrammeWriter,
   offers: readonly Offer[],
-  { bedsADay, beds, days, visited, settled }: ProgrammeAsked,
+  { bedsADay, beds, days, visited, walksTaken, settled }: ProgrammeAsked,
 ): void {
   if (bedsADay === null) return;
   if (settled === null) {
@@ -266,7 +268,7 @@ function addBedsADay(
           0,
         );
     });
-    const left = Math.max(0, bedsADay - visited.filter(Boolean).length);
+    const left = Math.max(0, bedsADay - walksTaken);
     writer.row(chosen, -Infinity, left);
   }
   for (let day = 1; day < days; day++)

@@ -53,7 +53,7 @@ export interface PlanBed {
   readonly question: BedQuestion;
   /** walk from the gate [steps]; null: not said, and taken as the mean of those that are */
   readonly steps: number | null;
-  /** something was laid there today already: walking there once more counts for nothing */
+  /** something was laid there today already: that walk counts among the day's */
   readonly isWalkedToday?: boolean;
 }
 

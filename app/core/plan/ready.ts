@@ -124,9 +124,9 @@ function pinnedLayers(
   });
 }
 
-/** One walks there today anyway: for what is pinned, or one was there already. */
-export const isVisited = ({ pinned, bed }: ReadyBed): boolean =>
-  pinned.length > 0 || bed.isWalkedToday === true;
+/** Walks of today that are taken already: to beds with something pinned, or laid. */
+export const walksTaken = ({ beds }: Pick<Ready, 'beds'>): number =>
+  beds.filter(({ pinned, bed }) => pinned.length > 0 || bed.isWalkedToday === true).length;
 
 export const layerIdOf = (sourceId: string, day: number, placement: Placement = 'laid'): string =>
   `plan ${sourceId} ${day}${placement === 'laid' ? '' : ` ${placement}`}`;

@@ -5,7 +5,7 @@ import { bedLimits, passedLimit, type BedLimit } from './bedLimits';
 import type { Solution, Solver } from './linearProgramme';
 import { planProgramme, type PlanProgramme } from './programme';
 import type { PlanSource } from './question';
-import { isPinned, isVisited, type Ready } from './ready';
+import { isPinned, walksTaken, type Ready } from './ready';
 
 /** Millimetres by bed and by place in its `layers`; what is not named is none. */
 export type Amounts = readonly ReadonlyMap<number, number>[];
@@ -47,7 +47,8 @@ export function programmeOf(
     days: question.days.length,
     perKilogram: beds.map(({ perKilogram }) => perKilogram),
     isPinned: (bed, source) => isPinned(ready, bed, source),
-    visited: beds.map(isVisited),
+    visited: beds.map(({ pinned }) => pinned.length > 0),
+    walksTaken: walksTaken(ready),
     bedsADay: question.wishes.bedsADay,
     settled: settled === null ? null : (bed, layer) => settled[bed]?.get(layer) ?? 0,
     limits: question.limits,

@@ -1,5 +1,5 @@
 import type { BedLimit } from './bedLimits';
-import { isPinned, isVisited, type Ready } from './ready';
+import { isPinned, walksTaken, type Ready } from './ready';
 import { noCaps, stepGain, stepOf, type Amounts, type Caps } from './settle';
 import { depthLine } from './fixedRules';
 
@@ -22,10 +22,10 @@ export function simpleAmounts(
   const hungriest = beds
     .map((_bed, at) => at)
     .sort((one, other) => lacks[other]! - lacks[one]! || one - other);
-  let walks = (question.wishes.bedsADay ?? Infinity) - beds.filter(isVisited).length;
+  let walks = (question.wishes.bedsADay ?? Infinity) - walksTaken(ready);
   for (const bed of hungriest) {
-    const { response } = beds[bed]!;
-    const isOnTheWay = isVisited(beds[bed]!);
+    const { response, pinned } = beds[bed]!;
+    const isOnTheWay = pinned.length > 0;
     if (walks <= 0 && !isOnTheWay) continue;
     response.layers.forEach(({ day, source, blocked }, layer) => {
       if (day !== 0 || blocked !== null || isPinned(ready, bed, source)) return;
