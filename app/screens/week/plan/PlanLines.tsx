@@ -44,7 +44,11 @@ export function PlanLines(props: {
         <h3>
           <Icon name="barrow" /> Lay today
         </h3>
-        <p>Nothing. No bed gains by what is on hand; where it goes instead stands below.</p>
+        <p>
+          {answer.leftOut.some(({ reason }) => reason.kind === 'beds a day')
+            ? 'Nothing more today: that is enough walking for a day. Other beds would gain; they stand below.'
+            : 'Nothing. No bed gains by what is on hand; where it goes instead stands below.'}
+        </p>
       </div>
     );
   return (
