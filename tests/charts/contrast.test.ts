@@ -105,10 +105,10 @@ describe('marks, lines, borders: 3 to 1 against what they stand on', () => {
     ),
     ...pairs([...named('source-'), ...named('sink-'), 'line-nitrate'], ['way-soil']),
     ...pairs([...named('state-'), ...named('cover-')], ['ground', 'ground-raised', 'stripe']),
-    // what has come up over the place one is at
+    // what has come up over the place one is at; icons of headings
     ...pairs(
       ['spring', 'summer', 'autumn', 'winter'].map((season) => `turf-${season}`),
-      ['ground-raised'],
+      ['ground-raised', 'ground'],
     ),
     // in a bed's section: dots, roots and water in both layers of the soil, plants against the sky
     ...pairs(['section-dot', 'section-root'], ['soil-drawn', 'section-soil-lower']),

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { Icon } from '../../controls/marks/Icon';
+import type { IconName } from '../../controls/marks/iconPaths';
 import { useAnnounce } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';
 import { dayOf } from '../../core/days';
@@ -29,6 +31,17 @@ import type { PlainEvent, PlainEventKind } from './readEvent';
 import { nitrateTestWords } from './nitrateTestWords';
 import { takenOff, type Raking } from './raking';
 import { cropName } from '../../document/cropValues';
+
+/** What each is done with. */
+const eventIcons: Readonly<Record<(typeof eventKinds)[number], IconName>> = {
+  water: 'can',
+  'rain gauge': 'rain',
+  harvest: 'basket',
+  'soil test': 'jar',
+  'rake off': 'rake',
+  'dig cover in': 'fork',
+  'look and dig': 'lens',
+};
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
@@ -104,7 +117,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
       </div>
       <div className="button-row" role="group" aria-label="Write something down">
         <button type="button" className="button" onClick={() => started({ kind: 'lay' })}>
-          Lay something…
+          <Icon name="barrow" /> Lay something…
         </button>
         {eventKinds.map((kind) => (
           <button
@@ -121,7 +134,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
               )
             }
           >
-            {eventWords[kind].button}…
+            <Icon name={eventIcons[kind]} /> {eventWords[kind].button}…
           </button>
         ))}
       </div>

@@ -1,3 +1,4 @@
+import { Icon } from '../../controls/marks/Icon';
 import { BedsPart } from './BedsPart';
 import { ContainersPart } from './ContainersPart';
 import { FilePart } from './FilePart';
@@ -6,11 +7,11 @@ import { StockPart } from './StockPart';
 import { showPart } from './wantedPart';
 
 const parts = [
-  { id: 'garden-place', words: 'Place and units', Part: PlacePart },
-  { id: 'garden-containers', words: 'Bags and buckets', Part: ContainersPart },
-  { id: 'garden-beds', words: 'Beds and plantings', Part: BedsPart },
-  { id: 'garden-stock', words: 'Heap and stores', Part: StockPart },
-  { id: 'garden-file', words: 'File', Part: FilePart },
+  { id: 'garden-place', words: 'Place and units', icon: 'sun', Part: PlacePart },
+  { id: 'garden-containers', words: 'Bags and buckets', icon: 'bucket', Part: ContainersPart },
+  { id: 'garden-beds', words: 'Beds and plantings', icon: 'bed', Part: BedsPart },
+  { id: 'garden-stock', words: 'Heap and stores', icon: 'heap', Part: StockPart },
+  { id: 'garden-file', words: 'File', icon: 'paper', Part: FilePart },
 ] as const;
 
 /** What the garden is made of; each part on the one page, with its name to jump to. */
@@ -27,11 +28,11 @@ export function GardenPage() {
           </button>
         ))}
       </nav>
-      {parts.map(({ id, words, Part }) => (
+      {parts.map(({ id, words, icon, Part }) => (
         <section key={id} className="section" aria-labelledby={id}>
           <div className="section-head">
             <h2 id={id} tabIndex={-1}>
-              {words}
+              <Icon name={icon} /> {words}
             </h2>
           </div>
           <Part />
