@@ -1,16 +1,11 @@
 import type { DayNumber } from '../core/days';
-import type { PlanAnswer, PlanLine, PlanOdds } from '../core/plan/answer';
-import type { PairedAnswer } from '../core/plan/pairedDraws';
+import type { PlanAnswer, PlanLine } from '../core/plan/answer';
+import { oddsOf } from '../core/plan/pairedDraws';
 import { planOddsQuestions } from '../document/planOdds';
 import type { Garden } from '../document/schema';
 import { limits } from '../tables/thresholds';
 import type { Engine } from '../worker/protocol';
 import { quickDraws } from './surroundings';
-
-const oddsOf = ({ others, count }: PairedAnswer): PlanOdds | null => {
-  const [line] = others;
-  return line ? { better: Math.round(line.better * count), of: count } : null;
-};
 
 /**
  * Counts for every line of a plan in how many imagined seasons its bed is better with it.

@@ -3,11 +3,13 @@ import { unitsOf } from '../../app/amounts/unitSystem';
 import type { PlanAnswer } from '../../app/core/plan/answer';
 import { dayFromText, textFromDay, type DayNumber } from '../../app/core/days';
 import { makePlan } from '../../app/core/plan/makePlan';
+import { oddsOf, runPaired } from '../../app/core/plan/pairedDraws';
 import { planNamesOf } from '../../app/document/planNames';
+import { planOddsQuestions } from '../../app/document/planOdds';
 import { planQuestion } from '../../app/document/planQuestion';
 import type { Garden } from '../../app/document/schema';
 import { highsSolver } from '../../app/solve/highsSolver';
-import { basisOf } from '../../app/tables/thresholds';
+import { basisOf, limits } from '../../app/tables/thresholds';
 import { cautionWords } from '../../app/words/cautions';
 import { dayFull } from '../../app/words/chartFormat';
 import { chartUnits } from '../../app/words/chartUnits';
@@ -28,6 +30,7 @@ import {
   worthWords,
   type PlanNames,
 } from '../../app/words/planWords';
+import { planOddsWords } from '../../app/words/planOddsWords';
 import { footLines } from '../../app/words/safetyLines';
 import { exitCodes } from './exitCodes';
 import { fileSentence } from './fileSentence';
@@ -80,6 +83,21 @@ function gardenAsOf(garden: Garden, today: DayNumber): Garden {
   };
 }
 
+/** Imagined seasons that each line is counted in. */
+const imaginedSeasons = 100;
+
+/** A plan with the odds of its lines. */
+function withOdds(garden: Garden, plan: PlanAnswer): PlanAnswer {
+  const questions = planOddsQuestions(garden, plan.today, plan, imaginedSeasons);
+  return {
+    ...plan,
+    lines: plan.lines.map((line, at) => ({
+      ...line,
+      odds: oddsOf(runPaired(questions[at]!, limits)),
+    })),
+  };
+}
+
 /** The plan for reading in a terminal, or on a paper to take outside. */
 function planAsText(garden: Garden, answer: PlanAnswer, names: PlanNames): string[] {
   const { today } = answer;
@@ -87,9 +105,10 @@ function planAsText(garden: Garden, answer: PlanAnswer, names: PlanNames): strin
   const screenUnits = unitsOf(garden.garden.shownUnits);
   const says = (caution: Parameters<typeof cautionWords>[0]): string =>
     `${caution.weight}: ${cautionWords(caution, basisOf(caution), screenUnits).says}`;
-  const lines = answer.lines.flatMap(({ bedId, layers, why, cautions }, at) => [
+  const lines = answer.lines.flatMap(({ bedId, layers, odds, why, cautions }, at) => [
     names.bed(bedId),
     ...layers.flatMap((layer) => folded(planLayerWords(layer, names), '  ')),
+    ...(odds ? folded(planOddsWords(odds), '    ') : []),
     ...folded(planWhyWords(answer.lines[at]!, names), '    '),
     ...folded(planLimitWords(why.limit, names), '    '),
     ...why.turns.flatMap((turn) => folded(planTurnWords(turn, names), '    ')),
@@ -173,15 +192,16 @@ export async function week(
     voice.complain(planTroubleWords(made.error, names));
     return exitCodes.plan;
   }
+  const plan = withOdds(garden, made.value);
   if (wishes.json)
     voice.answer(
       `${JSON.stringify({
         program: about,
         garden: garden.garden.name,
         today: textFromDay(today),
-        plan: made.value,
+        plan,
       })}\n`,
     );
-  else voice.answer([...planAsText(garden, made.value, names), ...footLines, ''].join('\n'));
+  else voice.answer([...planAsText(garden, plan, names), ...footLines, ''].join('\n'));
   return exitCodes.done;
 }

@@ -40,6 +40,10 @@ describe('on the sample', () => {
   test('says in JSON what it says in words: the same amounts on the same beds', () => {
     expect(Object.keys(json)).toEqual(['program', 'garden', 'today', 'plan']);
     expect([json.garden, json.today]).toEqual(['Sorrel Lane', '2013-06-15']);
+    for (const { odds } of json.plan.lines) {
+      expect(odds?.of).toBe(100);
+      expect(odds?.better).toBeGreaterThan(50);
+    }
     for (const { layers } of json.plan.lines)
       for (const { amount } of layers) {
         const half = Math.round((amount.counted?.count ?? 0) * 2);

@@ -12,6 +12,7 @@ import {
 import type { BedSeason } from '../season/input';
 import type { Limits } from '../season/limits';
 import { newWatch, watchSeason, type SeasonWatch } from '../season/watchSeason';
+import type { PlanOdds } from './answer';
 import type { PlanWeights } from './question';
 import { looksOf, sharesOf, spellsOf } from './spells';
 import { aimAt, nitrogenDistance, supplyOn, type SpellAim } from './standing';
@@ -191,3 +192,9 @@ export function runPaired(
   while (!run.isDone) run.next();
   return run.answer();
 }
+
+/** Odds of the first addition in whole seasons; null where nothing was added. */
+export const oddsOf = ({ others, count }: PairedAnswer): PlanOdds | null => {
+  const [line] = others;
+  return line ? { better: Math.round(line.better * count), of: count } : null;
+};
