@@ -4,6 +4,7 @@ import { unitsOf } from '../../app/amounts/unitSystem';
 import type { BedAnswer } from '../../app/core/season/bedAnswer';
 import type { DrawsAnswer } from '../../app/core/season/draws/runDraws';
 import type { Bed, Garden } from '../../app/document/schema';
+import { leftOutOf } from '../../app/document/leftOut';
 import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
 import { weatherKnown } from '../../app/document/weatherKnown';
 import { basisOf } from '../../app/tables/thresholds';
@@ -23,6 +24,7 @@ import {
   expectedWords,
   seasonWord,
 } from '../../app/words/seasonAccountWords';
+import { leftOutSentence } from '../../app/words/leftOutWords';
 import { weatherKnownSentence } from '../../app/words/weatherMessages';
 import {
   coverSentence,
@@ -65,6 +67,9 @@ export function bedAsText(
     `${bed.name}: ${nitrogenStateWords(verdict.state, verdict.strongly)}, cover ${coverStateWords(verdict.coverState)}`,
     ...folded(stateSentence(verdict, screenUnits, { today: result.today }), '  '),
     ...folded(coverSentence(verdict), '  '),
+    ...leftOutOf(garden, bed.id, result.today).flatMap((one) =>
+      folded(leftOutSentence(one, bed.name, day), '  '),
+    ),
     ...(draws ? imagined(draws, answer) : []),
     '',
     `  ${day(from)} to ${day(result.today)}, ${units.nitrogen.long} of nitrogen`,

@@ -6,12 +6,14 @@ import { dayOf } from '../../app/core/days';
 import { dayKinds } from '../../app/core/season/input';
 import { runSeason } from '../../app/core/season/season';
 import { faultOfChange } from '../../app/document/change';
+import { leftOutOf } from '../../app/document/leftOut';
 import { parseGarden } from '../../app/document/parse';
 import { bedSeason, soilOf } from '../../app/document/seasonInput';
 import { serializeGarden } from '../../app/document/serialize';
 import { weatherKnown } from '../../app/document/weatherKnown';
 import type { Bed, Garden } from '../../app/document/schema';
 import { editFailureSentence, faultPhrase, parseSentence } from '../../app/words/messages';
+import { leftOutSentence } from '../../app/words/leftOutWords';
 import { ledger } from '../../main/command/ledger';
 import { exitCodes } from '../../main/command/exitCodes';
 import { exampleGarden } from './exampleGarden';
@@ -225,6 +227,55 @@ describe('what looks impossible and has a meaning', () => {
     );
     expect(startingMineralTop).toBeCloseTo(21 * bulkDensityKgPerL * 0.3, 10);
     runs(garden);
+    // and the one that does not count is not passed over in silence
+    const bed = garden.beds[0]!;
+    const said = leftOutOf(garden, bed.id, today).map((one) =>
+      leftOutSentence(one, bed.name, () => 'D'),
+    );
+    expect(said).toEqual([
+      'Two soil tests of “Long bed” are of D: the one written down last counts. Delete the other, or change its day.',
+    ]);
+    expect(say(serializeGarden(garden)).answers.replace(/\s+/g, ' ')).toContain(
+      'Two soil tests of “Long bed” are of',
+    );
+    expect(
+      leftOutOf(
+        open(() => undefined),
+        bed.id,
+        today,
+      ),
+    ).toEqual([]);
+  });
+
+  test('what was done before a bed is known, or a day to come from which it will be, is said', () => {
+    const late = open((one) => {
+      one.beds[0]!.knownSince = '2021-06-15';
+    });
+    const { id, name } = late.beds[0]!;
+    const before = [...late.applications, ...late.events].filter(
+      (one) =>
+        'bedId' in one &&
+        one.bedId === id &&
+        one.date < '2021-06-15' &&
+        !('kind' in one && (one.kind === 'soil test' || one.kind === 'look and dig')),
+    );
+    expect(before.length).toBeGreaterThan(1);
+    const said = leftOutOf(late, id, today);
+    expect(said).toEqual([
+      { kind: 'before it was known', count: before.length, since: dayOf('2021-06-15') },
+    ]);
+    const sentence = leftOutSentence(said[0]!, name, () => 'D');
+    expect(sentence).toContain('Give “Known since” an earlier day, or none.');
+    expect(say(serializeGarden(late)).answers.replace(/\s+/g, ' ')).toContain(
+      `${String(before.length)} entries of “Long bed” from before`,
+    );
+    const ahead = open((one) => {
+      one.beds[0]!.knownSince = '2021-09-01';
+    });
+    expect(leftOutOf(ahead, id, today)).toEqual([
+      { kind: 'not known yet', since: dayOf('2021-09-01') },
+    ]);
+    expect(say(serializeGarden(ahead)).answers.replace(/\s+/g, ' ')).toContain('a day to come');
   });
 
   test('a year without weather: imagined from the usual weather, marked, and said', () => {

@@ -1,7 +1,8 @@
 // `node tests/mutation/results.js REPORT...` after `npm run mutation`: writes RESULTS.md beside this
-// file from reports of the runner (by default the last one). Of a file in several reports the last holds.
+// file from what was measured before (measured.json) and from the reports named. Of a file in several
+// reports the last holds; without a report only what has changed since is looked at anew.
 import { createHash } from 'node:crypto';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { format } from 'prettier';
 
@@ -16,7 +17,6 @@ const folders = ['app/core/cover', 'app/core/crop', 'app/core/season', 'app/core
 /** @type {Equivalent[]} */
 const equivalents = JSON.parse(readFileSync(join(import.meta.dirname, 'equivalents.json'), 'utf8'));
 const paths = process.argv.slice(2);
-if (paths.length === 0) paths.push(join(top, '.build/mutation/report.json'));
 /** @type {Map<string, FileReport>} */
 const files = new Map();
 for (const path of paths) {
@@ -80,48 +80,64 @@ const short = (/** @type {string} */ text) => text.replace(/\s+/g, ' ').trim();
 const score = (dead, alive) =>
   dead + alive === 0 ? '-' : `${((100 * dead) / (dead + alive)).toFixed(1)} %`;
 
-const used = new Set();
-const rows = [...files]
-  .filter(([file]) => folders.some((folder) => file.startsWith(`${folder}/`)))
-  .sort(([one], [other]) => (one < other ? -1 : 1))
-  .map(([file, of]) => {
-    const lines = of.source.split('\n');
-    const alive = of.mutants.filter(isAlive).map((mutant) => {
+/** @typedef {{ at: number, line: string, original: string, becomes: string, kind: string }} Alive */
+/** @typedef {{ sha: string, isPart: boolean, dead: number, alive: Alive[] }} Measured */
+
+/** @param {string} text */
+const shaOf = (text) => createHash('sha256').update(text).digest('hex');
+
+// What was measured before and is in none of the reports stays as it was.
+const measuredPath = join(import.meta.dirname, 'measured.json');
+/** @type {Record<string, Measured>} */
+const measured = existsSync(measuredPath) ? JSON.parse(readFileSync(measuredPath, 'utf8')) : {};
+for (const [file, of] of files) {
+  const counted = of.mutants.filter((one) => isDead(one) || isAlive(one));
+  if (counted.length === 0 || !folders.some((folder) => file.startsWith(`${folder}/`))) continue;
+  const lines = of.source.split('\n');
+  measured[file] = {
+    sha: shaOf(of.source),
+    // the runner was asked for faults in formulae alone
+    isPart: counted.every(
+      ({ mutatorName }) => sums.includes(mutatorName) || mutatorName === 'MethodExpression',
+    ),
+    dead: of.mutants.filter(isDead).length,
+    alive: of.mutants.filter(isAlive).map((mutant) => {
       const original = short(originalOf(of, mutant));
-      const becomes = short(mutant.replacement ?? '');
-      const line = short(lines[mutant.location.start.line - 1] ?? '');
-      const equivalent = equivalents.find(
-        (one) =>
-          one.file === file &&
-          one.line === line &&
-          (one.becomes === '*' || one.becomes === becomes),
-      );
-      if (equivalent) used.add(equivalent);
       return {
         at: mutant.location.start.line,
+        line: short(lines[mutant.location.start.line - 1] ?? ''),
         original,
-        becomes,
+        becomes: short(mutant.replacement ?? ''),
         kind: kindOf(mutant, original),
-        why: equivalent?.why ?? null,
       };
-    });
-    const now = readFileSync(join(top, file), 'utf8');
-    return {
-      file,
-      folder: folders.find((folder) => file.startsWith(`${folder}/`)) ?? '',
-      dead: of.mutants.filter(isDead).length,
-      alive,
-      // the runner was asked for faults in formulae alone
-      isPart: of.mutants
-        .filter((one) => isDead(one) || isAlive(one))
-        .every(
-          ({ mutatorName }) => sums.includes(mutatorName) || mutatorName === 'MethodExpression',
-        ),
-      isOld:
-        createHash('sha256').update(now).digest('hex') !==
-        createHash('sha256').update(of.source).digest('hex'),
-    };
-  });
+    }),
+  };
+}
+for (const file of Object.keys(measured)) if (!existsSync(join(top, file))) delete measured[file];
+const kept = Object.fromEntries(Object.entries(measured).sort(([a], [b]) => (a < b ? -1 : 1)));
+writeFileSync(
+  measuredPath,
+  await format(JSON.stringify(kept), { parser: 'json', printWidth: 100 }),
+);
+
+const used = new Set();
+const rows = Object.entries(kept).map(([file, { sha, isPart, dead, alive }]) => ({
+  file,
+  folder: folders.find((folder) => file.startsWith(`${folder}/`)) ?? '',
+  dead,
+  isPart,
+  isOld: shaOf(readFileSync(join(top, file), 'utf8')) !== sha,
+  alive: alive.map((one) => {
+    const equivalent = equivalents.find(
+      (other) =>
+        other.file === file &&
+        other.line === one.line &&
+        (other.becomes === '*' || other.becomes === one.becomes),
+    );
+    if (equivalent) used.add(equivalent);
+    return { ...one, why: equivalent?.why ?? null };
+  }),
+}));
 
 const table = (/** @type {string[]} */ head, /** @type {string[][]} */ body) =>
   [head, head.map(() => '---'), ...body].map((row) => `| ${row.join(' | ')} |`).join('\n');

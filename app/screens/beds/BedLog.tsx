@@ -4,12 +4,14 @@ import type { IconName } from '../../controls/marks/iconPaths';
 import { useAnnounce } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';
 import { dayOf } from '../../core/days';
+import { leftOutOf } from '../../document/leftOut';
 import { materialFrom } from '../../document/materialValues';
 import type { LookEvent } from '../../document/looks';
 import type { Application, Bed, GardenEvent } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { layersOn } from '../../store/selectors';
 import { percent } from '../../words/chartFormat';
+import { leftOutSentence } from '../../words/leftOutWords';
 import { lookAdvice } from '../../words/lookWords';
 import { editFailureSentence } from '../../words/messages';
 import { amountWords } from '../amountWords';
@@ -139,6 +141,11 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
         ))}
       </div>
       {done !== null && <p className="done">{done}</p>}
+      {leftOutOf(garden, bed.id, today).map((one) => (
+        <p key={JSON.stringify(one)} className="small">
+          {leftOutSentence(one, bed.name, shown.dayWord)}
+        </p>
+      ))}
       {entries.length === 0 && <p>Nothing has been written down for this bed yet.</p>}
       <ol className="plain-list log-list">
         {entries.map(({ date, layer, event }) => {

@@ -113,6 +113,14 @@ export const ofLayers = (
     limits,
   );
 
+/** The same of a single layer. */
+export const ofLayer = (
+  layer: LayerInput,
+  before: Case = {},
+  after: Case = before,
+  facts: Partial<CautionFacts> = {},
+): readonly Caution[] => ofLayers([layer], before, after, facts);
+
 export const ofBed = (made: Case, facts: Partial<CautionFacts> = {}): readonly Caution[] =>
   bedCautions(runOf(made), { ...openFacts, ...facts }, limits);
 
@@ -121,6 +129,12 @@ export function only(cautions: readonly Caution[], kind: CautionKind): Caution {
   const found = cautions.filter((caution) => caution.kind === kind);
   if (found.length !== 1) throw new Error(`${found.length} cautions of ${kind}`);
   return found[0]!;
+}
+
+/** Weight and row of the first caution of a kind, or "none". */
+export function said(cautions: readonly Caution[], kind: CautionKind): string {
+  const found = cautions.find((caution) => caution.kind === kind);
+  return found ? `${found.weight}: ${found.row}` : 'none';
 }
 
 export const kindsOf = (cautions: readonly Caution[]): readonly CautionKind[] =>

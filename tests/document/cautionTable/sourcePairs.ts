@@ -1,4 +1,9 @@
-import type { Lawn, SourceHazard, Treatment } from '../../../app/document/schema';
+import {
+  sourceHazards,
+  type Lawn,
+  type SourceHazard,
+  type Treatment,
+} from '../../../app/document/schema';
 import {
   asked,
   clippings,
@@ -282,18 +287,7 @@ export const sourcePairs: Pairs = {
     ),
   ],
   ...Object.fromEntries(
-    (
-      [
-        'poisonous plants',
-        'painted wood',
-        'roadside',
-        'old house',
-        'mouldy',
-        'walnut',
-        'diseased tops',
-        'bought in',
-      ] as const
-    ).map((hazard) => [
+    sourceHazards.map((hazard) => [
       hazard,
       [
         pair('what may be wrong with it', kept, hazard, otherThan(hazard), {
