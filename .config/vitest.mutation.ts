@@ -27,7 +27,7 @@ export default defineConfig({
     include: ['tests/{core,published}/**/*.test.ts'],
     exclude: [
       'tests/core/season/{order,limits,balance,weatherLaws,leanDraws,overFeeding,signsInDraws}.test.ts',
-      'tests/core/cautionsNothingJumps.test.ts',
+      'tests/core/{cautions,states}NothingJumps.test.ts',
       'tests/core/lawn/**',
       'tests/published/verify.test.ts',
     ],

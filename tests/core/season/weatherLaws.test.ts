@@ -138,6 +138,40 @@ describe('laws of weather, any bed', () => {
     );
   }, 180_000);
 
+  test('without watering and with no loss from wet soil, rain added to a day never lowers what is washed out', () => {
+    const rain = fc.double({ min: 0.1, max: 120, noNaN: true });
+    const sealed = (bed: BedSeason): BedSeason => ({
+      ...bed,
+      keptMoist: false,
+      events: bed.events.filter(({ kind }) => kind !== 'water'),
+      coefficients: { ...bed.coefficients, denitrifiedShare: 0 },
+    });
+    // on that day, whatever grows, lies and rots there
+    fc.assert(
+      fc.property(anyBed, fc.integer({ min: 5, max: 190 }), rain, (bed, day, extra) => {
+        const [less, more] = fork(
+          sealed(bed),
+          day,
+          (weather) => (weather.rainMillimetres[day]! += extra),
+        );
+        expect(more!.flows[leachedFlow]!).toBeGreaterThanOrEqual(less!.flows[leachedFlow]! - 1e-12);
+      }),
+      lawRuns,
+    );
+    // and to the end of any run in which nothing holds nitrogen back for itself
+    fc.assert(
+      fc.property(anyBed, fc.integer({ min: 5, max: 190 }), rain, (made, day, extra) => {
+        const bed = { ...sealed(made), plantings: [], layers: [] };
+        const rainMillimetres = bed.weather.rainMillimetres.slice();
+        rainMillimetres[day]! += extra;
+        const wetter = { ...bed, weather: { ...bed.weather, rainMillimetres } };
+        const washed = (one: BedSeason) => moved(runSeason(one), 'mineralLower', 'leached');
+        expect(washed(wetter)).toBeGreaterThanOrEqual(washed(bed) - 1e-9);
+      }),
+      { ...lawRuns, numRuns: 200 },
+    );
+  }, 180_000);
+
   test('at equal moisture a colder day is never more normalised days', () => {
     const celsius = fc.double({ min: -40, max: 45, noNaN: true });
     fc.assert(
