@@ -6,7 +6,6 @@ import { thresholdRow } from '../../app/tables/thresholds';
 import {
   between,
   dayIn,
-  days,
   dugGives,
   dugTakes,
   firstDay,
@@ -25,7 +24,6 @@ import {
   ofLayer,
   runOf,
   said,
-  withRatio,
   type Case,
 } from './season/cautionRuns';
 
