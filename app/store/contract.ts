@@ -31,6 +31,7 @@ import type {
   WeatherMergeFailure,
 } from '../document/weather/withWeather';
 import type { About, HostError, RecentFile } from '../host/contract';
+import type { AheadSlice } from './aheadSlice';
 import type { PlanSlice } from './planContract';
 import type { CarriedSlice } from './carriedSlice';
 import type { WaterSlice } from './waterSlice';
@@ -464,6 +465,7 @@ export interface MowingsState
     WhatIfSlice,
     WaterSlice,
     CarriedSlice,
+    AheadSlice,
     ViewSlice,
     GardenActions {}
 

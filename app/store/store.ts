@@ -2,6 +2,7 @@ import { createStore } from 'zustand/vanilla';
 import type { Host } from '../host/contract';
 import { noPlanner, type Planner } from '../worker/planClient';
 import type { Engine } from '../worker/protocol';
+import { aheadDoor } from './aheadSlice';
 import { eventActions } from './actions/eventActions';
 import { layingActions } from './actions/layingActions';
 import { mowingActions } from './actions/mowingActions';
@@ -63,6 +64,7 @@ export function createMowingsStore({
   let whatIfChanged = (): void => undefined;
   let waterChanged = (): void => undefined;
   let carriedChanged = (): void => undefined;
+  let aheadChanged = (): void => undefined;
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
@@ -77,6 +79,8 @@ export function createMowingsStore({
     waterChanged = water.changed;
     const carried = carriedDoor(get, set, surroundings);
     carriedChanged = carried.changed;
+    const ahead = aheadDoor(get, set, surroundings);
+    aheadChanged = ahead.changed;
     const tools = {
       read: get,
       edit: garden.slice.edit,
@@ -90,6 +94,7 @@ export function createMowingsStore({
       ...whatIf.slice,
       ...water.slice,
       ...carried.slice,
+      ...ahead.slice,
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -110,6 +115,7 @@ export function createMowingsStore({
       whatIfChanged();
       waterChanged();
       carriedChanged();
+      aheadChanged();
     }
     if (isOther) gardenChanged();
     if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {

@@ -27,6 +27,7 @@ export function answer(question: ShortQuestion): Answers[ShortQuestion['kind']] 
     case 'proposal':
     case 'check':
     case 'what if':
+    case 'ahead':
       return question.beds.map((bed) => answerProposal(bed, question.limits));
     case 'history':
       return history(question);

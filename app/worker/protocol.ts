@@ -18,10 +18,10 @@ export type Question =
   | { readonly kind: 'beds'; readonly beds: readonly BedQuestion[]; readonly limits: Limits }
   /**
    * `proposal`: while it is being thought of; `check`: once, before it is taken; `what if`: one bed
-   * with this or with that
+   * with this or with that; `ahead`: one bed with what the plan proposes
    */
   | {
-      readonly kind: 'proposal' | 'check' | 'what if';
+      readonly kind: 'proposal' | 'check' | 'what if' | 'ahead';
       readonly beds: readonly ProposalQuestion[];
       readonly limits: Limits;
     }
@@ -82,6 +82,7 @@ export interface Answers {
   readonly carried: readonly CarriedAnswer[];
   readonly draws: readonly DrawsAnswer[];
   readonly 'what if': readonly ProposalAnswer[];
+  readonly ahead: readonly ProposalAnswer[];
   readonly 'proposal draws': readonly ProposalDrawsAnswer[];
   readonly 'what if draws': PairedAnswer;
   /** in the order of `lines` */
