@@ -129,7 +129,17 @@ export function SectionChart({ bedName, now, ahead, choice, units }: SectionChar
     return () => document.removeEventListener('keydown', onKey);
   }, [isTold]);
 
+  const leaving = useRef<number | undefined>(undefined);
+  const stay = () => window.clearTimeout(leaving.current);
+  // long enough to get from a part onto what it tells
+  const leave = () => {
+    stay();
+    leaving.current = window.setTimeout(() => tell(false), 180);
+  };
+  useEffect(() => () => window.clearTimeout(leaving.current), []);
+
   const goTo = (next: Active) => {
+    stay();
     setActive(next);
     tell(true);
     requestAnimationFrame(() =>
@@ -179,15 +189,17 @@ export function SectionChart({ bedName, now, ahead, choice, units }: SectionChar
             activeKey={current.panel === at ? current.key : null}
             isTold={isTold && active?.panel === at}
             onTell={(key) => {
+              stay();
               setActive({ panel: at, key });
               tell(true);
             }}
-            onLeave={() => tell(false)}
+            onLeave={leave}
+            onStay={stay}
           />
         ))}
       </div>
       {today && (
-        <SectionKey panel={today} dot={amountWithUnit(today.scale.gramsPerDot, units.nitrogen)} />
+        <SectionKey panels={panels} dot={amountWithUnit(today.scale.gramsPerDot, units.nitrogen)} />
       )}
       {tableShown && <SectionTable id={`${id}-table`} panels={panels} bedName={bedName} />}
     </figure>

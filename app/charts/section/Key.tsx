@@ -10,18 +10,19 @@ const kindWords: Readonly<Record<NitrogenKind, string>> = {
 
 /** What dots and lengths mean. */
 export function SectionKey({
-  panel,
+  panels,
   dot,
 }: {
-  readonly panel: PanelDrawing;
+  readonly panels: readonly PanelDrawing[];
   /** "0.5 g/m²" */
   readonly dot: string;
 }) {
-  const { facts, scale } = panel;
   const kinds = nitrogenKinds.filter(
-    (kind) => kind === 'ready' || facts.top.nitrogen[kind] > 0.005,
+    (kind) => kind === 'ready' || panels.some(({ facts }) => facts.top.nitrogen[kind] > 0.005),
   );
-  const times = Math.round(scale.coverPerMillimetre / scale.perMillimetre);
+  const scale = panels[0]?.scale;
+  const times = scale ? Math.round(scale.coverPerMillimetre / scale.perMillimetre) : 1;
+  const isCovered = panels.some(({ facts }) => facts.cover.length > 0);
   return (
     <div className="section-key small">
       <p>Each is {dot} of nitrogen:</p>
@@ -41,8 +42,8 @@ export function SectionKey({
       </ul>
       <p className="soft">
         Plants, roots and soil are to one scale
-        {facts.cover.length > 0 && times > 1 ? `, the cover ${times} times as thick` : ''}. How tall
-        plants are goes by the crop’s clock and is rough; how many are drawn is no count.
+        {isCovered && times > 1 ? `, the cover ${times} times as thick` : ''}. How tall plants are
+        goes by the crop’s clock and is rough; how many are drawn is no count.
       </p>
     </div>
   );

@@ -31,19 +31,15 @@ export interface PanelProps {
   readonly activeKey: string | null;
   readonly isTold: boolean;
   readonly onTell: (key: string) => void;
+  /** what is told goes soon, unless something stays */
   readonly onLeave: () => void;
+  readonly onStay: () => void;
 }
 
 /** One evening: the drawing, its ruler, and a place on each part that tells what it is. */
 export function Panel(props: PanelProps) {
   const { panel, place, finding, bedName, weaves, cell, gauge, units, activeKey, isTold } = props;
   const { drawing, facts, parts, scale, width, height, title } = panel;
-  const leaving = useRef<number | undefined>(undefined);
-  const stay = () => window.clearTimeout(leaving.current);
-  const leave = () => {
-    stay();
-    leaving.current = window.setTimeout(props.onLeave, 180);
-  };
   const told = isTold ? parts.find(({ key }) => key === activeKey) : undefined;
   const { left } = drawing;
   return (
@@ -95,12 +91,9 @@ export function Panel(props: PanelProps) {
                 aria-label={`${part.name}: ${part.says}`}
                 tabIndex={part.key === activeKey ? 0 : -1}
                 onFocus={() => props.onTell(part.key)}
-                onBlur={leave}
-                onPointerEnter={() => {
-                  stay();
-                  props.onTell(part.key);
-                }}
-                onPointerLeave={leave}
+                onBlur={props.onLeave}
+                onPointerEnter={() => props.onTell(part.key)}
+                onPointerLeave={props.onLeave}
               >
                 {roots && <path className="section-hit-line" d={roots.roots} />}
                 <rect
@@ -114,7 +107,7 @@ export function Panel(props: PanelProps) {
             );
           })}
         </svg>
-        {told && <Tip part={told} panel={panel} onEnter={stay} onLeave={leave} />}
+        {told && <Tip part={told} panel={panel} onEnter={props.onStay} onLeave={props.onLeave} />}
       </div>
     </div>
   );

@@ -1,5 +1,19 @@
 import { Scroller } from '../Scroller';
 import type { PanelDrawing } from './Panel';
+import type { SectionPart } from './parts';
+
+/** The parts of all evenings in the order of the drawing: what comes later after what it follows there. */
+export function partsOfAll(panels: readonly PanelDrawing[]): readonly SectionPart[] {
+  const all: SectionPart[] = [];
+  for (const { parts } of panels)
+    parts.forEach((part, at) => {
+      if (all.some(({ key }) => key === part.key)) return;
+      const before = parts[at - 1];
+      const place = before ? all.findIndex(({ key }) => key === before.key) + 1 : 0;
+      all.splice(place, 0, part);
+    });
+  return all;
+}
 
 /** All parts of the drawings and what they say, evening beside evening. */
 export function SectionTable({
@@ -11,9 +25,7 @@ export function SectionTable({
   readonly panels: readonly PanelDrawing[];
   readonly bedName: string;
 }) {
-  const rows = new Map<string, string>();
-  for (const { parts } of panels)
-    for (const { key, name } of parts) if (!rows.has(key)) rows.set(key, name);
+  const rows = partsOfAll(panels);
   const [today] = panels;
   return (
     <Scroller id={id} className="chart-table" label={`Section of ${bedName} as a table`}>
@@ -25,29 +37,25 @@ export function SectionTable({
               part
             </th>
             {panels.map(({ title }) => (
-              <th key={title} scope="col" className="chart-table-words">
+              <th key={title} scope="col">
                 {title}
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {[...rows].map(([key, name]) => (
+          {rows.map(({ key, name }) => (
             <tr key={key}>
               <th scope="row">{name}</th>
               {panels.map(({ title, parts }) => (
-                <td key={title} className="chart-table-words">
-                  {parts.find((part) => part.key === key)?.says ?? 'not there'}
-                </td>
+                <td key={title}>{parts.find((part) => part.key === key)?.says ?? 'not there'}</td>
               ))}
             </tr>
           ))}
           {today?.facts.vanished.map(({ layer }) => (
             <tr key={layer.id}>
               <th scope="row">{layer.name}</th>
-              <td className="chart-table-words" colSpan={panels.length}>
-                Laid earlier; nothing one could see of it is left.
-              </td>
+              <td colSpan={panels.length}>Laid earlier; nothing one could see of it is left.</td>
             </tr>
           ))}
         </tbody>
