@@ -136,7 +136,7 @@ export function SectionChart({ bedName, now, ahead, choice, units }: SectionChar
     stay();
     leaving.current = window.setTimeout(() => tell(false), 180);
   };
-  useEffect(() => () => window.clearTimeout(leaving.current), []);
+  useEffect(() => () => window.clearTimeout(leaving.current), [leaving]);
 
   const goTo = (next: Active) => {
     stay();
