@@ -12,6 +12,7 @@ import type {
   PlanLayer,
   PlanLimit,
   PlanLine,
+  PlanOdds,
   PlanTrouble,
   PlanTurn,
   RestChoice,
@@ -19,6 +20,7 @@ import type {
 import type { GrassHeight, PlanSourceRef } from '../core/plan/question';
 import { dayWord, listed, percent } from './chartFormat';
 import { dayStyle } from './dates';
+import { oddsWords } from './imaginedWords';
 import { countOf, estimateWithUnit, twoFigures } from './figures';
 import { nitrogenStateWords } from './states';
 
@@ -127,6 +129,21 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
       return isFed ? `You said so. This ${feeds}.` : `You said so. This ${hides}.`;
   }
 }
+
+/** Marks drawn for a line's odds, each for a tenth of its imagined seasons. */
+const marksOfLine = 10;
+
+export const planOddsMarks = ({
+  better,
+  of,
+}: PlanOdds): { readonly better: number; readonly marks: number } => ({
+  better: of > 0 ? Math.round((better / of) * marksOfLine) : 0,
+  marks: marksOfLine,
+});
+
+/** "Better for the bed than nothing in 8 of 10 imagined seasons." */
+export const planOddsWords = ({ better, of }: PlanOdds): string =>
+  `Better for the bed than nothing ${oddsWords(of > 0 ? better / of : 0)}.`;
 
 /** What keeps a bed from getting more. */
 export function planLimitWords(limit: PlanLimit, names: PlanNames): string {

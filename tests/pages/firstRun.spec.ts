@@ -68,7 +68,8 @@ test('an own garden from five answers', async ({ garden, program }) => {
 
   await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
   await bedsAreReckoned(garden);
-  await expect(garden.getByText('By the fence').first()).toBeVisible();
+  const said = garden.getByRole('region', { name: 'What the beds say' });
+  await expect(said.getByText('By the fence').first()).toBeVisible();
   await expect(garden.getByText(/No weather of this season is on record yet/)).toBeVisible();
   await goTo(garden, 'Garden');
   await expect(garden.getByText('200 m², ordinary.')).toBeVisible();

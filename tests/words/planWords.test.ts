@@ -22,9 +22,13 @@ import {
   planHeard,
   planLayerWords,
   planLimitWords,
+  planOddsMarks,
+  planOddsWords,
   planTroubleWords,
   planTurnWords,
   planWhyWords,
+  restActWords,
+  restsWords,
   restWords,
   worthWords,
   type PlanNames,
@@ -166,6 +170,9 @@ const catalogue = (words: PlanNames): string[] => [
       ),
   ),
   ...rests.map((rest) => restWords(rest, words)),
+  ...rests.map((rest) => restActWords(rest, words)),
+  restsWords(rests, words),
+  ...[0, 37, 80, 100].map((better) => planOddsWords({ better, of: 100 })),
   mowWords(mow({ kind: 'beds', bedIds: ['far', 'gate'] }, 112), words, today),
   mowWords(mow({ kind: 'no bed wants it' }, 0), words, today),
   mowWords(mow({ kind: 'enough waiting' }, 0), words, today),
@@ -200,6 +207,14 @@ describe('every sentence', () => {
 });
 
 describe('what it says', () => {
+  test('odds of a line as marks that can be counted and the same in words', () => {
+    expect(planOddsMarks({ better: 82, of: 100 })).toEqual({ better: 8, marks: 10 });
+    expect(planOddsWords({ better: 82, of: 100 })).toBe(
+      'Better for the bed than nothing in 8 of 10 imagined seasons.',
+    );
+    expect(planOddsWords({ better: 0, of: 100 })).toContain('in no imagined season');
+  });
+
   test('aloud, what to lay where, or that there is nothing', () => {
     expect(planHeard({ lines: [line('hungry', {})] }, names())).toBe(
       'The plan is there. Far bed: 11 1/2 buckets of clippings of Back lawn.',

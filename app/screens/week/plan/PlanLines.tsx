@@ -11,6 +11,7 @@ import {
 } from '../../../words/planWords';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
+import { PlanOddsMarks } from './PlanOddsMarks';
 import { plannedRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
@@ -140,6 +141,7 @@ function Line(props: {
         ))}
       </ul>
       <p>{planWhyWords(line, names)}</p>
+      {line.odds && <PlanOddsMarks odds={line.odds} />}
       <dl className="plan-states">
         {(
           [
