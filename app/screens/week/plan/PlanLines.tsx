@@ -190,7 +190,7 @@ function Line(props: {
         </button>
         <button
           type="button"
-          className="button"
+          className="button-small"
           aria-label={`Something else: ${name}`}
           aria-disabled={!isReady}
           onClick={() => {
@@ -201,7 +201,7 @@ function Line(props: {
         </button>
         <button
           type="button"
-          className="button"
+          className="button-small"
           aria-label={`Nothing here: ${name}`}
           aria-disabled={!isReady}
           onClick={() => {
