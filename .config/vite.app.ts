@@ -16,7 +16,7 @@ const noNodeInPage: Plugin = {
 };
 
 /** How long a build takes is the machine's affair and no fault of what is built. */
-const checks = { pluginTimings: false };
+const checks = { bundlerTimings: false };
 
 /**
  * The page. Everything it loads is a file of its own (no inline scripts, no data: addresses), because

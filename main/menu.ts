@@ -64,6 +64,8 @@ export function menuTemplate(
       { role: 'paste', label: '&Paste', accelerator: 'CmdOrCtrl+V' },
       line,
       { role: 'selectAll', label: 'Select &all', accelerator: 'CmdOrCtrl+A' },
+      line,
+      command('find', '&Find...', 'F9'),
     ],
   };
   const view: Item = {
@@ -83,7 +85,7 @@ export function menuTemplate(
   const help: Item = {
     role: 'help',
     label: '&Help',
-    submenu: [command('guide', '&Guide', 'F1'), ...(isMac ? [] : [line, about])],
+    submenu: [command('guide', '&Guide', 'F1'), command('tour', '&Short tour'), ...(isMac ? [] : [line, about])],
   };
   return isMac
     ? [program, file, edit, view, { role: 'windowMenu' }, help]

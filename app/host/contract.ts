@@ -96,6 +96,8 @@ export const menuCommands = [
   'print',
   'undo',
   'redo',
+  'find',
+  'tour',
   'about',
   'guide',
 ] as const;

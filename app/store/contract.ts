@@ -435,6 +435,7 @@ export type OpenDialog =
   | { readonly kind: 'close-unsaved' }
   | { readonly kind: 'about' }
   | { readonly kind: 'guide' }
+  | { readonly kind: 'find' }
   | {
       readonly kind: 'stops';
       readonly drafts: readonly LayingDraft[];
@@ -447,12 +448,15 @@ export interface ViewSlice {
   readonly place: PlaceInWindow;
   readonly openBedId: string | null;
   readonly dialog: OpenDialog | null;
+  /** which stop of the tour one is at; null when one is not on it */
+  readonly tourStop: number | null;
   /** taken from the garden when it opens, written along when it is saved; no step in the history */
   readonly shownUnits: 'metric' | 'us';
   goTo(place: PlaceInWindow): void;
   /** also asks for its state history */
   openBed(bedId: string | null): void;
   showDialog(dialog: OpenDialog | null): void;
+  goOnTour(stop: number | null): void;
   setUnits(units: 'metric' | 'us'): void;
 }
 

@@ -7,6 +7,7 @@ export function viewSlice(read: Read, write: Write): ViewSlice {
     place: 'this week',
     openBedId: null,
     dialog: null,
+    tourStop: null,
     shownUnits: 'metric',
     goTo: (place) => write({ place }),
     openBed: (openBedId) => {
@@ -14,6 +15,7 @@ export function viewSlice(read: Read, write: Write): ViewSlice {
       if (openBedId !== null) read().wantHistory(openBedId);
     },
     showDialog: (dialog) => write({ dialog }),
+    goOnTour: (tourStop) => write({ tourStop }),
     setUnits: (shownUnits) => write({ shownUnits }),
   };
 }

@@ -1,3 +1,4 @@
+import { FindDialog } from '../find/FindDialog';
 import { OpenDialog } from '../file/OpenDialog';
 import { SaveAsDialog } from '../file/SaveAsDialog';
 import { UnsavedDialog } from '../file/UnsavedDialog';
@@ -16,6 +17,8 @@ export function Dialogs() {
       return <OpenDialog />;
     case 'close-unsaved':
       return <UnsavedDialog />;
+    case 'find':
+      return <FindDialog />;
     case 'about':
       return <aboutDialog.Part />;
     case 'guide':

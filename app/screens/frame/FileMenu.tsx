@@ -1,10 +1,23 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
 import { Icon } from '../../controls/marks/Icon';
-import { useCommands } from './commands';
+import { useCommandLines } from './commandLines';
+import type { CommandName } from './commands';
 
-/** The file commands with their keys; arrow keys move along the list, Escape closes it. */
+/** Undo and redo stand beside the menu, with what they would do. */
+const inMenu: ReadonlySet<CommandName> = new Set([
+  'new',
+  'open',
+  'save',
+  'save-as',
+  'print',
+  'find',
+  'tour',
+  'guide',
+  'about',
+]);
+
+/** The commands with their keys; arrow keys move along the list, Escape closes it. */
 export function FileMenu() {
-  const commands = useCommands();
   const [open, setOpen] = useState(false);
   const listId = useId();
   const holder = useRef<HTMLDivElement>(null);
@@ -24,15 +37,7 @@ export function FileMenu() {
     };
   }, [open]);
 
-  const items = [
-    { words: 'New garden…', keys: 'Ctrl N', run: commands.newGarden },
-    { words: 'Open…', keys: 'Ctrl O', run: commands.open },
-    { words: 'Save', keys: 'Ctrl S', run: commands.save },
-    { words: 'Save as…', keys: 'Ctrl Shift S', run: commands.saveAs },
-    { words: 'Print…', keys: 'Ctrl P', run: commands.print },
-    { words: 'How to read this', keys: '', run: commands.guide },
-    { words: 'About Mowings', keys: '', run: commands.about },
-  ];
+  const items = useCommandLines().filter(({ name }) => inMenu.has(name));
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (!open) return;
@@ -69,13 +74,18 @@ export function FileMenu() {
             <button
               type="button"
               className="menu-item"
+              aria-disabled={item.notNow !== null}
               onClick={() => {
+                if (item.notNow !== null) return;
                 setOpen(false);
                 button.current?.focus();
                 item.run();
               }}
             >
-              {item.words}
+              <span>
+                {item.words}
+                {item.notNow !== null && <span className="small"> ({item.notNow})</span>}
+              </span>
               {item.keys && <span className="menu-keys">{item.keys}</span>}
             </button>
           </li>

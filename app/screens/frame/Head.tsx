@@ -1,25 +1,12 @@
 import { Icon } from '../../controls/marks/Icon';
-import type { IconName } from '../../controls/marks/iconPaths';
-import type { PlaceInWindow } from '../../store/contract';
 import { todayOf } from '../../store/selectors';
 import { useMowings } from '../store';
 import { useCommands } from './commands';
 import { FileMenu } from './FileMenu';
+import { placesNow } from './placesNow';
 import { SaveState } from './SaveState';
 import { seasonOfYear } from './seasonOfYear';
 import { Sprout } from './Sprout';
-
-const placesNow: readonly {
-  readonly place: PlaceInWindow;
-  readonly words: string;
-  readonly icon: IconName;
-}[] = [
-  { place: 'this week', words: 'This week', icon: 'barrow' },
-  { place: 'beds', words: 'Beds', icon: 'bed' },
-  { place: 'lawn', words: 'Lawn', icon: 'lawn' },
-  { place: 'tables', words: 'Tables', icon: 'packet' },
-  { place: 'garden', words: 'Garden', icon: 'garden' },
-];
 
 /** The head of the window: whose garden, what can be taken back, where one is. */
 export function Head() {
@@ -67,6 +54,16 @@ export function Head() {
               </button>
             </>
           )}
+          <button
+            type="button"
+            className="head-button"
+            aria-haspopup="dialog"
+            aria-keyshortcuts="F9"
+            onClick={commands.find}
+            title="F9"
+          >
+            <Icon name="lens" /> <span>Find</span>
+          </button>
           <FileMenu />
         </div>
       </div>

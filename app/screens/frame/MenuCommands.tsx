@@ -19,7 +19,8 @@ export function MenuCommands(props: {
     listening.current = true;
     onMenu((command) => {
       if (document.querySelector('dialog[open]')) return;
-      const { newGarden, open, save, saveAs, print, undo, redo, about, guide } = current.current;
+      const { newGarden, open, save, saveAs, print, undo, redo, find, tour, about, guide } =
+        current.current;
       const runs: Readonly<Record<CommandName, () => void>> = {
         new: newGarden,
         open,
@@ -28,6 +29,8 @@ export function MenuCommands(props: {
         print,
         undo,
         redo,
+        find,
+        tour,
         about,
         guide,
       };

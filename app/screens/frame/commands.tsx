@@ -13,6 +13,10 @@ export interface Commands {
   print(): void;
   undo(): void;
   redo(): void;
+  /** any command, place, bed or setting by typing */
+  find(): void;
+  /** from its first stop; again from there when it is under way */
+  tour(): void;
   about(): void;
   guide(): void;
   /** answers the question "save the changes first?" */
@@ -23,7 +27,17 @@ export interface Commands {
 
 /** The commands as a menu names them; the shell's own list is the same. */
 export type CommandName =
-  'new' | 'open' | 'save' | 'save-as' | 'print' | 'undo' | 'redo' | 'about' | 'guide';
+  | 'new'
+  | 'open'
+  | 'save'
+  | 'save-as'
+  | 'print'
+  | 'undo'
+  | 'redo'
+  | 'find'
+  | 'tour'
+  | 'about'
+  | 'guide';
 
 const CommandsContext = createContext<Commands | null>(null);
 
@@ -101,6 +115,11 @@ export function CommandsProvider({ children }: { readonly children: ReactNode })
         if (!step) return announce('Nothing to redo.');
         redo();
         announce(`Done again: ${step.label}.`);
+      },
+      find: () => store.getState().showDialog({ kind: 'find' }),
+      tour: () => {
+        const { garden, goOnTour } = store.getState();
+        if (garden) goOnTour(0);
       },
       about: () => store.getState().showDialog({ kind: 'about' }),
       guide: () => store.getState().showDialog({ kind: 'guide' }),

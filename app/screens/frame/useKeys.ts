@@ -17,6 +17,11 @@ export function useKeys(): void {
   const commands = useCommands();
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
+      if (event.key === 'F9' && !event.ctrlKey && !event.altKey && !event.metaKey) {
+        event.preventDefault();
+        if (!document.querySelector('dialog[open]')) commands.find();
+        return;
+      }
       if (event.altKey || !(event.ctrlKey || event.metaKey)) return;
       const key = event.key.toLowerCase();
       const wanted = (): (() => void) | null => {

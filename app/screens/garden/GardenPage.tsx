@@ -1,18 +1,21 @@
+import type { ComponentType } from 'react';
 import { Icon } from '../../controls/marks/Icon';
 import { BedsPart } from './BedsPart';
 import { ContainersPart } from './ContainersPart';
 import { FilePart } from './FilePart';
+import { gardenParts, type GardenPartId } from './gardenParts';
 import { PlacePart } from './PlacePart';
 import { StockPart } from './StockPart';
 import { showPart } from './wantedPart';
 
-const parts = [
-  { id: 'garden-place', words: 'Place and units', icon: 'sun', Part: PlacePart },
-  { id: 'garden-containers', words: 'Bags and buckets', icon: 'bucket', Part: ContainersPart },
-  { id: 'garden-beds', words: 'Beds and plantings', icon: 'bed', Part: BedsPart },
-  { id: 'garden-stock', words: 'Heap and stores', icon: 'heap', Part: StockPart },
-  { id: 'garden-file', words: 'File', icon: 'paper', Part: FilePart },
-] as const;
+const partOf: Readonly<Record<GardenPartId, ComponentType>> = {
+  'garden-place': PlacePart,
+  'garden-containers': ContainersPart,
+  'garden-beds': BedsPart,
+  'garden-stock': StockPart,
+  'garden-file': FilePart,
+};
+const parts = gardenParts.map((part) => ({ ...part, Part: partOf[part.id] }));
 
 /** What the garden is made of; each part on the one page, with its name to jump to. */
 export function GardenPage() {

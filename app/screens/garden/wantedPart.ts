@@ -1,11 +1,16 @@
 import { useCallback } from 'react';
 import { useMowings } from '../store';
+import { whenThere } from '../whenThere';
+
+const bring = (heading: HTMLElement): void => {
+  heading.scrollIntoView({ block: 'start' });
+  heading.focus({ preventScroll: true });
+};
 
 /** Brings a part of the Garden page into view and its heading into focus. */
 export function showPart(id: string): void {
   const heading = document.getElementById(id);
-  heading?.scrollIntoView({ block: 'start' });
-  heading?.focus({ preventScroll: true });
+  if (heading) bring(heading);
 }
 
 /** Goes to one part of the Garden page from elsewhere in the window. */
@@ -14,8 +19,7 @@ export function useGoToPart(): (id: string) => void {
   return useCallback(
     (id) => {
       goTo('garden');
-      // after the new place has been drawn, scrolled to its top and read out from its heading
-      requestAnimationFrame(() => requestAnimationFrame(() => showPart(id)));
+      whenThere(`#${id}`, bring);
     },
     [goTo],
   );

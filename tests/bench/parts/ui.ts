@@ -114,7 +114,7 @@ function sectionOf(version: string, measured: readonly Measured[]): string {
       verdictOf(median(milliseconds), paintLimit),
     ]),
   );
-  return `Chromium ${version} without a screen, drawn by the processor, the built page over the loopback service, gardens of one year. A layer of 30 L on one bed is taken back and done again by key, ${rounds} times: from the key's own time to the frame that shows the bed's new depth of cover, at typical values; imagined seasons go on beside it.
+  return `Chromium ${version} without a screen, drawn by the processor, the built page over the loopback service, gardens of one year. A layer of 30 L on one bed is taken back and done again by key, ${rounds} times: from the key's own time to the frame that shows the bed's cover without it or with it, at typical values; imagined seasons go on beside it.
 
 ${table(['edit to repaint', 'median [ms]', 'fastest', 'slowest', 'limit', ''], repaintRows)}
 

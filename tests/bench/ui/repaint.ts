@@ -15,14 +15,12 @@ interface Waiting {
 const lookMilliseconds = 700;
 const bed = 'Bed 3';
 
-/** In the page: from the next key to the paint after what is said of the cover in there has changed. */
+/** In the page: from the next key to the paint after what it finds has changed. */
 function watchKey(selector: string): void {
   const bench = { from: 0, until: 0 };
   (window as never as Waiting).mowingsBench = bench;
   const text = (): string =>
-    [...document.querySelectorAll(`${selector} dt`)].find(
-      ({ textContent }) => textContent === 'Cover',
-    )?.parentElement?.textContent ?? '';
+    [...document.querySelectorAll(selector)].map((element) => element.outerHTML).join();
   const before = text();
   addEventListener(
     'keydown',
@@ -43,7 +41,12 @@ function watchKey(selector: string): void {
       after.port2.postMessage(null);
     });
   });
-  observer.observe(document.body, { childList: true, subtree: true, characterData: true });
+  observer.observe(document.body, {
+    childList: true,
+    subtree: true,
+    characterData: true,
+    attributes: true,
+  });
 }
 
 async function timesOf(page: Page, selector: string, rounds: number): Promise<number[]> {
@@ -73,14 +76,20 @@ export async function repaints(
 ): Promise<readonly Repaints[]> {
   const page = await openGarden(browser, address);
   await openBedPage(page, bed);
+  const state = '.bed-state > :nth-child(2)';
+  const bare = await page.locator(state).innerHTML();
   await page.getByRole('button', { name: 'Lay something…' }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByLabel('What', { exact: true }).selectOption('elsewhere:straw-wheat');
   await dialog.getByLabel('How much?').fill('30 L');
   await dialog.getByRole('button', { name: 'Lay it' }).click();
   await dialog.waitFor({ state: 'detached' });
+  await page.waitForFunction(
+    ([selector, before]) => document.querySelector(selector)?.innerHTML !== before,
+    [state, bare] as const,
+  );
 
-  const own = await timesOf(page, 'main', rounds);
+  const own = await timesOf(page, state, rounds);
   await place(page, 'Beds');
   const entry = `article:has(h2 button:text-is("${bed}"))`;
   const id = await page.locator(entry).getAttribute('aria-labelledby');

@@ -1,0 +1,171 @@
+import { useMemo } from 'react';
+import { cropName } from '../../document/cropValues';
+import type { Garden } from '../../document/schema';
+import { plantingsOn, todayOf } from '../../store/selectors';
+import { gardenParts } from '../garden/gardenParts';
+import { useGoToPart } from '../garden/wantedPart';
+import { useCommandLines } from '../frame/commandLines';
+import { placesNow } from '../frame/placesNow';
+import { cropGroupsOf, materialGroups } from '../lists';
+import { usePutOnDesk } from '../desk';
+import { useMowings, useMowingsStore } from '../store';
+import { whenThere } from '../whenThere';
+import type { Named } from './matchWords';
+
+export const findingGroups = ['Go to', 'Do', 'Beds', 'Settings', 'Tables'] as const;
+
+/** Something that can be found by typing and then done. */
+export interface Finding extends Named {
+  readonly id: string;
+  readonly group: (typeof findingGroups)[number];
+  /** "Ctrl S"; '' where it has none */
+  readonly keys: string;
+  /** a few words on what it is, where its name does not say */
+  readonly note: string;
+  /** why it cannot be had now; null when it can */
+  readonly notNow: string | null;
+  readonly run: () => void;
+}
+
+const finding = (
+  id: string,
+  group: Finding['group'],
+  words: string,
+  run: () => void,
+  more: Partial<Pick<Finding, 'also' | 'keys' | 'note' | 'notNow'>> = {},
+): Finding => ({ id, group, words, run, also: [], keys: '', note: '', notNow: null, ...more });
+
+const focusHeading = (): void =>
+  whenThere('main h1', (heading) => heading.focus({ preventScroll: true }));
+
+/** Commands of the menu, and what is done by buttons on the pages. */
+function useDoings(): readonly Finding[] {
+  const lines = useCommandLines();
+  const store = useMowingsStore();
+  const hasGarden = useMowings((state) => state.garden !== null);
+  const isStopped = useMowings((state) => state.drawsWork.isStopped);
+  const hasBeds = useMowings((state) => (state.garden?.beds.length ?? 0) > 0);
+  const ofMenu = lines
+    .filter(({ name }) => name !== 'find')
+    .map(({ name, words, keys, also, notNow, run }) =>
+      finding(name, 'Do', words, run, { also, keys, notNow }),
+    );
+  if (!hasGarden) return ofMenu;
+  const goToWeek = () => {
+    store.getState().openBed(null);
+    store.getState().goTo('this week');
+  };
+  return [
+    finding(
+      'log-mowing',
+      'Do',
+      'Log a mowing',
+      () => {
+        goToWeek();
+        whenThere('.log-line input, [aria-labelledby="log"] input', (line) => line.focus());
+      },
+      { also: ['mown', 'clippings', 'write down', 'grass', 'bags'], note: 'This week' },
+    ),
+    finding(
+      'plan',
+      'Do',
+      'Work out a plan',
+      () => {
+        goToWeek();
+        store.getState().wantPlan();
+        focusHeading();
+      },
+      {
+        also: ['what to do', 'where it goes', 'collect'],
+        note: 'This week',
+        notNow: hasBeds ? null : 'there is no bed yet',
+      },
+    ),
+    isStopped
+      ? finding('imagine', 'Do', 'Go on imagining seasons', () => store.getState().resumeDraws(), {
+          also: ['odds', 'ranges', 'draws'],
+        })
+      : finding('imagine', 'Do', 'Stop imagining seasons', () => store.getState().stopDraws(), {
+          also: ['odds', 'ranges', 'draws', 'quiet'],
+        }),
+    ...ofMenu,
+  ];
+}
+
+function bedsOf(garden: Garden, today: number, open: (id: string) => void): readonly Finding[] {
+  return garden.beds.map(({ id, name }) => {
+    const grown = [
+      ...new Set(plantingsOn(garden, id, today).map(({ cropId }) => cropName(garden, cropId))),
+    ];
+    const note = grown.join(', ');
+    return finding(`bed ${id}`, 'Beds', name, () => open(id), { note, also: grown });
+  });
+}
+
+/** All that can be found in the window as it stands; rows of tables only when something is typed. */
+export function useFindings(): readonly Finding[] {
+  const store = useMowingsStore();
+  const garden = useMowings((state) => state.garden);
+  const today = useMowings(todayOf);
+  const units = useMowings((state) => state.shownUnits);
+  const doings = useDoings();
+  const goToPart = useGoToPart();
+  const putOnDesk = usePutOnDesk();
+
+  const ofGarden = useMemo((): readonly Finding[] => {
+    if (!garden) return [];
+    const { goTo, openBed, setUnits } = store.getState();
+    const places = placesNow.map(({ place, words }) =>
+      finding(`place ${place}`, 'Go to', words, () => {
+        openBed(null);
+        goTo(place);
+        focusHeading();
+      }),
+    );
+    const parts = gardenParts.map(({ id, words }) =>
+      finding(`part ${id}`, 'Go to', words, () => goToPart(id), { note: 'Garden' }),
+    );
+    const open = (id: string): void => {
+      openBed(id);
+      goTo('beds');
+    };
+    const measure = (own: typeof units, words: string, also: readonly string[]): Finding =>
+      finding(`units ${own}`, 'Settings', words, () => setUnits(own), {
+        also,
+        notNow: units === own ? 'so it is now' : null,
+      });
+    const row = (leaf: 'materials' | 'crops', id: string, words: string): Finding =>
+      finding(
+        `row ${leaf} ${id}`,
+        'Tables',
+        words,
+        () => {
+          putOnDesk('tables leaf', leaf);
+          putOnDesk(`tables ${leaf} search`, '');
+          putOnDesk(leaf === 'crops' ? 'tables crop open' : 'tables material open', id);
+          openBed(null);
+          goTo('tables');
+          whenThere('.row-name[aria-expanded="true"]', (name) => {
+            name.scrollIntoView({ block: 'center' });
+            name.focus({ preventScroll: true });
+          });
+        },
+        { note: leaf === 'crops' ? 'crop' : 'material' },
+      );
+    return [
+      ...places,
+      ...parts,
+      ...bedsOf(garden, today, open),
+      measure('metric', 'Measure in metres, kilograms and litres', ['metric', 'units']),
+      measure('us', 'Measure in feet, pounds and gallons', ['US', 'units', 'inches']),
+      ...materialGroups(garden).flatMap(({ options }) =>
+        options.map(({ value, label }) => row('materials', value, label)),
+      ),
+      ...cropGroupsOf(garden).flatMap(({ options }) =>
+        options.map(({ value, label }) => row('crops', value, label)),
+      ),
+    ];
+  }, [garden, goToPart, putOnDesk, store, today, units]);
+
+  return [...ofGarden, ...doings];
+}
