@@ -3,11 +3,11 @@ import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type * as ElectronModule from 'electron';
 import { failure, type Result } from '../app/core/result';
-import { channels, pushes, type HostError } from '../app/host/contract';
+import { channels, pushes, type HostError, type MenuCommand } from '../app/host/contract';
 import { createClosing } from './closing';
 import { withEnding } from './fileNames';
 import { createHandlers } from './handlers';
-import { menuTemplate } from './menu';
+import { menuTemplate, type MenuSteps } from './menu';
 import { isOwnPage, pageAddress, scheme } from './ownPage';
 import { createPage } from './page';
 import { isPower } from './requests';
@@ -152,12 +152,13 @@ async function openWindow(electron: Electron, files: Handover): Promise<void> {
     gardensFolder: join(app.getPath('documents'), app.name),
     dataFolder,
     dialogs: dialogsOf(dialog, window),
-    describe({ name, unsaved }) {
+    describe({ name, unsaved, undo = null, redo = null }) {
       window.setTitle(
         name === '' ? app.name : `${name}${unsaved ? ' (edited)' : ''} - ${app.name}`,
       );
       window.setDocumentEdited(unsaved);
       closing.described({ name, unsaved });
+      showMenu({ undo, redo });
     },
     used: (path) => app.addRecentDocument(path),
   });
@@ -168,13 +169,18 @@ async function openWindow(electron: Electron, files: Handover): Promise<void> {
     close: () => window.close(),
   });
   answerMessages(electron, handlers.answer, closing.saveAnswered);
-  Menu.setApplicationMenu(
-    Menu.buildFromTemplate(
-      menuTemplate(process.platform, app.name, (command) =>
-        window.webContents.send(pushes.menu, command),
-      ),
-    ),
-  );
+  let shown = '';
+  /** A menu's words cannot be changed, so it is made anew when a step's name is another. */
+  function showMenu(steps: MenuSteps): void {
+    const words = JSON.stringify(steps);
+    if (words === shown) return;
+    shown = words;
+    const send = (command: MenuCommand): void => window.webContents.send(pushes.menu, command);
+    Menu.setApplicationMenu(
+      Menu.buildFromTemplate(menuTemplate(process.platform, app.name, send, steps)),
+    );
+  }
+  showMenu({ undo: null, redo: null });
 
   // The shell words the title; the page's own would drop the mark of unsaved changes.
   window.on('page-title-updated', (event) => event.preventDefault());

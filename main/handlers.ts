@@ -2,7 +2,7 @@ import { access, mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { dayFromParts, textFromDay } from '../app/core/days';
 import { failure, success, type Result } from '../app/core/result';
-import type { About, Host, HostError } from '../app/host/contract';
+import type { About, Host, HostError, WindowDescribed } from '../app/host/contract';
 import { createDrafts } from './drafts';
 import { cleanName, ending, nameOfPath } from './fileNames';
 import { readWhole, writeWhole } from './files';
@@ -23,7 +23,7 @@ export interface Shell {
     /** `suggested` is a whole path; the answer ends as garden files do, and replacing was agreed to */
     choosePlace(suggested: string): Promise<string | null>;
   };
-  describe(window: { name: string; unsaved: boolean }): void;
+  describe(window: WindowDescribed): void;
   /** told of every garden opened or saved, for the system's own list of recent files */
   used(path: string): void;
 }

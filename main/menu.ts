@@ -2,6 +2,20 @@ import type { MenuItemConstructorOptions } from 'electron';
 import type { MenuCommand } from '../app/host/contract';
 
 type Item = MenuItemConstructorOptions;
+
+/** Names of the steps that undo and redo would go; null: none. */
+export interface MenuSteps {
+  readonly undo: string | null;
+  readonly redo: string | null;
+}
+
+const longestStep = 60;
+/** "&Undo: Lay 2 bags on Gate bed"; what people typed gives no access key. */
+function named(label: string, step: string | null): string {
+  if (step === null) return label;
+  const short = step.length > longestStep ? `${step.slice(0, longestStep - 1)}…` : step;
+  return `${label}: ${short.replaceAll('&', '&&')}`;
+}
 const line: Item = { type: 'separator' };
 
 /**
@@ -9,11 +23,13 @@ const line: Item = { type: 'separator' };
  * so that undo, save and print are the same ones as everywhere else in it.
  *
  * @param send  gives the page a command
+ * @param steps what undo and redo would do
  */
 export function menuTemplate(
   platform: NodeJS.Platform,
   programName: string,
   send: (command: MenuCommand) => void,
+  steps: MenuSteps = { undo: null, redo: null },
 ): Item[] {
   const isMac = platform === 'darwin';
   const command = (name: MenuCommand, label: string, accelerator?: string): Item => ({
@@ -56,8 +72,12 @@ export function menuTemplate(
   const edit: Item = {
     label: '&Edit',
     submenu: [
-      command('undo', '&Undo', 'CmdOrCtrl+Z'),
-      command('redo', '&Redo', platform === 'win32' ? 'Ctrl+Y' : 'CmdOrCtrl+Shift+Z'),
+      command('undo', named('&Undo', steps.undo), 'CmdOrCtrl+Z'),
+      command(
+        'redo',
+        named('&Redo', steps.redo),
+        platform === 'win32' ? 'Ctrl+Y' : 'CmdOrCtrl+Shift+Z',
+      ),
       line,
       { role: 'cut', label: 'Cu&t', accelerator: 'CmdOrCtrl+X' },
       { role: 'copy', label: '&Copy', accelerator: 'CmdOrCtrl+C' },
@@ -85,7 +105,11 @@ export function menuTemplate(
   const help: Item = {
     role: 'help',
     label: '&Help',
-    submenu: [command('guide', '&Guide', 'F1'), command('tour', '&Short tour'), ...(isMac ? [] : [line, about])],
+    submenu: [
+      command('guide', '&Guide', 'F1'),
+      command('tour', '&Short tour'),
+      ...(isMac ? [] : [line, about]),
+    ],
   };
   return isMac
     ? [program, file, edit, view, { role: 'windowMenu' }, help]

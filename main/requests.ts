@@ -7,6 +7,8 @@ export const textLimitBytes = 20_000_000;
 const id = z.uuid();
 /** As a person types it; `cleanName` makes a file name of it. */
 const name = z.string().max(400);
+/** The name of a step, for a menu. */
+const step = z.string().max(400);
 const text = z.string();
 
 /** The one shape that each power takes. Strict: an unknown key is refused, not ignored. */
@@ -18,7 +20,12 @@ export const requests = {
   keepDraft: z.strictObject({ id: id.nullable(), name, text }),
   restoreDraft: z.null(),
   discardDraft: z.null(),
-  describeWindow: z.strictObject({ name, unsaved: z.boolean() }),
+  describeWindow: z.strictObject({
+    name,
+    unsaved: z.boolean(),
+    undo: step.nullish(),
+    redo: step.nullish(),
+  }),
 } satisfies Record<keyof Host, z.ZodType>;
 
 export type Power = keyof Host;

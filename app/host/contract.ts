@@ -46,6 +46,14 @@ export interface Restored {
   readonly savedAt: number;
 }
 
+export interface WindowDescribed {
+  readonly name: string;
+  readonly unsaved: boolean;
+  /** the step that undo would take back, and the one that redo would do again; null: none */
+  readonly undo?: string | null | undefined;
+  readonly redo?: string | null | undefined;
+}
+
 /** The short list of powers. Every request is one object or null; every answer is a Result. */
 export interface Host {
   about(): Promise<Result<About, HostError>>;
@@ -68,8 +76,8 @@ export interface Host {
   /** the kept work, if any survived */
   restoreDraft(): Promise<Result<Restored | null, HostError>>;
   discardDraft(): Promise<Result<null, HostError>>;
-  /** tells the shell the name and whether there are unsaved changes, for title and closing */
-  describeWindow(request: { name: string; unsaved: boolean }): Promise<Result<null, HostError>>;
+  /** tells the shell what title, closing and menu show */
+  describeWindow(request: WindowDescribed): Promise<Result<null, HostError>>;
 }
 
 /** One name per power, the same over Electron's IPC and over the loopback service. */

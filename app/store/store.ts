@@ -1,5 +1,5 @@
 import { createStore } from 'zustand/vanilla';
-import type { Host } from '../host/contract';
+import type { Host, WindowDescribed } from '../host/contract';
 import { noPlanner, type Planner } from '../worker/planClient';
 import type { Engine } from '../worker/protocol';
 import { aheadDoor } from './aheadSlice';
@@ -15,6 +15,8 @@ import { fileDoor } from './fileSlice';
 import { gardenDoor } from './gardenSlice';
 import { planDoor } from './planSlice';
 import { resultsDoor } from './resultsSlice';
+import { sameQuestion } from './sameQuestion';
+import { redoLabel, undoLabel } from './selectors';
 import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
 import { viewSlice } from './viewSlice';
@@ -38,6 +40,13 @@ const laterByClock: Later = (milliseconds, run) => {
   const timer = setTimeout(run, milliseconds);
   return () => clearTimeout(timer);
 };
+
+const describedAs = (state: MowingsState): WindowDescribed => ({
+  name: state.fileName,
+  unsaved: state.unsaved,
+  undo: undoLabel(state),
+  redo: redoLabel(state),
+});
 
 const breatheByClock = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
@@ -118,9 +127,8 @@ export function createMowingsStore({
       aheadChanged();
     }
     if (isOther) gardenChanged();
-    if (state.fileName !== before.fileName || state.unsaved !== before.unsaved) {
-      void host.describeWindow({ name: state.fileName, unsaved: state.unsaved });
-    }
+    const [now, was] = [describedAs(state), describedAs(before)];
+    if (!sameQuestion(now, was)) void host.describeWindow(now);
   });
   return store;
 }

@@ -30,7 +30,7 @@ const eventSteps: Readonly<
   },
 };
 
-/** Names of steps, as in "Undo: Lay on Gate bed". */
+/** Names of steps, as in "Undo: Lay 2 bags on Gate bed". */
 export const stepNames = {
   editGarden: () => 'Change the garden',
   editNormals: () => 'Change the monthly weather',
@@ -38,7 +38,8 @@ export const stepNames = {
   bringWeather: (days: number) =>
     days === 1 ? 'Bring 1 day of weather' : `Bring ${String(days)} days of weather`,
   readThermometer: () => 'Log the thermometer',
-  logMowing: (lawn: string) => `Log a mowing of ${lawn}`,
+  logMowing: (lawn: string, amount: string) =>
+    amount.trim() === '' ? `Log a mowing of ${lawn}` : `Log ${amount.trim()} from ${lawn}`,
   editMowing: (lawn: string) => `Change a mowing of ${lawn}`,
   deleteMowing: (lawn: string) => `Delete a mowing of ${lawn}`,
   restOf: (where: 'undecided' | 'lawn' | 'heap') =>
@@ -49,8 +50,12 @@ export const stepNames = {
         : 'Keep the rest in hand',
   logBacklog: (mowings: number) =>
     mowings === 1 ? 'Add 1 earlier mowing' : `Add ${String(mowings)} earlier mowings`,
-  lay: (beds: readonly string[]) =>
-    beds.length === 1 ? `Lay on ${beds[0] ?? ''}` : `Lay on ${String(beds.length)} beds`,
+  /** `amounts` as they were typed, of all that was laid together */
+  lay: (beds: readonly string[], amounts: readonly string[]) => {
+    const what = amounts.map((amount) => amount.trim()).filter(Boolean);
+    if (beds.length !== 1) return `Lay on ${String(beds.length)} beds`;
+    return `Lay ${what.length > 0 ? `${what.join(' and ')} ` : ''}on ${beds[0] ?? ''}`;
+  },
   doPlan: () => 'Do what the plan says',
   layNothing: (beds: readonly string[]) =>
     beds.length === 1

@@ -1,8 +1,9 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import { describe, expect, test, vi } from 'vitest';
-import { menuCommands, pushes } from '../../app/host/contract';
+import { channels, menuCommands, pushes } from '../../app/host/contract';
 import { start } from '../../main/electron';
 import { menuTemplate } from '../../main/menu';
+import { pageAddress } from '../../main/ownPage';
 import { electronDouble } from './electronDouble';
 import { newFolder } from './folders';
 
@@ -44,6 +45,8 @@ describe.each(platforms)('the menu on %s', (platform) => {
     ['undo', 'CmdOrCtrl+Z'],
     ['redo', platform === 'win32' ? 'Ctrl+Y' : 'CmdOrCtrl+Shift+Z'],
     ['guide', 'F1'],
+    // browsers and screen readers leave this one alone
+    ['find', 'F9'],
   ])('the key of %s is the one every program gives it', (id, key) =>
     expect(find({ id })?.accelerator).toBe(key),
   );
@@ -80,7 +83,7 @@ describe.each(platforms)('the menu on %s', (platform) => {
 
   test('an ellipsis stands only where more is asked', () => {
     const asking = everyItem(menu()).filter((item) => item.label?.includes('...'));
-    expect(asking.map((item) => item.id)).toEqual(['open', 'save-as', 'print']);
+    expect(asking.map((item) => item.id)).toEqual(['open', 'save-as', 'print', 'find']);
   });
 
   test('no key is given twice', () => {
@@ -109,6 +112,29 @@ test.each(['linux', 'win32'] as const)(
     }
   },
 );
+
+test('undo and redo say what they would do; what was typed gives no access key', () => {
+  const steps = { undo: 'Lay 2 bags on Beans & peas', redo: `Change ${'long '.repeat(30)}` };
+  const items = everyItem(menuTemplate('linux', 'Mowings', () => undefined, steps));
+  const label = (id: string) => items.find((item) => item.id === id)?.label ?? '';
+  expect(label('undo')).toBe('&Undo: Lay 2 bags on Beans && peas');
+  expect(label('redo').startsWith('&Redo: Change long long')).toBe(true);
+  expect(label('redo').length).toBeLessThan(80);
+});
+
+test('the menu follows what the page says of its steps', async () => {
+  const folder = newFolder();
+  const { electron, seen } = electronDouble({ documents: folder, userData: folder });
+  await start(electron, []);
+  const undo = () => everyItem(seen.menu).find((item) => item.id === 'undo')?.label;
+  expect(undo()).toBe('&Undo');
+  const describe = seen.handlers.get(channels.describeWindow)!;
+  const senderFrame = { url: pageAddress, parent: null };
+  await describe({ senderFrame }, { name: 'Plot', unsaved: true, undo: 'Water Long bed' });
+  expect(undo()).toBe('&Undo: Water Long bed');
+  await describe({ senderFrame }, { name: 'Plot', unsaved: true, undo: null, redo: null });
+  expect(undo()).toBe('&Undo');
+});
 
 test('a chosen command reaches the page', async () => {
   const folder = newFolder();

@@ -71,7 +71,7 @@ test('from the first page to a laid mowing, by keyboard alone', async ({ garden 
   await hear(garden, 'Laid on Far bed');
 
   await garden.keyboard.press('Control+z');
-  await hear(garden, 'Undone: Lay on Far bed.');
+  await hear(garden, 'Undone: Lay 1 bag on Far bed.');
 
   await garden.keyboard.press('Control+Home');
   await tabTo(garden, /^Beds$/, 'Shift+Tab');

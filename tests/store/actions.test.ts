@@ -138,7 +138,7 @@ describe('mowings', () => {
   test('logged with the words typed; changed; deleted with their layers, in one step', async () => {
     const store = await open();
     const id = value(store.getState().logMowing({ ...mowing, amount: bags(2) }));
-    expect(undoLabel(store.getState())).toBe('Log a mowing of Orchard grass');
+    expect(undoLabel(store.getState())).toBe('Log 2 bags from Orchard grass');
     const found = () => store.getState().garden?.mowings.find((one) => one.id === id);
     expect(found()).toMatchObject({ amount: { text: '2 bags' }, rest: { to: 'undecided' } });
     value(store.getState().editMowing(id, { amount: bags(3) }));

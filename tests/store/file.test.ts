@@ -288,10 +288,11 @@ test('the shell is told the name and whether there are unsaved changes', async (
   const { store, of } = await storeWith(exampleGarden());
   store.getState().editGarden({ name: 'A' });
   await store.getState().save();
+  const undo = 'Change the garden';
   expect(of('describeWindow')).toEqual([
-    { name: 'Barn', unsaved: false },
-    { name: 'Barn', unsaved: true },
-    { name: 'Barn', unsaved: false },
+    { name: 'Barn', unsaved: false, undo: null, redo: null },
+    { name: 'Barn', unsaved: true, undo, redo: null },
+    { name: 'Barn', unsaved: false, undo, redo: null },
   ]);
 });
 

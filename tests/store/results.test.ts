@@ -213,7 +213,7 @@ describe('laying it', () => {
       mixtureId: null,
       passedStops: [],
     });
-    expect(store.getState().past.map(({ label }) => label)).toEqual(['Lay on Long bed']);
+    expect(store.getState().past.map(({ label }) => label)).toEqual(['Lay 30 L on Long bed']);
     store.getState().undo();
     expect(store.getState().garden?.applications).toHaveLength(3);
   });

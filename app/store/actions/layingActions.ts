@@ -64,7 +64,8 @@ export function layingActions(tools: ActionTools, engine: Engine): LayingActions
       if (!open.ok) return open;
       const applications = applicationsOf(open.value, drafts);
       const names = [...new Set(drafts.map(({ bedId }) => bedId))].map(bedName);
-      const edited = tools.edit(stepNames.lay(names), (garden) => {
+      const amounts = drafts.flatMap(({ parts }) => parts.map(({ amount }) => amount.text));
+      const edited = tools.edit(stepNames.lay(names, amounts), (garden) => {
         garden.applications.push(...applications);
         pushNothing(garden, without);
       });

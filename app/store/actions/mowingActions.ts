@@ -47,7 +47,7 @@ export function mowingActions(tools: ActionTools): MowingActions {
       const mowing: Mowing = { id, ...draft, rest: { to: 'undecided' } };
       return editFor(
         tools,
-        stepNames.logMowing(lawnName(draft.lawnId)),
+        stepNames.logMowing(lawnName(draft.lawnId), draft.amount.text),
         (garden) => {
           garden.mowings.push(mowing);
         },

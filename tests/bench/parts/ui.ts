@@ -19,7 +19,8 @@ const repaintLimits = [
 ] as const;
 const paintLimit = 1000;
 const taskLimit = 100;
-const rounds = 15;
+/** even, so that the layer lies there again at the end */
+const rounds = 16;
 const ms = (value: number): string => value.toFixed(0);
 
 interface Measured {

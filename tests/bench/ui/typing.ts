@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright';
-import { openGarden, place } from './openGarden';
+import { openBedPage, openGarden, place } from './openGarden';
 
 export interface TypingTasks {
   readonly field: string;
@@ -44,10 +44,13 @@ export async function tasksWhileTyping(
 ): Promise<readonly TypingTasks[]> {
   const page = await openGarden(browser, address);
   const mowing = await whileTyping(page, 'What came off?', '2 1/2 bags, damp');
+  await openBedPage(page, 'Bed 3');
+  await page.getByRole('button', { name: 'Lay something…' }).click();
+  await page.getByLabel('What', { exact: true }).selectOption('elsewhere:straw-wheat');
   const laid = await whileTyping(page, 'How much?', '30 L');
+  await page.keyboard.press('Escape');
   await place(page, 'Garden');
-  const summary = page.locator('#garden-beds summary').first();
-  await summary.click();
+  await page.locator('[aria-labelledby="garden-beds"] summary').first().click();
   const area = await whileTyping(page, /^How big/, '5.5 m2');
   await page.context().close();
   return [
