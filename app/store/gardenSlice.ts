@@ -101,6 +101,8 @@ export function gardenDoor(read: Read, write: Write): GardenDoor {
         unsaved: isUnsaved(garden),
         past: [],
         future: [],
+        // a tour goes through one garden only
+        tourStop: null,
       });
     },
     wasSaved: (garden) => {

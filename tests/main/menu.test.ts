@@ -128,11 +128,11 @@ test('the menu follows what the page says of its steps', async () => {
   await start(electron, []);
   const undo = () => everyItem(seen.menu).find((item) => item.id === 'undo')?.label;
   expect(undo()).toBe('&Undo');
-  const describe = seen.handlers.get(channels.describeWindow)!;
+  const tell = seen.handlers.get(channels.describeWindow)!;
   const senderFrame = { url: pageAddress, parent: null };
-  await describe({ senderFrame }, { name: 'Plot', unsaved: true, undo: 'Water Long bed' });
+  await tell({ senderFrame }, { name: 'Plot', unsaved: true, undo: 'Water Long bed' });
   expect(undo()).toBe('&Undo: Water Long bed');
-  await describe({ senderFrame }, { name: 'Plot', unsaved: true, undo: null, redo: null });
+  await tell({ senderFrame }, { name: 'Plot', unsaved: true, undo: null, redo: null });
   expect(undo()).toBe('&Undo');
 });
 

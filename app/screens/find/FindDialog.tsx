@@ -1,4 +1,4 @@
-import { useId, useState, type KeyboardEvent } from 'react';
+import { useId, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
 import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';
 import { foundSentence } from '../../words/findWords';
@@ -60,6 +60,11 @@ export function FindDialog() {
     PageDown: Math.min(at + page, shown.length - 1),
     PageUp: Math.max(at - page, 0),
   };
+  /** Which of the list somebody points at. */
+  const placeUnder = ({ target }: SyntheticEvent): number | null => {
+    const id = target instanceof Element ? target.closest('[role=option]')?.id : undefined;
+    return id === undefined ? null : Number(id.slice(listId.length + 1));
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     const to = moves[event.key];
     if (to !== undefined) mark(to);
@@ -70,7 +75,18 @@ export function FindDialog() {
 
   return (
     <Dialog title="Find" onClose={() => showDialog(null)}>
-      <div className="find">
+      <div
+        className="find"
+        role="presentation"
+        onKeyDown={onKeyDown}
+        // the line keeps the focus, also of whoever points
+        onPointerDown={(event) => placeUnder(event) !== null && event.preventDefault()}
+        onPointerMove={(event) => setMarked((now) => placeUnder(event) ?? now)}
+        onClick={(event) => {
+          const place = placeUnder(event);
+          if (place !== null) choose(shown[place]);
+        }}
+      >
         <label className="find-line">
           <span>A command, a place, a bed, a crop or a material</span>
           <input
@@ -90,7 +106,6 @@ export function FindDialog() {
               setTyped(event.target.value);
               setMarked(0);
             }}
-            onKeyDown={onKeyDown}
           />
         </label>
         <p id={`${listId}-found`} className="small soft">
@@ -114,9 +129,8 @@ export function FindDialog() {
                     role="option"
                     aria-selected={place === at}
                     aria-disabled={one.notNow !== null}
+                    tabIndex={-1}
                     className="find-one"
-                    onPointerMove={() => setMarked(place)}
-                    onClick={() => choose(one)}
                   >
                     <span className="find-words">{one.words}</span>
                     {one.notNow !== null ? (

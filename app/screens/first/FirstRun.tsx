@@ -12,8 +12,18 @@ export function FirstRun() {
   const [answering, setAnswering] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
   const startSample = useMowings((state) => state.startSample);
+  const goOnTour = useMowings((state) => state.goOnTour);
   const recent = useMowings((state) => state.recent);
   const about = useMowings((state) => state.about);
+
+  const begin = (onTour: boolean) =>
+    void startSample().then(
+      (result) => {
+        if (!result.ok) setTrouble(parseSentence(result.error));
+        else if (onTour) goOnTour(0);
+      },
+      () => setTrouble(lostPartSentence),
+    );
 
   if (answering) return <ownGarden.Part onBack={() => setAnswering(false)} />;
   return (
@@ -50,18 +60,14 @@ export function FirstRun() {
               anything; it never mixes with a garden of your own.
             </p>
             <div>
-              <button
-                type="button"
-                className="button"
-                onClick={() => {
-                  void startSample().then(
-                    (result) => setTrouble(result.ok ? null : parseSentence(result.error)),
-                    () => setTrouble(lostPartSentence),
-                  );
-                }}
-              >
-                Look round Sorrel Lane
-              </button>
+              <div className="button-row">
+                <button type="button" className="button" onClick={() => begin(false)}>
+                  Look round Sorrel Lane
+                </button>
+                <button type="button" className="button" onClick={() => begin(true)}>
+                  Be shown round
+                </button>
+              </div>
             </div>
             {trouble && (
               <p role="alert" className="field-trouble">

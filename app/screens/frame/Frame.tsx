@@ -8,6 +8,7 @@ import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
 import { bedPage, beds, bringPlaces, gardenPage, lawnPage, tables } from '../places';
+import { Tour } from '../tour/Tour';
 import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';
@@ -79,6 +80,7 @@ export function Frame() {
           </>
         )}
         <UndoNotice />
+        <Tour />
       </main>
       <Foot />
     </div>

@@ -25,7 +25,7 @@ const betweenLetters = 80;
 const restMilliseconds = 3000;
 
 async function whileTyping(page: Page, field: string | RegExp, words: string): Promise<number[]> {
-  const line = page.getByLabel(field).first();
+  const line = page.getByLabel(field).filter({ visible: true }).first();
   await line.scrollIntoViewIfNeeded();
   await line.click();
   await page.keyboard.press('Control+a');
