@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { memo, useEffect, useMemo } from 'react';
 import { CoverChart } from '../../charts/cover/Chart';
 import { LedgerChart } from '../../charts/ledger/Chart';
 import { SeasonChart } from '../../charts/season/Chart';
@@ -12,6 +12,7 @@ import { ImaginedLine, StateOdds } from '../Imagined';
 import { useShown } from '../shown';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
+import { useAnsweredGarden } from '../useAnsweredGarden';
 import { useToday } from '../useReadingContext';
 import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
@@ -27,6 +28,10 @@ import { CoverWorth } from './CoverWorth';
 import { MineralAccount } from './MineralAccount';
 import { SeasonsAccount } from './SeasonsAccount';
 import { WhatIfSection } from './whatIf/WhatIfSection';
+
+/* drawn again only when what they show is another */
+const Season = memo(SeasonChart);
+const Cover = memo(CoverChart);
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
 export function BedPage({ bedId }: { readonly bedId: string }) {
@@ -44,17 +49,22 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   }, [wantHistory, bedId, garden]);
   const bed = garden.beds.find(({ id }) => id === bedId);
 
+  const answered = useAnsweredGarden(results);
   const charts = useMemo(() => {
     if (!results) return null;
-    const { from, to } = seasonSpan(garden, results);
+    const { from, to } = seasonSpan(answered, results);
     return {
       from,
       to,
-      season: seasonChartData(garden, results, history, shown.chart, draws?.answer),
-      cover: coverChartData(garden, results, shown.chart),
-      ledger: ledgerPeriods(garden, results),
+      cover: coverChartData(answered, results, shown.chart),
+      ledger: ledgerPeriods(answered, results),
     };
-  }, [garden, results, history, draws, shown.chart]);
+  }, [answered, results, shown.chart]);
+  const weeks = history?.bedId === bedId ? history.weeks : null;
+  const season = useMemo(
+    () => results && seasonChartData(answered, results, weeks, shown.chart, draws?.answer),
+    [answered, results, weeks, draws, shown.chart],
+  );
 
   if (!bed)
     return (
@@ -83,7 +93,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       </div>
       <WorkTrouble />
       <ImaginedLine />
-      {!results || !charts ? (
+      {!results || !charts || !season ? (
         <p className="soft">Reckoning the season…</p>
       ) : (
         <>
@@ -131,7 +141,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             <h2 id="bed-season" className="section-head">
               Its season
             </h2>
-            <SeasonChart {...charts.season} bedName={bed.name} from={charts.from} to={charts.to} />
+            <Season {...season} bedName={bed.name} from={charts.from} to={charts.to} />
           </section>
           {draws && <HowSure bed={bed} results={results} draws={draws} />}
           <WhatIfSection key={bed.id} bed={bed} results={results} />
@@ -139,7 +149,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             <h2 id="bed-cover" className="section-head">
               Its cover
             </h2>
-            <CoverChart {...charts.cover} bedName={bed.name} />
+            <Cover {...charts.cover} bedName={bed.name} />
           </section>
           <div className="two-columns two-columns-left">
             <BedLog bed={bed} results={results} />

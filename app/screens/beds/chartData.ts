@@ -70,7 +70,7 @@ const dugInCrops = (garden: Garden, { input, season }: BedResults): readonly Lay
 export function seasonChartData(
   garden: Garden,
   results: BedResults,
-  history: StateHistory | null,
+  history: StateHistory['weeks'] | null,
   units: ChartUnits,
   draws?: DrawsAnswer,
 ): SeasonChartData {
@@ -84,9 +84,9 @@ export function seasonChartData(
   return {
     result: season,
     verdict,
-    ...(history?.bedId === results.bedId
+    ...(history !== null
       ? {
-          history: history.weeks.map(({ day, nitrogen }) => ({ day, state: nitrogen })),
+          history: history.map(({ day, nitrogen }) => ({ day, state: nitrogen })),
         }
       : {}),
     cropBand:

@@ -6,7 +6,8 @@ import type { SectionScale } from '../../charts/section/scale';
 import type { Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { useShown } from '../shown';
-import { useGarden, useMowings } from '../store';
+import { useMowings } from '../store';
+import { useAnsweredGarden } from '../useAnsweredGarden';
 import { sectionData } from './sectionData';
 
 interface Kept {
@@ -33,9 +34,9 @@ export interface Sections {
 
 /** The sections of all beds that are reckoned, by bed, and what they share. */
 export function useSections(): Sections {
-  const garden = useGarden();
   const { units } = useShown();
   const bedResults = useMowings((state) => state.bedResults);
+  const garden = useAnsweredGarden(bedResults);
   return useMemo(() => {
     const facts = new Map(
       Object.entries(bedResults).map(([id, results]) => [id, factsOf(garden, results, units)]),
