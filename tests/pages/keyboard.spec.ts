@@ -22,6 +22,11 @@ const here = (garden: Page): Promise<Stop> =>
         : one.textContent);
     const ringed = (one.matches('.choice input') ? one.closest('label') : one) as HTMLElement;
     const style = getComputedStyle(ringed);
+    // a part of a drawing is ringed by a frame in it
+    const frame = one instanceof SVGElement ? one.querySelector(':scope > rect') : null;
+    const stroke = frame && getComputedStyle(frame);
+    const isFramed =
+      stroke !== null && stroke.stroke !== 'none' && Number.parseFloat(stroke.strokeWidth) >= 2;
     const box = ringed.getBoundingClientRect();
     const at = document.elementFromPoint(
       Math.min(innerWidth - 1, Math.max(0, box.x + box.width / 2)),
@@ -29,7 +34,8 @@ const here = (garden: Page): Promise<Stop> =>
     );
     return {
       name: name.trim().replace(/\s+/g, ' '),
-      isMarked: style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2,
+      isMarked:
+        isFramed || (style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2),
       isInSight: at !== null && (ringed.contains(at) || at.contains(ringed)),
     };
   });

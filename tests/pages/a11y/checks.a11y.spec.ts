@@ -84,6 +84,12 @@ test('focus without a ring, covered, out of sight, back up the page', async ({ p
   expect(await walk(two, 'button { outline: 2px solid black !important }')).toContain(
     'the same with and without focus',
   );
+  const drawing =
+    '<svg width="90" height="40"><g tabindex="0"><rect width="40" height="40"/></g><g tabindex="0"><rect x="50" width="40" height="40"/></g></svg>';
+  const plain = 'g { outline: none } rect { fill: white }';
+  expect(await walk(drawing, plain)).toMatch(/no focus ring.*the same with and without/);
+  const framed = `${plain} g:focus rect { stroke: black; stroke-width: 3px }`;
+  expect(await walk(drawing, framed)).not.toMatch(/ring|the same/);
   expect(await walk(`${two}<div></div>`, 'div { position: fixed; inset: 0 }')).toContain(
     'covered while focused',
   );

@@ -177,10 +177,13 @@ export function focusFindings(): Finding[] {
     left: number;
   }
   const memory = window as { mowingsBefore?: Before | undefined };
+  /** A part of a drawing has no outline of its own: a frame in it is drawn round it. */
+  const frames = (drawn: Element) =>
+    drawn instanceof SVGElement ? [...drawn.children].filter((one) => one.matches('rect')) : [];
   const lookOf = (drawn: Element) =>
-    [drawn, ...drawn.querySelectorAll('input')]
+    [drawn, ...drawn.querySelectorAll('input'), ...frames(drawn)]
       .map((each) => {
-        const { outline, outlineOffset, boxShadow, borderColor, backgroundColor } =
+        const { outline, outlineOffset, boxShadow, borderColor, backgroundColor, stroke } =
           getComputedStyle(each);
         const isDrawn = !outline.includes('none');
         return [
@@ -189,6 +192,7 @@ export function focusFindings(): Finding[] {
           boxShadow,
           borderColor,
           backgroundColor,
+          stroke,
         ];
       })
       .join();
@@ -212,7 +216,11 @@ export function focusFindings(): Finding[] {
       (style.outlineStyle !== 'none' && Number.parseFloat(style.outlineWidth) >= 2)
     );
   });
-  if (!ringed) findings.push(`no focus ring: ${name}`);
+  const framed = frames(drawn).some((each) => {
+    const style = getComputedStyle(each);
+    return style.stroke !== 'none' && Number.parseFloat(style.strokeWidth) >= 2;
+  });
+  if (!ringed && !framed) findings.push(`no focus ring: ${name}`);
   const box = drawn.getBoundingClientRect();
   const left = Math.max(0, box.left);
   const right = Math.min(innerWidth, box.right);
