@@ -33,7 +33,6 @@ export function useCommandLines(): readonly CommandLine[] {
     notNow: string | null = null,
   ): CommandLine => ({ name, words, keys, run, also, notNow });
   return [
-    line('find', 'Find…', 'F9', commands.find, ['search', 'look for', 'command']),
     line('new', 'New garden…', 'Ctrl N', commands.newGarden, ['start', 'begin', 'close']),
     line('open', 'Open…', 'Ctrl O', commands.open, ['garden file', 'load', 'recent']),
     line('save', 'Save', 'Ctrl S', commands.save, ['keep', 'file'], ofGarden),
@@ -55,6 +54,7 @@ export function useCommandLines(): readonly CommandLine[] {
       ['again'],
       redoes === null ? 'nothing was taken back' : null,
     ),
+    line('find', 'Find…', 'F9', commands.find, ['search', 'look for', 'command']),
     line('tour', 'Short tour', '', commands.tour, ['help', 'guide', 'show round'], ofGarden),
     line('guide', 'How to read this', '', commands.guide, ['help', 'keys', 'legend', 'marks']),
     line('about', 'About Mowings', '', commands.about, ['version', 'licence', 'help']),
