@@ -1,11 +1,10 @@
-// The places as they are looked at: nothing cut off sideways at any of these sizes. With
-// MOWINGS_PICTURES=1 the pictures of tests/pictures are taken anew, to be looked at and committed.
-import { join } from 'node:path';
+// The places as they are looked at: nothing cut off sideways at any of these sizes. `npm run pictures`
+// looks at more of them, and holds each against the picture that was committed.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { firstLine, goTo, openSample, seasonsAreImagined } from './journeys';
 
-const folder = join(import.meta.dirname, '../pictures');
+const areTaken = process.env['MOWINGS_PICTURES'] === '1';
 
 async function stopTyped(garden: Page) {
   await openSample(garden);
@@ -27,20 +26,35 @@ async function bedOpen(garden: Page) {
   await seasonsAreImagined(garden);
 }
 
-const pictures: readonly {
+interface Picture {
   readonly name: string;
   readonly width: number;
   readonly height: number;
   readonly dark?: boolean;
+  readonly onPaper?: boolean;
   readonly enter: (garden: Page) => Promise<void>;
-}[] = [
+}
+
+const firstPage = async (garden: Page) => {
+  await expect(garden.getByRole('heading', { level: 1 })).toBeVisible();
+};
+const allBeds = async (garden: Page) => {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await seasonsAreImagined(garden);
+};
+const place = (name: 'Garden' | 'Tables') => async (garden: Page) => {
+  await openSample(garden);
+  await goTo(garden, name);
+  await expect(garden.getByRole('heading', { name, level: 1 })).toBeVisible();
+};
+
+const pictures: readonly Picture[] = [
   {
     name: 'first-run',
     width: 1280,
     height: 860,
-    enter: async (garden) => {
-      await expect(garden.getByRole('heading', { level: 1 })).toBeVisible();
-    },
+    enter: firstPage,
   },
   { name: 'this-week', width: 1280, height: 1500, enter: hungryBedTyped },
   { name: 'this-week-plan', width: 1280, height: 1500, enter: openSample },
@@ -62,11 +76,7 @@ const pictures: readonly {
     name: 'beds',
     width: 1280,
     height: 1500,
-    enter: async (garden) => {
-      await openSample(garden);
-      await goTo(garden, 'Beds');
-      await seasonsAreImagined(garden);
-    },
+    enter: allBeds,
   },
   { name: 'bed', width: 1280, height: 2100, enter: bedOpen },
   { name: 'bed-dark', width: 1280, height: 2100, dark: true, enter: bedOpen },
@@ -74,18 +84,37 @@ const pictures: readonly {
     name: 'garden',
     width: 1280,
     height: 1500,
-    enter: async (garden) => {
-      await openSample(garden);
-      await goTo(garden, 'Garden');
-    },
+    enter: place('Garden'),
   },
 ];
 
-for (const { name, width, height, dark, enter } of pictures)
-  test(`${name}, ${width} wide, fits`, async ({ garden, side }) => {
+/** The rest of each place in light, dark, on paper and narrow: looked at when pictures are. */
+const others: readonly Picture[] = [
+  { name: 'first-run-dark', width: 1280, height: 860, dark: true, enter: firstPage },
+  { name: 'first-run-320-wide', width: 320, height: 1500, enter: firstPage },
+  { name: 'this-week-paper', width: 800, height: 1500, onPaper: true, enter: hungryBedTyped },
+  { name: 'beds-dark', width: 1280, height: 1500, dark: true, enter: allBeds },
+  { name: 'beds-320-wide', width: 320, height: 1500, enter: allBeds },
+  { name: 'beds-paper', width: 800, height: 1500, onPaper: true, enter: allBeds },
+  { name: 'bed-320-wide', width: 320, height: 2100, enter: bedOpen },
+  { name: 'bed-paper', width: 800, height: 2100, onPaper: true, enter: bedOpen },
+  { name: 'tables', width: 1280, height: 1200, enter: place('Tables') },
+  { name: 'tables-dark', width: 1280, height: 1200, dark: true, enter: place('Tables') },
+  { name: 'tables-320-wide', width: 320, height: 1200, enter: place('Tables') },
+  { name: 'tables-paper', width: 800, height: 1200, onPaper: true, enter: place('Tables') },
+  { name: 'garden-dark', width: 1280, height: 1500, dark: true, enter: place('Garden') },
+  { name: 'garden-320-wide', width: 320, height: 1500, enter: place('Garden') },
+  { name: 'garden-paper', width: 800, height: 1500, onPaper: true, enter: place('Garden') },
+];
+
+for (const { name, width, height, dark, onPaper, enter } of areTaken
+  ? [...pictures, ...others]
+  : pictures)
+  test(`${name}, ${width} wide, fits`, async ({ garden }) => {
     await garden.setViewportSize({ width, height });
     await garden.emulateMedia({ colorScheme: dark ? 'dark' : 'light' });
     await enter(garden);
+    if (onPaper) await garden.emulateMedia({ media: 'print' });
     const cut = await garden.evaluate(() =>
       [...document.querySelectorAll<HTMLElement>('main *')]
         .filter((one) => one.checkVisibility() && !one.closest('.only-heard, dialog'))
@@ -94,11 +123,11 @@ for (const { name, width, height, dark, enter } of pictures)
         .map((one) => `${one.tagName}.${one.className}`),
     );
     expect(cut).toEqual([]);
-    if (process.env['MOWINGS_PICTURES'] === '1' && side === 'service') {
-      // what is typed in may have brought its field into sight: the picture begins at the head
-      await garden.evaluate(() => scrollTo(0, 0));
-      await garden.screenshot({ path: join(folder, `${name}.png`), animations: 'disabled' });
-    }
+    if (!areTaken) return;
+    // what is typed in may have brought its field into sight: the picture begins at the head
+    await garden.evaluate(() => scrollTo(0, 0));
+    await garden.evaluate(() => document.fonts.ready);
+    await expect(garden).toHaveScreenshot(`${name}.png`, { timeout: 20_000 });
   });
 
 test('on paper: what the beds say, no fields and no buttons', async ({ garden }) => {

@@ -77,6 +77,16 @@ test('first run and the five answers', async ({ garden, folder }) => {
   await look(garden, 'first run, a file refused');
 });
 
+test('finding by typing', async ({ garden }) => {
+  await openSample(garden);
+  await garden.keyboard.press('F9');
+  await expect(garden.getByRole('listbox', { name: 'Found' })).toBeVisible();
+  await look(garden, 'find, all there is');
+  await garden.keyboard.type('zzz');
+  await expect(garden.getByText('Nothing is called “zzz”')).toBeVisible();
+  await look(garden, 'find, nothing found');
+});
+
 test('this week', async ({ garden }) => {
   await openSample(garden);
   await look(garden, 'this week');
