@@ -1,7 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Announcer } from './controls/Announcer';
-import { warmQuestion } from './document/warmQuestion';
 import { chooseHost, onMenu, onOpenFile } from './host/chooseHost';
 import { CommandsProvider } from './screens/frame/commands';
 import { Frame } from './screens/frame/Frame';
@@ -42,6 +41,11 @@ createRoot(root).render(
 );
 void store.getState().start();
 // once the window stands and has nothing to do, so that the first garden need not wait for it
-const warm = (): void => engine.warm({ kind: 'draws', beds: warmQuestion(), limits });
+const warm = (): void =>
+  void import('./document/warmQuestion').then(
+    ({ warmQuestion }) => engine.warm({ kind: 'draws', beds: warmQuestion(), limits }),
+    // not warm, it only answers later
+    () => undefined,
+  );
 if ('requestIdleCallback' in window) requestIdleCallback(warm, { timeout: 3000 });
 else setTimeout(warm, 1000);

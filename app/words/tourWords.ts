@@ -53,7 +53,7 @@ export const tourStops: readonly TourStop[] = [
     at: '[aria-labelledby="garden-containers"]',
     title: 'What the garden is made of',
     says: [
-      'Lawns, bags, beds, soil, weather and the heap are kept here, and can be changed any day.',
+      'Bags, beds, soil, weather and the heap are kept here, and can be changed any day.',
       'Weigh one full bag when you can: every sum gets better for it.',
     ],
   },
