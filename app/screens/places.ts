@@ -13,6 +13,8 @@ export const gardenPage = onDemand(
 );
 export const lawnPage = onDemand('Lawn', async () => (await import('./lawn/LawnPage')).LawnPage);
 export const tables = onDemand('Tables', async () => (await import('./tables/Tables')).Tables);
+export const findDialog = onDemand('', async () => (await import('./find/FindDialog')).FindDialog);
+export const tour = onDemand('', async () => (await import('./tour/Tour')).Tour);
 export const guideDialog = onDemand(
   '',
   async () => (await import('./file/GuideDialog')).GuideDialog,
@@ -25,7 +27,18 @@ export const ownGarden = onDemand(
   'Your garden in five answers',
   async () => (await import('./first/OwnGarden')).OwnGarden,
 );
-const parts = [ownGarden, beds, bedPage, gardenPage, lawnPage, tables, guideDialog, aboutDialog];
+const parts = [
+  findDialog,
+  tour,
+  ownGarden,
+  beds,
+  bedPage,
+  gardenPage,
+  lawnPage,
+  tables,
+  guideDialog,
+  aboutDialog,
+];
 
 /** Brings one part after the other while the window has nothing else to do. */
 export function bringPlaces(): void {

@@ -1,9 +1,8 @@
-import { FindDialog } from '../find/FindDialog';
 import { OpenDialog } from '../file/OpenDialog';
 import { SaveAsDialog } from '../file/SaveAsDialog';
 import { UnsavedDialog } from '../file/UnsavedDialog';
 import { useMowings } from '../store';
-import { aboutDialog, guideDialog } from '../places';
+import { aboutDialog, findDialog, guideDialog } from '../places';
 import { TreatmentDialog } from '../week/TreatmentDialog';
 
 /** The one question that is open, if any. */
@@ -18,7 +17,7 @@ export function Dialogs() {
     case 'close-unsaved':
       return <UnsavedDialog />;
     case 'find':
-      return <FindDialog />;
+      return <findDialog.Part />;
     case 'about':
       return <aboutDialog.Part />;
     case 'guide':

@@ -7,8 +7,7 @@ import { Dialogs } from './Dialogs';
 import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
-import { bedPage, beds, bringPlaces, gardenPage, lawnPage, tables } from '../places';
-import { Tour } from '../tour/Tour';
+import { bedPage, beds, bringPlaces, gardenPage, lawnPage, tables, tour } from '../places';
 import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';
@@ -28,6 +27,7 @@ export function Frame() {
   const hasGarden = useMowings((state) => state.garden !== null);
   const place = useMowings((state) => state.place);
   const openBedId = useMowings((state) => state.openBedId);
+  const isOnTour = useMowings((state) => state.tourStop !== null);
   const main = useRef<HTMLElement>(null);
 
   const where = hasGarden ? `${openings} ${place} ${openBedId ?? ''}` : 'first';
@@ -80,7 +80,7 @@ export function Frame() {
           </>
         )}
         <UndoNotice />
-        <Tour />
+        {isOnTour && <tour.Part />}
       </main>
       <Foot />
     </div>
