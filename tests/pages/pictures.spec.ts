@@ -134,7 +134,9 @@ test('on paper: what the beds say, no fields and no buttons', async ({ garden })
   await openSample(garden);
   await garden.emulateMedia({ media: 'print' });
   await expect(garden.getByRole('heading', { name: 'Gate bed' })).toBeVisible();
-  await expect(garden.getByText('Kitchen bed', { exact: true }).first()).toBeVisible();
+  await expect(
+    garden.getByText('Kitchen bed', { exact: true }).filter({ visible: true }).first(),
+  ).toBeVisible();
   await expect(garden.getByText(/All figures are estimates/).filter({ visible: true })).toHaveCount(
     1,
   );
