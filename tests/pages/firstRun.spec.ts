@@ -71,8 +71,9 @@ test('an own garden from five answers', async ({ garden, program }) => {
   const said = garden.getByRole('region', { name: 'What the beds say' });
   await expect(said.getByText('By the fence').first()).toBeVisible();
   await expect(garden.getByText(/No weather of this season is on record yet/)).toBeVisible();
-  await goTo(garden, 'Garden');
+  await goTo(garden, 'Lawn');
   await expect(garden.getByText('200 m², ordinary.')).toBeVisible();
+  await goTo(garden, 'Garden');
   await expect(garden.getByText('4.8 m², loam.')).toBeVisible();
   await expect.poll(() => program.title()).toContain('My garden');
 });

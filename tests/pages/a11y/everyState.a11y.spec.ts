@@ -57,7 +57,7 @@ async function look(page: Page, state: string): Promise<void> {
   await page.setViewportSize(usual);
 }
 
-test.describe.configure({ timeout: 120_000 });
+test.describe.configure({ timeout: 240_000 });
 
 test('first run and the five answers', async ({ garden, folder }) => {
   await look(garden, 'first run');
