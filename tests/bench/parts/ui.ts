@@ -20,7 +20,7 @@ const repaintLimits = [
 const paintLimit = 1000;
 const taskLimit = 100;
 /** even, so that the layer lies there again at the end */
-const rounds = 16;
+const rounds = 10;
 const ms = (value: number): string => value.toFixed(0);
 
 interface Measured {
@@ -75,7 +75,7 @@ async function measure(
     file,
   });
   try {
-    const first = await firstPaints(browser, service.address, 7);
+    const first = await firstPaints(browser, service.address, 5);
     const repaint = await repaints(browser, service.address, rounds);
     const typing = await tasksWhileTyping(browser, service.address);
     return { beds, limit, repaint, typing, first };
@@ -123,7 +123,7 @@ Tasks of the page's own thread that kept it for over 50 ms while somebody typed:
 
 ${table(['typing', 'over 50 ms', 'longest [ms]', `limit ${taskLimit} ms`], typingRows)}
 
-From the request of the page, nothing kept from before, medians of 7:
+From the request of the page, nothing kept from before, medians of 5:
 
 ${table(['first useful paint', 'median [ms]', 'slowest', `limit ${paintLimit} ms`], paintRows)}`;
 }
