@@ -56,14 +56,13 @@ export const evenly: Strategy = ({ beds, sources, today }, garden) => {
   );
 };
 
-/** What the plan says. Fails loudly where a solver does not answer: then it is no plan. */
+/** What the plan says; where a solver finds nothing, its simple rule, as in the program. */
 export const planned =
   (solve: Solver): Strategy =>
   (question) => {
     const made = todayOf(question, solve);
     if (!made.ok) throw new Error(`No plan: ${made.error.kind}`);
-    const { ready, today, trouble } = made.value;
-    if (trouble) throw new Error(`No solution: ${trouble.kind}`);
+    const { ready, today } = made.value;
     return ready.beds.flatMap(({ bed, response }, place) =>
       [...today[place]!].map(([layer, millimetres]) => ({
         bedId: bed.bedId,
