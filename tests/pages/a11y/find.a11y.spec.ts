@@ -56,6 +56,7 @@ test('its button opens it, Escape gives the focus back, and nothing was done', a
 test('what cannot be had says why, and stays where it is', async ({ garden }) => {
   await openSample(garden);
   await garden.keyboard.press('F9');
+  await expect(line(garden)).toBeFocused();
   await garden.keyboard.type('und');
   await expect(marked(garden)).toContainText('not now: nothing to take back');
   await expect(marked(garden)).toHaveAttribute('aria-disabled', 'true');
@@ -74,7 +75,7 @@ test('a setting, a command with a dialog, a row of the tables', async ({ garden 
     await garden.keyboard.press('Enter');
   };
   await find('feet');
-  await expect(garden.getByText('Saturday, June 15, 2013')).toBeVisible();
+  await expect(garden.getByText('Saturday, June 15, 2013', { exact: true })).toBeVisible();
   await find('save as');
   await expect(garden.getByRole('dialog').getByLabel('Name of the file')).toBeFocused();
   await garden.keyboard.press('Escape');
@@ -91,6 +92,7 @@ test('a setting, a command with a dialog, a row of the tables', async ({ garden 
 test('before any garden is open it finds what there is', async ({ garden }) => {
   await expect(garden.getByRole('button', { name: 'Look round Sorrel Lane' })).toBeVisible();
   await garden.keyboard.press('F9');
+  await expect(line(garden)).toBeFocused();
   await garden.keyboard.type('save');
   await expect(marked(garden)).toContainText('not now: no garden is open');
   await garden.keyboard.press('Control+a');
