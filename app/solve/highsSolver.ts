@@ -23,6 +23,10 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
   const highs = await loadHighs(locate ? { locateFile: locate } : {});
   const { modelStatus } = highs.constants;
   const limit = seconds ?? longestSeconds;
+  const unsolvable: ReadonlySet<unknown> = new Set([
+    modelStatus.infeasible,
+    modelStatus.unboundedOrInfeasible,
+  ]);
   return (programme) => {
     let model: ReturnType<typeof highs.createModel> | null = null;
     try {
@@ -35,6 +39,12 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
         ...(isMixed ? exactly : {}),
       });
       model.run();
+      // simplifying first has been seen to call a sound programme of a plan unsolvable
+      if (unsolvable.has(model.getModelStatus())) {
+        model.options.set({ presolve: 'off' });
+        model.clearSolver();
+        model.run();
+      }
       switch (model.getModelStatus()) {
         case modelStatus.optimal:
           return success({
