@@ -3,7 +3,13 @@ import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type * as ElectronModule from 'electron';
 import { failure, type Result } from '../app/core/result';
-import { channels, pushes, type HostError, type MenuCommand } from '../app/host/contract';
+import {
+  channels,
+  pushes,
+  type ExportEnding,
+  type HostError,
+  type MenuCommand,
+} from '../app/host/contract';
 import { createClosing } from './closing';
 import { withEnding } from './fileNames';
 import { createHandlers } from './handlers';
@@ -230,6 +236,21 @@ function answerMessages(
 }
 
 function dialogsOf(dialog: Electron['dialog'], window: ElectronModule.BrowserWindow) {
+  const placeFor = async (
+    suggested: string,
+    kinds: ElectronModule.FileFilter[],
+    wanted?: string,
+  ): Promise<string | null> => {
+    for (let defaultPath = suggested; ;) {
+      const { filePath } = await dialog.showSaveDialog(window, { defaultPath, filters: kinds });
+      if (!filePath) return null;
+      const whole = withEnding(filePath, wanted);
+      // The dialog asked about replacing the name as typed. With our ending it may be another
+      // file, so the dialog comes again with that name and asks about that one.
+      if (whole === filePath || !existsSync(whole)) return whole;
+      defaultPath = whole;
+    }
+  };
   return {
     async chooseFile() {
       const { filePaths } = await dialog.showOpenDialog(window, {
@@ -238,17 +259,13 @@ function dialogsOf(dialog: Electron['dialog'], window: ElectronModule.BrowserWin
       });
       return filePaths[0] ?? null;
     },
-    async choosePlace(suggested: string): Promise<string | null> {
-      for (let defaultPath = suggested; ;) {
-        const { filePath } = await dialog.showSaveDialog(window, { defaultPath, filters });
-        if (!filePath) return null;
-        const whole = withEnding(filePath);
-        // The dialog asked about replacing the name as typed. With our ending it may be another
-        // file, so the dialog comes again with that name and asks about that one.
-        if (whole === filePath || !existsSync(whole)) return whole;
-        defaultPath = whole;
-      }
-    },
+    choosePlace: (suggested: string) => placeFor(suggested, filters),
+    chooseExportPlace: (suggested: string, exportEnding: ExportEnding) =>
+      placeFor(
+        suggested,
+        [{ name: exportEnding.toUpperCase(), extensions: [exportEnding] }],
+        `.${exportEnding}`,
+      ),
   };
 }
 

@@ -29,9 +29,12 @@ export function cleanName(typed: string): string | null {
 /** What a garden is called whose file has this path. */
 export const nameOfPath = (path: string): string => withoutEnding(basename(path));
 
-/** The path with the ending of garden files, added only where it is missing. */
-export const withEnding = (path: string): string =>
-  extname(path).toLowerCase() === ending ? path : path + ending;
+/** What a file that is no garden is called, its ending included. */
+export const nameOfExport = (path: string): string => basename(path);
+
+/** The path with an ending, that of garden files if none is named, added only where it is missing. */
+export const withEnding = (path: string, wanted: string = ending): string =>
+  extname(path).toLowerCase() === wanted ? path : path + wanted;
 
 const withoutEnding = (name: string): string =>
   name.toLowerCase().endsWith(ending) ? name.slice(0, -ending.length) : name;

@@ -30,9 +30,17 @@ export interface WriteOptions {
  * @returns any file kind of HostError; the old file is then as it was, and nothing is left beside it
  *   except where another program held the file for good, when the error names what is kept
  */
-export async function writeWhole(
+export const writeWhole = (
   path: string,
   text: string,
+  name: string,
+  options: WriteOptions = {},
+): Promise<Result<null, HostError>> => writeBytes(path, Buffer.from(text, 'utf8'), name, options);
+
+/** As `writeWhole`, for what is no text. */
+export async function writeBytes(
+  path: string,
+  bytes: Uint8Array,
   name: string,
   { mode = 0o666, fileSystem = realFileSystem }: WriteOptions = {},
 ): Promise<Result<null, HostError>> {
@@ -40,7 +48,6 @@ export async function writeWhole(
     const target = await existing(path, fileSystem);
     if (target && (target.mode & 0o222) === 0) throw new ReadOnlyFile();
     const place = target?.path ?? path;
-    const bytes = Buffer.from(text, 'utf8');
     try {
       await writeBeside(place, bytes, target?.mode ?? null, mode, fileSystem);
     } catch (error) {

@@ -2,10 +2,10 @@ import { access, mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { dayFromParts, textFromDay } from '../app/core/days';
 import { failure, success, type Result } from '../app/core/result';
-import type { About, Host, HostError, WindowDescribed } from '../app/host/contract';
+import type { About, ExportEnding, Host, HostError, WindowDescribed } from '../app/host/contract';
 import { createDrafts } from './drafts';
-import { cleanName, ending, nameOfPath } from './fileNames';
-import { readWhole, writeWhole } from './files';
+import { cleanName, ending, nameOfExport, nameOfPath } from './fileNames';
+import { readWhole, writeBytes, writeWhole } from './files';
 import { hostErrorOf } from './hostErrors';
 import { createKnownGardens } from './knownGardens';
 import { isPower, requests, textLimitBytes } from './requests';
@@ -22,6 +22,8 @@ export interface Shell {
     chooseFile(): Promise<string | null>;
     /** `suggested` is a whole path; the answer ends as garden files do, and replacing was agreed to */
     choosePlace(suggested: string): Promise<string | null>;
+    /** the same for a file that ends otherwise */
+    chooseExportPlace(suggested: string, ending: ExportEnding): Promise<string | null>;
   };
   describe(window: WindowDescribed): void;
   /** told of every garden opened or saved, for the system's own list of recent files */
@@ -62,6 +64,24 @@ export function createHandlers(shell: Shell): Handlers {
     return success(path);
   }
 
+  async function exportPlace(
+    name: string,
+    exportEnding: ExportEnding,
+    replace: boolean,
+  ): Promise<Result<string, HostError>> {
+    const clean = cleanName(name);
+    const whole = `${clean ?? 'Drawing'}.${exportEnding}`;
+    if (dialogs) {
+      await mkdir(gardensFolder, { recursive: true }).catch(() => undefined);
+      const chosen = await dialogs.chooseExportPlace(join(gardensFolder, whole), exportEnding);
+      return chosen ? success(chosen) : failure({ kind: 'cancelled' });
+    }
+    if (!clean) return failure({ kind: 'bad-name', name });
+    const path = join(gardensFolder, whole);
+    if (!replace && (await exists(path))) return failure({ kind: 'name-taken', name: clean });
+    return success(path);
+  }
+
   const host: Host = {
     async about() {
       const about: About = {
@@ -98,6 +118,19 @@ export function createHandlers(shell: Shell): Handlers {
         if (!written.ok) return written;
         shell.used(path);
         return success({ id: await known.remember(path, Date.now()), name: nameOfPath(path) });
+      });
+    },
+    async exportFile({ name, ending: exportEnding, base64, replace }) {
+      if (base64.length > textLimitBytes) return tooLarge(name);
+      const place = await exportPlace(name, exportEnding, replace);
+      if (!place.ok) return place;
+      const path = place.value;
+      return inTurn(async () => {
+        const isOurs = dirname(path) === gardensFolder;
+        if (isOurs) await mkdir(gardensFolder, { recursive: true });
+        const written = await writeBytes(path, Buffer.from(base64, 'base64'), nameOfExport(path));
+        if (!written.ok) return written;
+        return success({ name: nameOfExport(path), folder: isOurs ? gardensFolder : '' });
       });
     },
     async keepDraft(draft) {

@@ -35,6 +35,7 @@ const bridge: ShellBridge = {
     keepDraft: (request) => ipcRenderer.invoke(channels.keepDraft, request),
     restoreDraft: () => ipcRenderer.invoke(channels.restoreDraft, null),
     discardDraft: () => ipcRenderer.invoke(channels.discardDraft, null),
+    exportFile: (request) => ipcRenderer.invoke(channels.exportFile, request),
     describeWindow: (request) => ipcRenderer.invoke(channels.describeWindow, request),
   },
   onMenu: inbox(pushes.menu, isCommand),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Host } from '../app/host/contract';
+import { exportEndings, type Host } from '../app/host/contract';
 
 /** A garden of a lifetime stays far below; more is a mistake or an attack. */
 export const textLimitBytes = 20_000_000;
@@ -20,6 +20,12 @@ export const requests = {
   keepDraft: z.strictObject({ id: id.nullable(), name, text }),
   restoreDraft: z.null(),
   discardDraft: z.null(),
+  exportFile: z.strictObject({
+    name,
+    ending: z.enum(exportEndings),
+    base64: z.base64(),
+    replace: z.boolean(),
+  }),
   describeWindow: z.strictObject({
     name,
     unsaved: z.boolean(),

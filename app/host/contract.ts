@@ -54,6 +54,10 @@ export interface WindowDescribed {
   readonly redo?: string | null | undefined;
 }
 
+/** What the window may write besides gardens, by the ending of the file. */
+export const exportEndings = ['svg', 'png', 'csv'] as const;
+export type ExportEnding = (typeof exportEndings)[number];
+
 /** The short list of powers. Every request is one object or null; every answer is a Result. */
 export interface Host {
   about(): Promise<Result<About, HostError>>;
@@ -76,6 +80,17 @@ export interface Host {
   /** the kept work, if any survived */
   restoreDraft(): Promise<Result<Restored | null, HostError>>;
   discardDraft(): Promise<Result<null, HostError>>;
+  /**
+   * Writes something that was made of the garden (a drawing, a picture, a table) to a file of its own,
+   * never to a garden's. Native: a dialog asks where. Browser window: `name` in the gardens folder;
+   * `replace` must be true to overwrite. The answer's `folder` is to be shown; '' where the person chose it.
+   */
+  exportFile(request: {
+    name: string;
+    ending: ExportEnding;
+    base64: string;
+    replace: boolean;
+  }): Promise<Result<{ name: string; folder: string }, HostError>>;
   /** tells the shell what title, closing and menu show */
   describeWindow(request: WindowDescribed): Promise<Result<null, HostError>>;
 }
@@ -89,6 +104,7 @@ export const channels = {
   keepDraft: 'garden:keep-draft',
   restoreDraft: 'garden:restore-draft',
   discardDraft: 'garden:discard-draft',
+  exportFile: 'garden:export',
   describeWindow: 'garden:describe-window',
 } as const satisfies Record<keyof Host, string>;
 

@@ -11,6 +11,7 @@ export function electronHost({ host }: ShellBridge): Host {
     keepDraft: (request) => answered(host.keepDraft(request)),
     restoreDraft: () => answered(host.restoreDraft()),
     discardDraft: () => answered(host.discardDraft()),
+    exportFile: (request) => answered(host.exportFile(request)),
     describeWindow: (request) => answered(host.describeWindow(request)),
   };
 }

@@ -39,6 +39,7 @@ export function loopbackShell(): ShellBridge {
     keepDraft: (request) => ask('keepDraft', request),
     restoreDraft: () => ask('restoreDraft', null),
     discardDraft: () => ask('discardDraft', null),
+    exportFile: (request) => ask('exportFile', request),
     describeWindow(request) {
       const { name, unsaved } = request;
       document.title = name === '' ? 'Mowings' : `${name}${unsaved ? ' (edited)' : ''} - Mowings`;

@@ -30,7 +30,7 @@ import type {
   WeatherMerged,
   WeatherMergeFailure,
 } from '../document/weather/withWeather';
-import type { About, HostError, RecentFile } from '../host/contract';
+import type { About, Host, HostError, RecentFile } from '../host/contract';
 import type { AheadSlice } from './aheadSlice';
 import type { PlanSlice } from './planContract';
 import type { CarriedSlice } from './carriedSlice';
@@ -126,6 +126,8 @@ export interface FileSlice {
   /** saves to the file it came from; `cancelled` when there is none and the host is not native: show the save-as dialog */
   save(): Promise<Result<{ readonly name: string }, HostError>>;
   saveAs(name: string, replace: boolean): Promise<Result<{ readonly name: string }, HostError>>;
+  /** writes a drawing, a picture or a table beside the gardens; nothing of the garden changes */
+  exportFile: Host['exportFile'];
   /** puts the garden away and shows the first run again; kept work is discarded */
   closeGarden(): Promise<void>;
   refreshRecent(): Promise<void>;

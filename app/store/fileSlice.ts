@@ -218,6 +218,7 @@ export function fileDoor(
     },
 
     saveAs: (name, replace) => saveTo(null, name, replace),
+    exportFile: (request) => host.exportFile(request),
 
     closeGarden: async () => {
       show(null, { id: null, name: '', isSaved: true }, null);

@@ -3,7 +3,8 @@ import type { ParseFailure } from '../document/failures';
 import type { HostError } from '../host/contract';
 
 /** What was being done when the shell could not do it. */
-export type HostTask = 'open' | 'save' | 'write' | 'keep-draft' | 'restore' | 'recent' | 'about';
+export type HostTask =
+  'open' | 'save' | 'write' | 'keep-draft' | 'restore' | 'recent' | 'about' | 'take away';
 
 const unchanged = 'Nothing was changed.';
 
@@ -16,6 +17,7 @@ const safety: Readonly<Record<HostTask, string>> = {
   restore: 'No file was changed.',
   recent: 'Your gardens are where they were; open one by its file.',
   about: unchanged,
+  'take away': 'Nothing was written, and the garden is as it was.',
 };
 
 const task: Readonly<Record<HostTask, string>> = {
@@ -26,6 +28,7 @@ const task: Readonly<Record<HostTask, string>> = {
   restore: 'The kept work could not be brought back',
   recent: 'The list of recent gardens could not be read',
   about: 'The program could not learn about this computer',
+  'take away': 'It was not written',
 };
 
 /** Sizes for a person: "20 MB". */

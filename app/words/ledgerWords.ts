@@ -69,6 +69,14 @@ const placeNames: Readonly<Record<Holding, string>> = {
   'in the soil itself': 'the soil’s own store',
 };
 
+/** Either end of a stream, in a list. */
+export const endName = (end: LedgerStream['from'] | LedgerStream['to']): string =>
+  end in placeNames
+    ? placeNames[end as Holding]
+    : end in springWords
+      ? springWords[end as CameIn]
+      : wentOutShort[end as WentOut];
+
 /** Where streams spring at the left of the drawing, short. */
 export const springWords: Readonly<Record<CameIn, string>> = {
   'laid on': 'laid on',

@@ -74,6 +74,8 @@ function page(): string {
       <LedgerChart
         bedName="Gate bed"
         areaM2={6}
+        shown="so far"
+        onShow={() => undefined}
         periods={[
           {
             key: 'so far',

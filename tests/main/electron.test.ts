@@ -36,6 +36,7 @@ const lawful: Record<keyof typeof channels, unknown> = {
   keepDraft: { id: null, name: 'Plot', text: '{}' },
   restoreDraft: null,
   discardDraft: null,
+  exportFile: { name: 'Plot', ending: 'csv', base64: 'YQ==', replace: false },
   describeWindow: { name: 'Plot', unsaved: false },
 };
 const everyPower = Object.keys(channels) as (keyof typeof channels)[];

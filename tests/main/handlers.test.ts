@@ -218,3 +218,101 @@ test.runIf(process.getuid?.() !== 0 && process.platform !== 'win32')(
     });
   },
 );
+
+describe('what is taken out of the window', () => {
+  const png = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 255]);
+  const request = (changed: object = {}) => ({
+    name: 'Season of Gate bed',
+    ending: 'png',
+    base64: png.toString('base64'),
+    replace: false,
+    ...changed,
+  });
+
+  test('goes byte by byte to a file of its own in the gardens folder', async () => {
+    const { ask } = browserWindow();
+    expect(await ask('exportFile', request())).toEqual({
+      ok: true,
+      value: { name: 'Season of Gate bed.png', folder: gardens },
+    });
+    expect(await readFile(join(gardens, 'Season of Gate bed.png'))).toEqual(png);
+  });
+
+  test('never over another file unasked', async () => {
+    const { ask } = browserWindow();
+    await ask('exportFile', request({ base64: 'YQ==' }));
+    expect(await ask('exportFile', request())).toEqual({
+      ok: false,
+      error: { kind: 'name-taken', name: 'Season of Gate bed' },
+    });
+    expect(await readFile(join(gardens, 'Season of Gate bed.png'), 'utf8')).toBe('a');
+    expect(await ask('exportFile', request({ replace: true }))).toMatchObject({ ok: true });
+    expect(await readFile(join(gardens, 'Season of Gate bed.png'))).toEqual(png);
+  });
+
+  test('never over a garden, and never out of the folder, whatever it is called', async () => {
+    const { ask, save } = browserWindow();
+    await save({ text: 'mine' });
+    expect(await ask('exportFile', request({ name: 'Plot.mowings', replace: true }))).toMatchObject(
+      { ok: true, value: { name: 'Plot.png' } },
+    );
+    expect(await ask('exportFile', request({ name: '../../out', replace: true }))).toMatchObject({
+      ok: true,
+      value: { folder: gardens },
+    });
+    expect(await readFile(join(gardens, 'Plot.mowings'), 'utf8')).toBe('mine');
+    expect((await readdir(gardens)).toSorted()).toEqual([
+      '-..-out.png',
+      'Plot.mowings',
+      'Plot.png',
+    ]);
+    expect(await readdir(join(gardens, '../..'))).not.toContain('out.png');
+  });
+
+  test.each([
+    ['an ending of its own', { ending: 'exe' }],
+    ['the ending of gardens', { ending: 'mowings' }],
+    ['what is no base64', { base64: '<svg>' }],
+    ['a path', { path: '/etc/passwd' }],
+  ])('%s is refused', async (_what, changed) => {
+    const { ask } = browserWindow();
+    expect(await ask('exportFile', request(changed))).toMatchObject({
+      ok: false,
+      error: { kind: 'refused' },
+    });
+  });
+
+  test('what is too large is said, and nothing is written', async () => {
+    const { ask } = browserWindow();
+    const base64 = 'A'.repeat(textLimitBytes + 4);
+    expect(await ask('exportFile', request({ base64 }))).toMatchObject({
+      ok: false,
+      error: { kind: 'too-large' },
+    });
+    expect(await readdir(folder)).not.toContain('Documents');
+  });
+
+  test('in the native window the dialog says where; called off, nothing is written', async () => {
+    const chosen: (string | null)[] = [join(folder, 'desk.png'), null];
+    const asked: string[] = [];
+    const { ask } = browserWindow({
+      dialogs: {
+        chooseFile: async () => null,
+        choosePlace: async () => null,
+        chooseExportPlace: async (suggested) => {
+          asked.push(suggested);
+          return chosen.shift() ?? null;
+        },
+      },
+    });
+    expect(await ask('exportFile', request())).toEqual({
+      ok: true,
+      value: { name: 'desk.png', folder: '' },
+    });
+    expect(asked).toEqual([join(gardens, 'Season of Gate bed.png')]);
+    expect(await ask('exportFile', request())).toEqual({
+      ok: false,
+      error: { kind: 'cancelled' },
+    });
+  });
+});

@@ -21,6 +21,8 @@ export function fakeHost(answers: Partial<Host> = {}) {
     keepDraft: async () => success(null),
     restoreDraft: async () => success(null),
     discardDraft: async () => success(null),
+    exportFile: async ({ name, ending }) =>
+      success({ name: `${name}.${ending}`, folder: 'Documents/Mowings' }),
     describeWindow: async () => success(null),
   };
   const host = Object.fromEntries(

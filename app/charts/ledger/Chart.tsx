@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { LedgerWay } from '../../core/season/ledgerStreams';
 import { amountWithUnit, dayWord } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
@@ -15,8 +15,11 @@ export interface LedgerPeriod {
 }
 
 export interface LedgerChartProps {
-  /** at least one; the first is shown first */
+  /** at least one */
   readonly periods: readonly LedgerPeriod[];
+  /** key of the one that is told */
+  readonly shown: string;
+  readonly onShow: (key: string) => void;
   readonly bedName: string;
   readonly areaM2: number;
   readonly units: ChartUnits;
@@ -26,8 +29,7 @@ export interface LedgerChartProps {
 export function LedgerChart(props: LedgerChartProps) {
   const { periods, units } = props;
   const id = useId();
-  const [wanted, want] = useState<string | null>(null);
-  const period = periods.find(({ key }) => key === wanted) ?? periods[0];
+  const period = periods.find(({ key }) => key === props.shown) ?? periods[0];
   if (!period) return null;
   const { ledger } = period.way;
   const isForetold = period.imaginedFrom !== null;
@@ -54,7 +56,7 @@ export function LedgerChart(props: LedgerChartProps) {
                 type="button"
                 className="button-small"
                 aria-pressed={key === period.key}
-                onClick={() => want(key)}
+                onClick={() => props.onShow(key)}
               >
                 {words}
               </button>

@@ -73,27 +73,29 @@ export function LedgerTable(props: {
   );
   return (
     <div className="ledger-tables">
-      <table className="ledger-table">
-        <caption>
-          Nitrogen from the morning of {dayWord(ledger.fromDay, units)} to the evening of{' '}
-          {dayWord(ledger.toDay, units)}. Lines are rounded, sums are made before rounding; lines of
-          nothing are left out.
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">nitrogen</th>
-            <th scope="col">{units.nitrogen.short}</th>
-            <th scope="col">{units.nitrogenOnBed.short} on the bed</th>
-          </tr>
-        </thead>
-        {section('On hand at the start', worded(ledger.opening, holdingWords), totals.opening)}
-        {section('Came in', worded(ledger.cameIn, cameInWords), totals.cameIn)}
-        {side('On hand at the start and came in', totals.opening + totals.cameIn)}
-        {section('Went out', worded(ledger.wentOut, wentOutWords), totals.wentOut)}
-        {section('On hand at the end', worded(ledger.onHand, holdingWords), totals.onHand)}
-        {side('Went out and on hand at the end', totals.wentOut + totals.onHand)}
-      </table>
-      <p className="ledger-check">{balanceWords(ledger.difference)}</p>
+      <div className="ledger-account">
+        <table className="ledger-table">
+          <caption>
+            Nitrogen from the morning of {dayWord(ledger.fromDay, units)} to the evening of{' '}
+            {dayWord(ledger.toDay, units)}. Lines are rounded, sums are made before rounding; lines
+            of nothing are left out.
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">nitrogen</th>
+              <th scope="col">{units.nitrogen.short}</th>
+              <th scope="col">{units.nitrogenOnBed.short} on the bed</th>
+            </tr>
+          </thead>
+          {section('On hand at the start', worded(ledger.opening, holdingWords), totals.opening)}
+          {section('Came in', worded(ledger.cameIn, cameInWords), totals.cameIn)}
+          {side('On hand at the start and came in', totals.opening + totals.cameIn)}
+          {section('Went out', worded(ledger.wentOut, wentOutWords), totals.wentOut)}
+          {section('On hand at the end', worded(ledger.onHand, holdingWords), totals.onHand)}
+          {side('Went out and on hand at the end', totals.wentOut + totals.onHand)}
+        </table>
+        <p className="ledger-check">{balanceWords(ledger.difference)}</p>
+      </div>
       <table className="ledger-table">
         <caption>Moved within the bed in that time; counted in no sum above.</caption>
         <thead>

@@ -1,7 +1,8 @@
 import { memo, useEffect, useMemo } from 'react';
 import { CoverChart } from '../../charts/cover/Chart';
-import { LedgerChart } from '../../charts/ledger/Chart';
+import { coverTable } from '../../charts/cover/tableData';
 import { SeasonChart } from '../../charts/season/Chart';
+import { seasonTable } from '../../charts/season/tableData';
 import { Icon } from '../../controls/marks/Icon';
 import { nothingToRemark } from '../../words/cautions';
 import { coverSentence } from '../../words/states';
@@ -17,6 +18,8 @@ import { useToday } from '../useReadingContext';
 import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
+import { TakeAway } from '../takeAway/TakeAway';
+import { BedLedger } from './BedLedger';
 import { BedLog } from './BedLog';
 import { BedSection } from './BedSection';
 import { BedPlantings } from './BedPlantings';
@@ -141,7 +144,12 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             <h2 id="bed-season" className="section-head">
               Its season
             </h2>
-            <Season {...season} bedName={bed.name} from={charts.from} to={charts.to} />
+            <TakeAway
+              name={`Season of ${bed.name}`}
+              table={() => seasonTable(season, { from: charts.from, to: charts.to })}
+            >
+              <Season {...season} bedName={bed.name} from={charts.from} to={charts.to} />
+            </TakeAway>
           </section>
           {draws && <HowSure bed={bed} results={results} draws={draws} />}
           <WhatIfSection key={bed.id} bed={bed} results={results} />
@@ -149,7 +157,9 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             <h2 id="bed-cover" className="section-head">
               Its cover
             </h2>
-            <Cover {...charts.cover} bedName={bed.name} />
+            <TakeAway name={`Cover on ${bed.name}`} table={() => coverTable(charts.cover)}>
+              <Cover {...charts.cover} bedName={bed.name} />
+            </TakeAway>
           </section>
           <div className="two-columns two-columns-left">
             <BedLog bed={bed} results={results} />
@@ -162,12 +172,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             <h2 id="bed-ledger" className="section-head">
               Its ledger
             </h2>
-            <LedgerChart
-              periods={charts.ledger}
-              bedName={bed.name}
-              areaM2={bed.areaM2}
-              units={shown.chart}
-            />
+            <BedLedger bed={bed} periods={charts.ledger} />
           </section>
           <SeasonsAccount results={results} />
           <MineralAccount results={results} />

@@ -1,11 +1,14 @@
 import { useEffect, useMemo, useState } from 'react';
 import { SectionChart } from '../../charts/section/Chart';
+import { sectionFacts } from '../../charts/section/facts';
+import { sectionTable } from '../../charts/section/tableData';
 import type { Application, Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { applicationsOf } from '../../store/proposal';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { planDrafts } from '../week/plan/planDrafts';
+import { TakeAway } from '../takeAway/TakeAway';
 import { dayAhead, daysAhead, sectionData } from './sectionData';
 
 /** One way the bed may go on. */
@@ -99,28 +102,38 @@ export function BedSection({ bed, results }: { readonly bed: Bed; readonly resul
     };
   }, [garden, results, chosen, later, today, shown]);
   return (
-    <SectionChart
-      bedName={bed.name}
-      now={now}
-      ahead={ahead}
-      units={shown.chart}
-      choice={
-        courses.length > 1 && (
-          <div className="chart-choices" role="group" aria-label="In four weeks">
-            {courses.map(({ key, name }) => (
-              <button
-                key={key}
-                type="button"
-                className="button-small"
-                aria-pressed={key === chosen?.key}
-                onClick={() => pick(key)}
-              >
-                {name}
-              </button>
-            ))}
-          </div>
+    <TakeAway
+      name={`Section of ${bed.name}`}
+      table={() =>
+        sectionTable(
+          [now, ...(ahead ? [ahead.data] : [])].map((data) => sectionFacts(data)),
+          shown.chart,
         )
       }
-    />
+    >
+      <SectionChart
+        bedName={bed.name}
+        now={now}
+        ahead={ahead}
+        units={shown.chart}
+        choice={
+          courses.length > 1 && (
+            <div className="chart-choices" role="group" aria-label="In four weeks">
+              {courses.map(({ key, name }) => (
+                <button
+                  key={key}
+                  type="button"
+                  className="button-small"
+                  aria-pressed={key === chosen?.key}
+                  onClick={() => pick(key)}
+                >
+                  {name}
+                </button>
+              ))}
+            </div>
+          )
+        }
+      />
+    </TakeAway>
   );
 }

@@ -59,6 +59,8 @@ function Gallery() {
             bedName={bed.name}
           />
           <LedgerChart
+            shown="so far"
+            onShow={() => undefined}
             periods={[
               {
                 key: 'so far',
