@@ -1,4 +1,12 @@
-import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { LedgerWay } from '../../core/season/ledgerStreams';
 import { amount } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
@@ -17,6 +25,14 @@ interface Told {
   /** where it is drawn [px from the left] */
   readonly x: number;
 }
+
+/** A finger, or a pointer that moves: one that rests while keys scroll the drawing under it points at nothing. */
+const pointedAt = (tell: () => void) => ({
+  onPointerDown: tell,
+  onPointerMove: (event: PointerEvent) => {
+    if (event.movementX !== 0 || event.movementY !== 0) tell();
+  },
+});
 
 /** Everything in reading order: what comes in, then place by place what it holds and where that goes. */
 function toldOf(way: LedgerWay, drawing: Waterway, units: ChartUnits): readonly Told[] {
@@ -119,7 +135,7 @@ export function WayDrawing(props: {
               <g
                 key={shape.place.holding}
                 className={`way-place ${classOf(shape.kind)} ${current === shape.place.holding ? 'way-current' : ''}`}
-                onPointerEnter={() => point(shape.place.holding)}
+                {...pointedAt(() => point(shape.place.holding))}
               >
                 <path className="way-basin" d={shape.spring} />
                 <path className="way-basin way-pond" d={shape.pond} />
@@ -194,7 +210,7 @@ function Stream(props: {
   return (
     <g
       className={`way-stream ${classOf(shape.kind)} ${props.current === key ? 'way-current' : ''}`}
-      onPointerEnter={() => props.onPoint(key)}
+      {...pointedAt(() => props.onPoint(key))}
     >
       {shape.thread === null ? (
         <>
