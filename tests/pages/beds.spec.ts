@@ -252,7 +252,7 @@ test('narrow: file menu, drawings and words stay inside the window', async ({ ga
   await garden.setViewportSize({ width: 360, height: 740 });
   await openBed(garden, 'Gate bed');
   const season = garden.getByRole('figure', { name: 'Season of Gate bed' });
-  await expect(season.getByText(/^could use /)).toBeVisible();
+  await expect(season.getByText('could use', { exact: true }).first()).toBeVisible();
   const inside = await garden.evaluate(
     () =>
       [...document.querySelectorAll('.season-chart svg text, .cover-chart svg text')]
