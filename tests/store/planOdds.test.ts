@@ -7,7 +7,7 @@ import type { PlanSourceRef } from '../../app/core/plan/question';
 import { success } from '../../app/core/result';
 import { planOddsQuestions } from '../../app/document/planOdds';
 import { whatIfQuestions } from '../../app/document/whatIfQuestion';
-import { quickDraws } from '../../app/store/surroundings';
+import { planPauseMilliseconds, quickDraws } from '../../app/store/surroundings';
 import { limits } from '../../app/tables/thresholds';
 import type { Planner } from '../../app/worker/planClient';
 import type { Engine, Question, Settled } from '../../app/worker/protocol';
@@ -71,7 +71,7 @@ describe('odds of the plan’s lines', () => {
       planner: plannerOf(answer),
     });
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     const plan = () => store.getState().plan;
     expect(plan()).toMatchObject({ state: 'ready', answer: { lines: [{ odds: null }] } });
     release();
@@ -119,7 +119,7 @@ describe('odds of the plan’s lines', () => {
       planner: plannerOf(planOf([line([mown])])),
     });
     made.store.getState().wantPlan();
-    await made.time.pass(0);
+    await made.time.pass(planPauseMilliseconds);
     expect(made.store.getState().plan).toMatchObject({
       state: 'ready',
       answer: { lines: [{ odds: null }] },
@@ -130,7 +130,7 @@ describe('odds of the plan’s lines', () => {
       planner: plannerOf(planOf([])),
     });
     empty.store.getState().wantPlan();
-    await empty.time.pass(0);
+    await empty.time.pass(planPauseMilliseconds);
     expect(none.asked()).toBe(0);
   });
 
@@ -141,10 +141,10 @@ describe('odds of the plan’s lines', () => {
       planner: plannerOf(planOf([line([mown])])),
     });
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     store.getState().leavePlan();
     store.getState().wantPlan();
-    await time.pass(0);
+    await time.pass(planPauseMilliseconds);
     expect(asked()).toBe(2);
   });
 });

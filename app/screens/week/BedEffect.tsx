@@ -3,6 +3,7 @@ import { Scroller } from '../../charts/Scroller';
 import type { PreviewBed } from '../../store/contract';
 import { nothingHeldBack } from '../../words/cautions';
 import { percent } from '../../words/chartFormat';
+import { arrivalFor } from '../arrivalFor';
 import { CautionList } from '../CautionList';
 import { needMet } from '../needMet';
 import { CoverWord, NitrogenWord } from '../StateWords';
@@ -10,11 +11,12 @@ import { useShown } from '../shown';
 
 /** What a proposed laying does to a bed: both states and what the crop gets, before and after. */
 export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly name: string }) {
-  const { estimate, units } = useShown();
+  const { estimate, units, dayWord } = useShown();
   const { before, after } = bed;
   const lies = (results: typeof before): number =>
     results.season.coverDepth[results.season.today - results.season.firstDay] ?? 0;
   const met = { before: needMet(before), after: needMet(after) };
+  const arrival = arrivalFor(before, after);
   return (
     <div className="effect" aria-label={`What it does to ${name}`} role="group">
       <Scroller className="table-scroll" label={`${name} without and with this`}>
@@ -58,6 +60,19 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
                 before={percent(met.before)}
                 after={percent(met.after)}
                 isChanged={percent(met.before) !== percent(met.after)}
+              />
+            )}
+            {met.after !== null && arrival && (
+              <Line
+                words="Half of what it brings is there"
+                before={<span className="soft">–</span>}
+                after={
+                  <>
+                    by {dayWord(arrival.halfBy)}{' '}
+                    <small>of {estimate(arrival.grams, units.nitrogenPerArea)}</small>
+                  </>
+                }
+                isChanged
               />
             )}
           </tbody>

@@ -3,7 +3,7 @@ import { PickOne } from '../../../controls/PickOne';
 import { QuantityField } from '../../../controls/QuantityField';
 import { materialFrom } from '../../../document/materialValues';
 import type { Bed } from '../../../document/schema';
-import { conditionChoices } from '../../choices';
+import { conditionChoices, placementChoices } from '../../choices';
 import { useShown } from '../../shown';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
@@ -73,6 +73,12 @@ export function AlternativeFields(props: {
             onChoose={(condition) => change({ condition })}
           />
         )}
+        <ChoiceRow
+          legend="How?"
+          choices={placementChoices}
+          value={row.placement}
+          onChoose={(placement) => change({ placement })}
+        />
       </div>
       <div className="fields">
         <PickOne

@@ -94,7 +94,7 @@ export function WhatIfSection({
       {
         key: row.key,
         name: nameOf(index),
-        words: alternativeWords(garden, context, shown, draft.parts, weeks),
+        words: alternativeWords(garden, context, shown, draft.parts, weeks, draft.placement),
         day: dayOfAlternative(weeks, today),
       },
     ];

@@ -7,12 +7,13 @@ import type { WhatIf } from '../../../store/whatIfContract';
 import { percent } from '../../../words/chartFormat';
 import { twoFigures } from '../../../words/figures';
 import { pairedOddsWords } from '../../../words/whatIfWords';
+import { arrivalFor } from '../../arrivalFor';
 import { finishedCrop } from '../../finishedCrop';
 import { needMet } from '../../needMet';
 import { useShown } from '../../shown';
 import { CoverWord, NitrogenWord, WeightWord } from '../../StateWords';
 import { OddsMarks } from './OddsMarks';
-import { arrivalFor, coverOn, highestNitrate } from './whatIfFigures';
+import { coverOn, highestNitrate } from './whatIfFigures';
 
 /** One alternative that can be read, with what came of it so far. */
 export interface Weighed {

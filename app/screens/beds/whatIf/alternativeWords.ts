@@ -3,6 +3,7 @@ import { materialFrom, mowingOf } from '../../../document/materialValues';
 import type { Application, Garden } from '../../../document/schema';
 import type { LayingPart } from '../../../store/contract';
 import { amountWords } from '../../amountWords';
+import { placementWords } from '../../choices';
 import type { Shown } from '../../shown';
 import { weeksWords, type WeeksAhead } from './alternatives';
 
@@ -23,6 +24,7 @@ export function alternativeWords(
   shown: Shown,
   parts: readonly LayingPart[],
   weeks: WeeksAhead,
+  placement: Application['placement'] = 'laid',
 ): string {
   const [main, brown] = parts;
   if (!main) return '';
@@ -33,6 +35,7 @@ export function alternativeWords(
     amountOf(main),
     ...(isGreen ? [main.condition] : []),
     ...(brown ? [`with ${amountOf(brown)}`] : []),
+    ...(placement === 'laid' ? [] : [placementWords[placement]]),
     weeksWords[weeks],
   ].join(', ');
 }

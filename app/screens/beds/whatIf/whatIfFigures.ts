@@ -1,6 +1,4 @@
-import { arrivalOf, type Arrival } from '../../../core/season/arrival';
 import { coverStateOn } from '../../../core/season/coverState';
-import { standingPlantings } from '../../../core/season/plantingAccount';
 import { lastDayOf, nitrateMgPerKg } from '../../../core/season/seasonAccount';
 import type { CoverState } from '../../../core/season/verdict';
 import type { DayNumber } from '../../../core/days';
@@ -28,13 +26,3 @@ export function highestNitrate({ input, season }: BedResults): HighestNitrate {
 /** How well the ground is covered on the evening of a day. */
 export const coverOn = ({ season }: BedResults, day: DayNumber): CoverState =>
   coverStateOn(season, day, limits);
-
-/** When half of what a layer brings to what stands there is in the soil; null: next to nothing comes. */
-export function arrivalFor(before: BedResults, after: BedResults): Arrival | null {
-  const { input, season } = after;
-  const ends = standingPlantings(input, season.today).map(
-    ({ clearingDay, usualEndDay }) => clearingDay ?? usualEndDay,
-  );
-  const until = ends.length > 0 ? Math.max(...ends) : lastDayOf(season);
-  return arrivalOf(before.season, season, until);
-}
