@@ -54,8 +54,12 @@ test('three stand side by side, each with its day, and one can be taken away', a
   await expect(
     table(garden).getByRole('columnheader', { name: /20 buckets.*in a week/ }),
   ).toBeVisible();
-  await whatIf(garden).getByRole('radio', { name: /^dug in/ }).check();
-  await expect(table(garden).getByRole('columnheader', { name: /20 buckets.*dug in/ })).toBeVisible();
+  await whatIf(garden)
+    .getByRole('radio', { name: /^dug in/ })
+    .check();
+  await expect(
+    table(garden).getByRole('columnheader', { name: /20 buckets.*dug in/ }),
+  ).toBeVisible();
   await expect(whatIf(garden).getByText('It can be laid from 22 June on.')).toBeVisible();
   await oddsAreThere(garden, 3);
   await whatIf(garden).getByRole('button', { name: 'Take alternative 3 away' }).click();
