@@ -143,7 +143,8 @@ test('units of the screen go into the file', async ({ garden, program, side }) =
   await openSample(garden);
   await goTo(garden, 'Garden');
   await garden.getByRole('radio', { name: 'feet, pounds, gallons' }).check();
-  await expect(garden.getByText(/2,?400 sq ft, ordinary/)).toBeVisible();
+  // Gate bed has 6 m2 of 10.764 sq ft each
+  await expect(garden.getByText(/65 sq ft/).first()).toBeVisible();
   const file = join(program.gardensFolder, 'Feet.mowings');
   if (side === 'bridge') program.dialogAnswers.save.push(file);
   await garden.keyboard.press('Control+Shift+S');
