@@ -5,7 +5,7 @@ import type { BedSeason } from '../core/season/input';
 import type { SeasonResult } from '../core/season/result';
 import { seasonsOf } from '../core/season/seasonAccounts';
 import { seasonStart, yearOf, type DayNumber } from '../core/days';
-import { cropMineralsOf } from '../tables/cropMinerals';
+import { cropMineralsOf, greenTopsNitrogen } from '../tables/cropMinerals';
 import { clippingsMinerals } from '../tables/lawns';
 import { mineralsOf } from '../tables/offerMinerals';
 import type { Row } from '../tables/shapes';
@@ -147,7 +147,8 @@ function movements(garden: Garden, input: BedSeason, result: SeasonResult): read
           amount: -kilograms,
         });
       // tops: green matter with the nitrogen that the run says went with them
-      const topsDry = (removed - harvested) / (greenNitrogenPercent * perCent * gramsPerKilogram);
+      const topsDry =
+        (removed - harvested) / (greenTopsNitrogen.typical * perCent * gramsPerKilogram);
       if (topsDry > 1e-9)
         moved.push({
           way: 'tops taken away',
@@ -160,9 +161,6 @@ function movements(garden: Garden, input: BedSeason, result: SeasonResult): read
   }
   return moved;
 }
-
-/** Nitrogen of green tops, % of dry matter (assumed: between spent vines and weeds of the tables). */
-const greenNitrogenPercent = 2.5;
 
 /**
  * What a planting gave up to today; a pick that lies ahead is none yet. The bed's picks day by day are

@@ -86,6 +86,17 @@ export const otherCropMinerals: CropMineralRows = {
   potassium: row(1.3, 3, 6, unit, 'Assumed', ofOthers, 'assumed', { drawnPer: 'crop' }),
 };
 
+/** Of green tops that are taken away: their dry weight is told from the nitrogen that goes with them. */
+export const greenTopsNitrogen = row(
+  1.5,
+  2.5,
+  3.5,
+  '% of dry matter',
+  'Assumed',
+  'between the spent vines and the green weeds of the materials',
+  'assumed',
+);
+
 /** Those that were read, for the walk over every cell. */
 export const cropMineralRows = read;
 

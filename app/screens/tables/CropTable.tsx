@@ -1,18 +1,13 @@
-import { useAnnounce } from '../../controls/Announcer';
 import { cropById } from '../../document/cropValues';
 import type { Garden } from '../../document/schema';
 import { cropOf } from '../../tables/crops';
 import type { CropRow } from '../../tables/shapes';
-import { editFailureSentence } from '../../words/messages';
-import { foundWords } from '../../words/tableWords';
 import { CitedRows } from '../CitedRows';
-import { useDesk } from '../desk';
 import { cropGroupsOf } from '../lists';
 import { useGarden, useMowings } from '../store';
-import { freeName, showOpenRow } from './ownRows';
+import { FoundRows } from './FoundRows';
 import { OwnCropFields } from './OwnCropFields';
-import { RowList, type ListedGroup } from './RowList';
-import { matches, SearchField } from './SearchField';
+import type { ListedGroup } from './RowList';
 import { cropColumns, cropNumbers } from './tableColumns';
 import { cropUsesWords } from './usedBy';
 
@@ -29,56 +24,24 @@ const groupsOf = (garden: Garden): readonly ListedGroup<CropRow>[] =>
 export function CropTable() {
   const garden = useGarden();
   const addCrop = useMowings((state) => state.addCrop);
-  const announce = useAnnounce();
-  const [typed, setTyped] = useDesk('tables crops search', () => '');
-  const [open, setOpen] = useDesk<string | null>('tables crop open', () => null);
-  const groups = groupsOf(garden);
-  const left = groups
-    .map((group) => ({ ...group, lines: group.lines.filter(({ name }) => matches(name, typed)) }))
-    .filter(({ lines }) => lines.length > 0);
-  const count = (list: readonly ListedGroup<CropRow>[]) =>
-    list.reduce((sum, { lines }) => sum + lines.length, 0);
-  const addOwn = (row: CropRow) => {
-    const name = freeName(
-      row.name,
-      (garden.crops ?? []).map((crop) => crop.name),
-    );
-    const result = addCrop({ name, basedOn: row.id });
-    if (result.ok) {
-      setTyped('');
-      setOpen(result.value);
-      showOpenRow();
-    }
-    announce(result.ok ? `Added: ${name}.` : editFailureSentence(result.error));
-  };
   return (
-    <>
-      <SearchField
-        label="Find a crop"
-        text={typed}
-        onText={setTyped}
-        found={foundWords(count(left), count(groups), 'crops')}
-      />
-      {left.length > 0 && (
-        <RowList
-          label="Crops"
-          groups={left}
-          columns={cropColumns}
-          open={open}
-          onOpen={setOpen}
-          renderDetail={(id) => {
-            const mine = garden.crops?.find((one) => one.id === id);
-            const row = cropOf(mine?.basedOn ?? id);
-            if (!row) return null;
-            return mine ? (
-              <OwnCropFields own={mine} row={row} onGone={() => setOpen(null)} />
-            ) : (
-              <CropDetail row={row} uses={cropUsesWords(garden, id)} onOwn={() => addOwn(row)} />
-            );
-          }}
-        />
-      )}
-    </>
+    <FoundRows
+      what="crop"
+      groups={groupsOf(garden)}
+      columns={cropColumns}
+      ownNames={(garden.crops ?? []).map(({ name }) => name)}
+      onAdd={addCrop}
+      renderDetail={(id, { close, addOwn }) => {
+        const mine = garden.crops?.find((one) => one.id === id);
+        const row = cropOf(mine?.basedOn ?? id);
+        if (!row) return null;
+        return mine ? (
+          <OwnCropFields own={mine} row={row} onGone={close} />
+        ) : (
+          <CropDetail row={row} uses={cropUsesWords(garden, id)} onOwn={() => addOwn(row)} />
+        );
+      }}
+    />
   );
 }
 

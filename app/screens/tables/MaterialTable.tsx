@@ -1,16 +1,11 @@
-import { useAnnounce } from '../../controls/Announcer';
 import type { OwnMaterial } from '../../document/schema';
 import { carbonBounds, carbonKindOf, materialOf, materialRows } from '../../tables/materials';
 import type { MaterialRow, Row } from '../../tables/shapes';
-import { editFailureSentence } from '../../words/messages';
-import { foundWords } from '../../words/tableWords';
 import { CitedRows } from '../CitedRows';
-import { useDesk } from '../desk';
 import { useGarden, useMowings } from '../store';
-import { freeName, showOpenRow } from './ownRows';
+import { FoundRows } from './FoundRows';
 import { OwnMaterialFields } from './OwnMaterialFields';
-import { RowList, type ListedGroup, type ListedLine } from './RowList';
-import { matches, SearchField } from './SearchField';
+import type { ListedGroup, ListedLine } from './RowList';
 import { materialColumns, materialNumbers } from './tableColumns';
 import { materialUses, materialUsesWords } from './usedBy';
 
@@ -47,9 +42,6 @@ const kinds: readonly (readonly [string, (row: MaterialRow) => boolean])[] = [
 export function MaterialTable() {
   const garden = useGarden();
   const addMaterial = useMowings((state) => state.addMaterial);
-  const announce = useAnnounce();
-  const [typed, setTyped] = useDesk('tables materials search', () => '');
-  const [open, setOpen] = useDesk<string | null>('tables material open', () => null);
   const own = garden.materials.map(ownLine);
   const groups: readonly ListedGroup<MaterialRow>[] = [
     { name: 'Your own', lines: own },
@@ -58,52 +50,24 @@ export function MaterialTable() {
       lines: materialRows.filter(belongs).map((line) => ({ id: line.id, name: line.name, line })),
     })),
   ];
-  const left = groups
-    .map((group) => ({ ...group, lines: group.lines.filter(({ name }) => matches(name, typed)) }))
-    .filter(({ lines }) => lines.length > 0);
-  const count = (list: readonly ListedGroup<MaterialRow>[]) =>
-    list.reduce((sum, { lines }) => sum + lines.length, 0);
-  const addOwn = (row: MaterialRow) => {
-    const name = freeName(
-      row.name,
-      garden.materials.map((material) => material.name),
-    );
-    const result = addMaterial({ name, basedOn: row.id });
-    if (result.ok) {
-      setTyped('');
-      setOpen(result.value);
-      showOpenRow();
-    }
-    announce(result.ok ? `Added: ${name}.` : editFailureSentence(result.error));
-  };
   return (
-    <>
-      <SearchField
-        label="Find a material"
-        text={typed}
-        onText={setTyped}
-        found={foundWords(count(left), count(groups), 'materials')}
-      />
-      {left.length > 0 && (
-        <RowList
-          label="Materials"
-          groups={left}
-          columns={materialColumns}
-          open={open}
-          onOpen={setOpen}
-          renderDetail={(id) => {
-            const mine = garden.materials.find((one) => one.id === id);
-            const row = materialOf(mine?.basedOn ?? id);
-            if (!row) return null;
-            return mine ? (
-              <OwnMaterialFields own={mine} row={row} onGone={() => setOpen(null)} />
-            ) : (
-              <MaterialDetail row={row} onOwn={() => addOwn(row)} />
-            );
-          }}
-        />
-      )}
-    </>
+    <FoundRows
+      what="material"
+      groups={groups}
+      columns={materialColumns}
+      ownNames={garden.materials.map(({ name }) => name)}
+      onAdd={addMaterial}
+      renderDetail={(id, { close, addOwn }) => {
+        const mine = garden.materials.find((one) => one.id === id);
+        const row = materialOf(mine?.basedOn ?? id);
+        if (!row) return null;
+        return mine ? (
+          <OwnMaterialFields own={mine} row={row} onGone={close} />
+        ) : (
+          <MaterialDetail row={row} onOwn={() => addOwn(row)} />
+        );
+      }}
+    />
   );
 }
 

@@ -1,5 +1,4 @@
-import { useRef, useState } from 'react';
-import { useAnnounce } from '../../controls/Announcer';
+import { useState } from 'react';
 import { MeasureField } from '../../controls/MeasureField';
 import { SettledQuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
@@ -9,6 +8,7 @@ import { twoFigures } from '../../words/figures';
 import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
+import { DeleteOwnRow } from './DeleteOwnRow';
 import { cropUsesWords } from './usedBy';
 
 type OwnNumber = Exclude<keyof OwnCrop, 'id' | 'name' | 'basedOn' | 'note'>;
@@ -62,8 +62,6 @@ export function OwnCropFields(props: {
   const garden = useGarden();
   const shown = useShown();
   const { nitrogenPerArea, yieldPerArea } = shown.units;
-  const announce = useAnnounce();
-  const holder = useRef<HTMLDivElement>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const editCrop = useMowings((state) => state.editCrop);
   const deleteCrop = useMowings((state) => state.deleteCrop);
@@ -74,7 +72,7 @@ export function OwnCropFields(props: {
   const number = (key: OwnNumber) => (value: number | null) =>
     change({ [key]: value ?? undefined });
   return (
-    <div ref={holder} className="own-row">
+    <div className="own-row">
       <p>
         Rests on {row.name.charAt(0).toLowerCase() + row.name.slice(1)}.{' '}
         {cropUsesWords(garden, own.id)} Choose it where something is sown or planted.
@@ -144,20 +142,12 @@ export function OwnCropFields(props: {
         </p>
       )}
       <div className="button-row">
-        <button
-          type="button"
-          className="button-small"
-          onClick={() => {
-            const table = holder.current?.closest('table');
-            const result = deleteCrop(own.id);
-            if (!result.ok) return setRefused(editFailureSentence(result.error));
-            props.onGone();
-            announce(`Deleted: ${own.name}. Undo brings it back.`);
-            table?.querySelector<HTMLElement>('.row-name')?.focus();
-          }}
-        >
-          Delete {own.name}
-        </button>
+        <DeleteOwnRow
+          name={own.name}
+          onDelete={() => deleteCrop(own.id)}
+          onGone={props.onGone}
+          onRefused={setRefused}
+        />
       </div>
     </div>
   );

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
@@ -9,6 +9,7 @@ import { twoFigures } from '../../words/figures';
 import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
+import { DeleteOwnRow } from './DeleteOwnRow';
 import { ContentField } from './ContentField';
 import { materialUses, materialUsesWords } from './usedBy';
 
@@ -27,7 +28,6 @@ export function OwnMaterialFields(props: {
   const garden = useGarden();
   const shown = useShown();
   const announce = useAnnounce();
-  const holder = useRef<HTMLDivElement>(null);
   const [refused, setRefused] = useState<string | null>(null);
   const editMaterial = useMowings((state) => state.editMaterial);
   const deleteMaterial = useMowings((state) => state.deleteMaterial);
@@ -46,7 +46,7 @@ export function OwnMaterialFields(props: {
   const others = materialUses(garden, row.id);
   const perBucket = own.densityKgPerM3;
   return (
-    <div ref={holder} className="own-row">
+    <div className="own-row">
       <p>
         Rests on {row.name.charAt(0).toLowerCase() + row.name.slice(1)}. {materialUsesWords(uses)}
       </p>
@@ -126,20 +126,12 @@ export function OwnMaterialFields(props: {
             Use it wherever the table’s row is used
           </button>
         )}
-        <button
-          type="button"
-          className="button-small"
-          onClick={() => {
-            const table = holder.current?.closest('table');
-            const result = deleteMaterial(own.id);
-            if (!result.ok) return setRefused(editFailureSentence(result.error));
-            props.onGone();
-            announce(`Deleted: ${own.name}. Undo brings it back.`);
-            table?.querySelector<HTMLElement>('.row-name')?.focus();
-          }}
-        >
-          Delete {own.name}
-        </button>
+        <DeleteOwnRow
+          name={own.name}
+          onDelete={() => deleteMaterial(own.id)}
+          onGone={props.onGone}
+          onRefused={setRefused}
+        />
       </div>
     </div>
   );
