@@ -1,3 +1,4 @@
+import { listOf } from '../listOf';
 import type { AmmoniaStores } from '../cover/ammonia';
 import type { ResidueClass } from '../cover/residueClass';
 import { soilOrganicNitrogen } from '../soil/organicMatter';
@@ -101,7 +102,7 @@ export interface DayReport extends WaterDay {
 /** Dry matter that still lies on top [kg/m2]. */
 export function lyingDry(state: BedState): number {
   const { classes } = state;
-  let dry = state.slow.lyingDry;
+  let dry = 0 + state.slow.lyingDry;
   for (let at = 0; at < classes.length; at++) dry += classes[at]!.lyingDry;
   return dry;
 }
@@ -130,7 +131,9 @@ export function startingState(
   const days = Math.min(11, plan.mean.length);
   let warmth = 0;
   for (let day = 0; day < days; day++) warmth += plan.mean[day]! / days;
-  const plantings = input.plantings.map((planting) => startingPlanting(planting, plan, lowerDepth));
+  const plantings = listOf(input.plantings, (planting) =>
+    startingPlanting(planting, plan, lowerDepth),
+  );
   for (const plant of plantings) nitrogen[poolIndex.crop]! += plant.nitrogen;
   return {
     plan,
@@ -139,16 +142,18 @@ export function startingState(
     coefficients: c,
     nitrogen,
     classes: [],
+    // -0 is kept as a broken number from the first; a 0 would be a whole one until the first compost,
+    // and all code that has been made fast by then would be made anew
     slow: {
-      topActive: 0,
-      topInert: 0,
-      dugActive: 0,
-      topQuick: 0,
-      dugQuick: 0,
-      lyingDry: 0,
+      topActive: -0,
+      topInert: -0,
+      dugActive: -0,
+      topQuick: -0,
+      dugQuick: -0,
+      lyingDry: -0,
       lyingFactor: 1,
     },
-    ammonia: { unripe: 0, ripe: 0, manure: 0 },
+    ammonia: { unripe: -0, ripe: -0, manure: -0 },
     water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
     layers: [],
     keepsLayers,

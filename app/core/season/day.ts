@@ -84,7 +84,8 @@ export function stepDay(
 function soakAndWarm(input: BedSeason, state: BedState, c: Coefficients): void {
   const { day, report, clocks, water, canopy, classes } = state;
   const { sizes } = state;
-  let dry = state.slow.lyingDry;
+  // 0 first: what lies nowhere starts as -0, which is nothing to show
+  let dry = 0 + state.slow.lyingDry;
   for (let at = 0; at < classes.length; at++) dry += classes[at]!.lyingDry;
   day.dry = dry;
   day.coverFraction = dry > 0 ? coverFraction(dry, c) : 0;

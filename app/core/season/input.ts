@@ -18,7 +18,7 @@ export interface SeasonWeather {
    * reference evapotranspiration [mm] of days whose moisture or light was measured; NaN on all
    * others, which go by their temperatures alone
    */
-  readonly referenceEvapotranspiration?: Float64Array;
+  readonly referenceEvapotranspiration?: Float64Array | undefined;
 }
 
 /** Mean values of each month, January first. */
@@ -70,7 +70,7 @@ export interface LayerInput {
   /** share of nitrogen in the slow pool; 0 for plant material */
   readonly slowShare: number;
   /** of slow material; absent: as compost */
-  readonly slowKind?: SlowKind;
+  readonly slowKind?: SlowKind | undefined;
 }
 
 /** What a legume needs to know besides the crop. Shares are of the day's need. */
@@ -135,7 +135,7 @@ export interface CropInput {
   /** beans, corn, peas: seed fly */
   readonly seedFlyRisk: boolean;
   /** days from seed to light by warmth of the soil; absent where nobody tried or it is not sown */
-  readonly emergence?: readonly SowingTrial[];
+  readonly emergence?: readonly SowingTrial[] | undefined;
   readonly frostTender: boolean;
 }
 
@@ -168,9 +168,9 @@ export interface PlantingInput extends GrowthClock {
   /** of a plant that stays for years the first day of this season, or the planting where that is later */
   readonly startDay: DayNumber;
   /** day it came into the bed, where that is not `startDay` */
-  readonly standsSince?: DayNumber;
+  readonly standsSince?: DayNumber | undefined;
   /** only of plants that stay for years: each season of the run it stands in, rising */
-  readonly seasons?: readonly GrowthSeason[];
+  readonly seasons?: readonly GrowthSeason[] | undefined;
   readonly sown: boolean;
   /** day on which the planting leaves the bed; null while it is overdue and nobody cleared it */
   readonly clearingDay: DayNumber | null;
@@ -206,7 +206,7 @@ export interface BedSeason {
   readonly soil: SoilProperties;
   readonly keptMoist: boolean;
   /** rain runs off by `runoffMillimetres`; absent: none does */
-  readonly runoffCurveNumber?: number;
+  readonly runoffCurveNumber?: number | undefined;
   readonly plantings: readonly PlantingInput[];
   readonly layers: readonly LayerInput[];
   readonly events: readonly BedEvent[];

@@ -1,4 +1,4 @@
-import type { CropInput, GrowthClock } from './input';
+import type { CropInput, GrowthClock, LegumeInput } from './input';
 
 /**
  * Copies of one build, whoever made the original; as `ownCoefficients`. What a table made, what was
@@ -12,7 +12,15 @@ export const ownClock = (clock: GrowthClock): GrowthClock => ({
   normalDegreeDays: clock.normalDegreeDays,
 });
 
-/** The same of a crop, but for its trials of emergence, which no day asks for. */
+const ownLegume = (legume: LegumeInput): LegumeInput => ({
+  usualShareFixed: legume.usualShareFixed,
+  highShareFixed: legume.highShareFixed,
+  nodulationDays: legume.nodulationDays,
+  leafyLimit: legume.leafyLimit,
+  poddingLimit: legume.poddingLimit,
+});
+
+/** The same of a crop. */
 export const ownCrop = (crop: CropInput): CropInput => ({
   id: crop.id,
   excessClass: crop.excessClass,
@@ -34,11 +42,12 @@ export const ownCrop = (crop: CropInput): CropInput => ({
   depletionShare: crop.depletionShare,
   residueCarbonToNitrogen: crop.residueCarbonToNitrogen,
   residueIsGreen: crop.residueIsGreen,
-  legume: crop.legume,
+  legume: crop.legume && ownLegume(crop.legume),
   enoughNitrateLow: crop.enoughNitrateLow,
   enoughNitrateHigh: crop.enoughNitrateHigh,
   warmSoilCelsius: crop.warmSoilCelsius,
   eatenFromSoil: crop.eatenFromSoil,
   seedFlyRisk: crop.seedFlyRisk,
+  emergence: crop.emergence,
   frostTender: crop.frostTender,
 });

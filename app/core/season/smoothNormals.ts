@@ -1,3 +1,4 @@
+import { listOf } from '../listOf';
 import { dayFromParts, partsFromDay } from '../days';
 
 /** Days of a month of a real year, leap years included. */
@@ -19,7 +20,7 @@ export function monthlyKnots(means: readonly number[]): number[] {
   let knots = [...means];
   for (let round = 0; round < 50; round++) {
     const before = knots;
-    knots = before.map((knot, month) => {
+    knots = listOf(before, (knot, month) => {
       const around = (before[(month + 11) % 12] ?? 0) + (before[(month + 1) % 12] ?? 0);
       return knot + (means[month] ?? 0) - (0.75 * knot + 0.125 * around);
     });

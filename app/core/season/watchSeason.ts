@@ -1,3 +1,4 @@
+import { listOf } from '../listOf';
 import { availableShare } from '../soil/water';
 import { startingState, type BedState } from './bedState';
 import { demandMetOf, type GrowingPlanting } from './growingPlanting';
@@ -90,7 +91,7 @@ export function newWatch(
     released: unknown(),
     tiedUp: unknown(),
     luxury: unknown(),
-    plantings: input.plantings.map(({ id, startDay, clearingDay }) => ({
+    plantings: listOf(input.plantings, ({ id, startDay, clearingDay }) => ({
       id,
       first: startDay - input.firstDay,
       last: (clearingDay ?? input.lastDay) - input.firstDay,
@@ -102,9 +103,10 @@ export function newWatch(
       dailyUptake: series(),
       dailyFixed: series(),
     })),
-    looks: [...lookDays]
-      .sort((one, other) => one - other)
-      .map((index) => ({ index, availableWater: 0, hidden: 0, coverFill: 0, lyingDry: 0 })),
+    looks: listOf(
+      [...lookDays].sort((one, other) => one - other),
+      (index) => ({ index, availableWater: 0, hidden: 0, coverFill: 0, lyingDry: 0 }),
+    ),
     alsoOn,
     seasonFrom: seasonFirstDay(input, input.today) - input.firstDay,
     leached: 0,

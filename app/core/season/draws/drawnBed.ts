@@ -1,5 +1,6 @@
 import type { Coefficients } from '../coefficients';
-import type { BedSeason, CropInput, LayerInput, PlantingInput } from '../input';
+import type { BedSeason, CropInput, LayerInput, SoilProperties } from '../input';
+import { ownBed } from '../ownInput';
 import type { Draws } from './columns';
 import type { SeasonSpread } from './spread';
 
@@ -44,18 +45,15 @@ function writeLayer({ from, to, ...columns }: LayerColumns, draw: number): void 
  * @returns a bed that is the typical one until a draw is written into it
  */
 export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): DrawnBed {
-  const coefficients: Writable<Coefficients> = { ...input.coefficients };
-  const soil = { ...input.soil };
-  const layers = input.layers.map((layer) => ({ ...layer }));
-  const crops = input.plantings.map(({ crop }): Writable<CropInput> => ({ ...crop }));
-  const plantings = input.plantings.map((planting, at): PlantingInput => ({
-    ...planting,
-    crop: crops[at]!,
-  }));
+  const drawn = ownBed(input);
+  const coefficients: Writable<Coefficients> = drawn.coefficients;
+  const soil: Writable<SoilProperties> = drawn.soil;
+  const { layers } = drawn;
+  const crops: readonly Writable<CropInput>[] = drawn.plantings.map(({ crop }) => crop);
 
-  const coefficientColumns = spread.coefficients.map((drawn) => ({
-    key: drawn.key,
-    column: draws.column(drawn),
+  const coefficientColumns = spread.coefficients.map((quantity) => ({
+    key: quantity.key,
+    column: draws.column(quantity),
   }));
   const matter = spread.organicMatter && draws.column(spread.organicMatter);
   const layerColumns = input.layers.flatMap((from, at): LayerColumns[] => {
@@ -81,7 +79,7 @@ export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): 
   });
 
   return {
-    input: { ...input, coefficients, soil, layers, plantings },
+    input: drawn,
     layers,
     write(draw) {
       for (const { key, column } of coefficientColumns) coefficients[key] = column[draw]!;

@@ -2,6 +2,7 @@ import type { DayNumber } from '../../days';
 import { seedFrom } from '../../random';
 import { flowKinds } from '../flows';
 import type { BedSeason } from '../input';
+import { ownBed } from '../ownInput';
 import type { Limits } from '../limits';
 import type { NitrogenState } from '../verdict';
 import { newWatch, watchSeason } from '../watchSeason';
@@ -165,10 +166,11 @@ export function startDraws(
   shared: SharedDraws = sharedDraws(question),
 ): DrawsRun {
   const { count, spread } = question;
+  const input = ownBed(question.input);
   const weigher = drawWeigher(question);
-  const watch = newWatch(question.input, weigher.lookDays);
+  const watch = newWatch(input, weigher.lookDays);
   const flows = new Float64Array(flowKinds.length);
-  const outcome = drawsOutcome(question.input, limits);
+  const outcome = drawsOutcome(input, limits);
   let blocks = 1;
   let block = openBlock(question, shared.block(0));
   outcome.grow(count);
