@@ -122,8 +122,8 @@ test('what was put on a lawn is asked before its first use', async ({ garden }) 
   await goTo(garden, 'Lawn');
   await garden.getByRole('button', { name: 'Add a lawn' }).click();
   await goTo(garden, 'This week');
-  await garden.getByRole('radio', { name: 'Lawn', exact: true }).check();
   await garden.getByLabel('What came off?').fill('2 bags');
+  await garden.getByRole('radio', { name: 'Lawn', exact: true }).check();
   await garden.getByRole('button', { name: 'Log this mowing' }).click();
   const sheet = garden.getByRole('article', { name: '2 bags, damp, from Lawn' });
   await sheet.getByLabel('On which bed?').selectOption('Squash hill (about right)');
@@ -140,6 +140,10 @@ test('treated grass stops at the card and before the heap; the lawn is free', as
   garden,
 }) => {
   await openSample(garden);
+  // what is taken as usual is told in a line, and the answers come with it
+  await expect(garden.getByText('From Back lawn, damp, today.')).toBeVisible();
+  await garden.getByRole('region', { name: 'Mown again?' }).getByText('Change').click();
+  await expect(garden.getByRole('radio', { name: 'Back lawn', exact: true })).toBeFocused();
   await garden.getByRole('radio', { name: 'Front lawn', exact: true }).check();
   const line = garden.getByLabel('What came off?');
   await line.fill('2');

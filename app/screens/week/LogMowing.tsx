@@ -1,24 +1,19 @@
 import { useMemo, useRef, useState, type FormEvent } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
-import { ChoiceRow } from '../../controls/ChoiceRow';
-import { DateField } from '../../controls/DateField';
-import { Disclosure } from '../../controls/Disclosure';
-import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
-import { textFromDay } from '../../core/days';
 import { mowingDoubt } from '../../document/mowingDoubt';
 import { mowingDoubtSentence } from '../../words/lawnWords';
 import type { Mowing } from '../../document/schema';
-import { dayFailureSentence, editFailureSentence } from '../../words/messages';
-import { lawnKindChoices, wetnessChoices } from '../choices';
+import { editFailureSentence } from '../../words/messages';
+import { logWords, mowingTakenWords } from '../../words/weekWords';
 import { amountWords } from '../amountWords';
 import { useDesk } from '../desk';
 import { WeightWord } from '../StateWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
-import { emptyEntry, readEntry, type MowingEntry } from './mowingEntry';
-import { LawnReady } from './LawnReady';
+import { MowingDetails } from './MowingDetails';
+import { emptyEntry, isChanged, readEntry, type MowingEntry } from './mowingEntry';
 import { MowingFigures } from './MowingFigures';
 
 /** One line for what came off the lawn; what it holds shows at once. */
@@ -32,6 +27,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
   const announce = useAnnounce();
   const [entry, setEntry, clear] = useDesk<MowingEntry>('mowing', () => emptyEntry);
   const [left, setLeft] = useState(false);
+  const [asked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const form = useRef<HTMLFormElement>(null);
 
@@ -39,15 +35,17 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
   if (!usualLawn)
     return (
       <p>
-        There is no lawn in this garden yet.{' '}
-        <button type="button" className="button-small" onClick={() => goTo('garden')}>
-          Add one under Garden
+        {logWords.noLawn}{' '}
+        <button type="button" className="button-small" onClick={() => goTo('lawn')}>
+          {logWords.addLawn}
         </button>
       </p>
     );
 
   const read = readEntry(entry, context, today, { lawnId: usualLawn.id, wetness: 'damp' });
   const lawn = garden.lawns.find(({ id }) => id === read.lawnId) ?? usualLawn;
+  // the answer is what the page is for: what is usual stays one line until there is something to log
+  const isOpen = asked || entry.text.trim() !== '' || isChanged(entry);
   const change = (changes: Partial<MowingEntry>) => setEntry((now) => ({ ...now, ...changes }));
 
   const submit = (event: FormEvent) => {
@@ -61,6 +59,7 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
     if (!result.ok) return setRefused(editFailureSentence(result.error));
     setRefused(null);
     setLeft(false);
+    setAsked(false);
     clear();
     const words = amountWords(read.mowing.amount, garden, context, shown);
     announce(`Logged: ${words} from ${lawn.name}. The plan follows.`);
@@ -69,7 +68,6 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
 
   return (
     <form ref={form} className="form" onSubmit={submit} noValidate>
-      <LawnReady />
       <div className="log-line">
         <QuantityField
           label="What came off?"
@@ -103,52 +101,16 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
           Type how much came off first; a guess such as “about 2 bags” will do.
         </p>
       )}
-      <div className="fields">
-        {garden.lawns.length > 1 &&
-          (garden.lawns.length <= 4 ? (
-            <ChoiceRow
-              legend="From which lawn?"
-              choices={garden.lawns.map((each) => ({ value: each.id, label: each.name }))}
-              value={read.lawnId}
-              onChoose={(lawnId) => change({ lawnId })}
-            />
-          ) : (
-            <PickOne
-              label="From which lawn?"
-              value={read.lawnId}
-              groups={[
-                {
-                  label: null,
-                  options: garden.lawns.map((each) => ({ value: each.id, label: each.name })),
-                },
-              ]}
-              onPick={(lawnId) => change({ lawnId })}
-            />
-          ))}
-        <ChoiceRow
-          legend="How wet was it?"
-          choices={wetnessChoices}
-          value={read.wetness}
-          onChoose={(wetness) => change({ wetness })}
-        />
-        <DateField
-          label="When?"
-          day={read.date}
-          today={textFromDay(today)}
-          latest={textFromDay(today)}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(date) => change({ date })}
-        />
-      </div>
-      <Disclosure summary="What sort of grass was it this time?" quiet>
-        <ChoiceRow
-          legend={`Usually ${lawn.kind} (as set for ${lawn.name})`}
-          choices={lawnKindChoices}
-          value={entry.kind ?? lawn.kind}
-          onChoose={(kind) => change({ kind: kind === lawn.kind ? null : kind })}
-        />
-      </Disclosure>
+      {isOpen ? (
+        <MowingDetails entry={entry} read={read} lawn={lawn} change={change} focusOnShow={asked} />
+      ) : (
+        <p className="log-usual small">
+          {mowingTakenWords(lawn.name, read.wetness, shown.dayNear(read.date, today))}{' '}
+          <button type="button" className="button-small" onClick={() => setAsked(true)}>
+            {logWords.change}
+          </button>
+        </p>
+      )}
       {refused && (
         <p role="alert" className="field-trouble">
           {refused}

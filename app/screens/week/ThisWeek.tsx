@@ -7,6 +7,7 @@ import { imaginedShare, openMowings } from '../../store/selectors';
 import { percent } from '../../words/chartFormat';
 import { lostPartSentence } from '../../words/lostPart';
 import { editFailureSentence } from '../../words/messages';
+import { logWords } from '../../words/weekWords';
 import { useDesk } from '../desk';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
@@ -50,7 +51,7 @@ export function ThisWeek() {
   };
   return (
     <div className="page">
-      <div className="page-head">
+      <div className="page-head week-head">
         <div>
           <h1 tabIndex={-1}>This week</h1>
           <p className="lead">{shown.day(today)}</p>
@@ -60,19 +61,17 @@ export function ThisWeek() {
       {news && news.to === shown.iso(today) && (
         <WeekNewsBlock before={news} onDismiss={() => setNews(null)} />
       )}
-      <section className="sheet not-printed" aria-labelledby="log">
-        <div className="section-head">
-          <h2 id="log">{open.length > 0 ? 'Mown again?' : 'Log a mowing'}</h2>
-        </div>
+      <section className="sheet log-sheet not-printed" aria-labelledby="log">
+        <h2 id="log">{open.length > 0 ? logWords.again : logWords.first}</h2>
+        <Disclosure summary={logWords.catchUp} quiet>
+          <BackLog />
+        </Disclosure>
         <LogMowing
           onLogged={(id) => {
             setChosen(id);
             setLooks((now) => now + 1);
           }}
         />
-        <Disclosure summary="Catch up on earlier mowings in one line">
-          <BackLog />
-        </Disclosure>
       </section>
       <PlanSection looks={looks} />
       <Imagined />

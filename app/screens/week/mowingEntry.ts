@@ -24,6 +24,10 @@ export const emptyEntry: MowingEntry = {
   kind: null,
 };
 
+/** Something was chosen by hand that is not as usual. */
+export const isChanged = ({ lawnId, date, wetness, kind }: MowingEntry): boolean =>
+  [lawnId, date, wetness, kind].some((choice) => choice !== null);
+
 export interface ReadEntry {
   readonly reading: AmountReading | null;
   /** a number alone was typed, and taken for the usual container */

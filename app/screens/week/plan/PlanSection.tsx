@@ -135,10 +135,16 @@ export function PlanSection(props: {
   );
 }
 
+/** Under this share of the window's height there is room for the plan below its heading. */
+const highEnough = 0.5;
+
 function lookAt(heading: HTMLElement | null): void {
-  heading?.focus({ preventScroll: true });
-  // the plan follows its heading: all of it belongs in sight
-  heading?.scrollIntoView({ block: 'start' });
+  if (!heading) return;
+  heading.focus({ preventScroll: true });
+  // the plan follows its heading: both belong in sight, and where they are already nothing moves
+  const { top } = heading.getBoundingClientRect();
+  if (top >= 0 && top < highEnough * window.innerHeight) return;
+  heading.scrollIntoView({ block: 'start' });
 }
 
 /** Where a new plan takes away what was focused in the old one, the heading has the focus next. */
