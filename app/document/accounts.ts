@@ -1,10 +1,11 @@
+import { anyBed, areaOn } from './bedPast';
 import { layerInput } from './seasonInput';
 import { massOf, type Mass } from './layerMass';
 import { clippingsOf, materialById } from './materialValues';
 import type { Application, Garden, Mowing } from './schema';
 
 const bedOf = (garden: Garden, id: string) => {
-  const bed = garden.beds.find((one) => one.id === id);
+  const bed = anyBed(garden, id);
   if (!bed) throw new Error(`No bed ${id}`);
   return bed;
 };
@@ -22,7 +23,7 @@ export function mowingMass(
 
 const dryOfLayer = (garden: Garden, application: Application): number => {
   const bed = bedOf(garden, application.bedId);
-  return layerInput(garden, bed, application).dryKgPerM2 * bed.areaM2;
+  return layerInput(garden, bed, application).dryKgPerM2 * areaOn(bed, application.date);
 };
 
 /** Where a mowing went, by dry matter, which neither wetness nor wilting changes. */

@@ -11,6 +11,7 @@ import type {
 import type { CropId } from '../tables/crops';
 import { frostOf } from '../tables/frost';
 import { composts, poisonsToDogs } from '../tables/materialGroups';
+import { anyBed } from './bedPast';
 import { mowingAccount, mowingMass } from './accounts';
 import { looksOf } from './looks';
 import { materialFrom, mowingOf } from './materialValues';
@@ -158,7 +159,7 @@ export function cautionFacts(
   today: DayNumber,
   extraApplications: readonly Application[] = [],
 ): CautionFacts {
-  const bed = garden.beds.find(({ id }) => id === bedId);
+  const bed = anyBed(garden, bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
   const layers = [...garden.applications, ...extraApplications]
     .filter((application) => application.bedId === bedId)

@@ -6,6 +6,7 @@ import type { BedSeason, SeasonWeather } from '../core/season/input';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { nitrateTestRows } from '../tables/nitrateTests';
 import { signCoefficients } from '../tables/signs';
+import { anyBed } from './bedPast';
 import { looksOf } from './looks';
 import type { Application, Garden } from './schema';
 import { bedSeason, underRoof } from './seasonInput';
@@ -102,7 +103,7 @@ export function drawsQuestion(
   { extraApplications = [], input: known, laidOut = new Map() }: DrawsOptions = {},
 ): DrawsQuestion {
   const input = known ?? bedSeason(garden, bedId, today, { extraApplications });
-  const isRoofed = garden.beds.find(({ id }) => id === bedId)?.roof !== 'open';
+  const isRoofed = anyBed(garden, bedId)?.roof !== 'open';
   return {
     input,
     spread: seasonSpread(garden, bedId, extraApplications),

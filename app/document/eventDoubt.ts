@@ -1,3 +1,4 @@
+import { areaOn } from './bedPast';
 import type { Garden, GardenEvent } from './schema';
 import { cropById } from './cropValues';
 
@@ -52,7 +53,7 @@ export function eventDoubt(
         : sum,
     0,
   );
-  const kilogramsPerM2 = (before + event.kilograms) / (bed.areaM2 * planting.share);
+  const kilogramsPerM2 = (before + event.kilograms) / (areaOn(bed, event.date) * planting.share);
   const mostPerM2 = crop.goodYield.high;
   return kilogramsPerM2 > timesTheMost * mostPerM2
     ? { kind: 'harvest', crop: crop.name, kilogramsPerM2, mostPerM2 }

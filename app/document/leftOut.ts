@@ -36,8 +36,9 @@ export function leftOutOf(garden: Garden, bedId: string, today: DayNumber): read
   );
   for (const date of [...twice].sort())
     found.push({ kind: 'test of the same day', day: dayOf(date) });
-  if (bed.knownSince === null) return found;
-  const since = dayOf(bed.knownSince);
+  const known = bed.ground?.on ?? bed.knownSince;
+  if (known === null) return found;
+  const since = dayOf(known);
   if (since > today) return [...found, { kind: 'not known yet', since }];
   const done = [
     ...garden.applications,

@@ -1,5 +1,6 @@
 import { orderFaults } from './beliefs';
 import { Faults, type Fault } from './faults';
+import { groundFaults } from './groundFaults';
 import { knownRows, type KnownRows } from './knownRows';
 import type { Amount, Garden } from './schema';
 import { weatherFaults } from './weatherFaults';
@@ -28,7 +29,12 @@ const believable = {
  */
 export function findFault(garden: Garden, known: KnownRows = knownRows): Fault | null {
   const faults = new Faults(garden);
+  const retired = garden.retiredBeds ?? [];
   const beds = faults.ids('beds', garden.beds);
+  for (const [index, { id }] of retired.entries()) {
+    if (beds.has(id)) faults.broken('retiredBeds', index, 'id', 'an id is used twice');
+    beds.add(id);
+  }
   const lawns = faults.ids('lawns', garden.lawns);
   const containers = faults.ids('containers', garden.containers);
   const materials = faults.ids('materials', garden.materials);
@@ -102,10 +108,19 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
     if (item.amount) amount('stock', index, item.amount, ['volume', 'mass', 'containers']);
     faults.day('stock', index, item.date, item.treatment.date, item.treatment.beanTestPassed);
   });
-  garden.beds.forEach((bed, index) => {
-    faults.atMost('beds', index, 'areaM2', bed.areaM2, believable.areaM2);
-    faults.day('beds', index, bed.knownSince);
-  });
+  for (const [list, some] of [
+    ['beds', garden.beds],
+    ['retiredBeds', retired],
+  ] as const)
+    some.forEach((bed, index) => {
+      faults.atMost(list, index, 'areaM2', bed.areaM2, believable.areaM2);
+      faults.day(list, index, bed.knownSince, bed.ground?.on);
+      for (const { until, areaM2 } of bed.earlierAreas ?? []) {
+        faults.day(list, index, until);
+        faults.atMost(list, index, 'areaM2', areaM2, believable.areaM2);
+      }
+    });
+  retired.forEach((bed, index) => faults.day('retiredBeds', index, bed.retired));
   garden.plantings.forEach((planting, index) => {
     faults.points('plantings', index, beds.has(planting.bedId), 'bed');
     faults.points(
@@ -158,6 +173,7 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
   });
   faults.day('garden', null, garden.garden.today);
   orderFaults(garden, faults);
+  groundFaults(garden, faults);
   weatherFaults(garden, faults);
   return faults.first;
 }

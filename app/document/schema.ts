@@ -192,7 +192,29 @@ export const bedSchema = z.strictObject({
   slope: z.enum(slopes).optional(),
   /** the run starts here when it is later than the season's first day, or earlier on purpose */
   knownSince: day.nullable(),
+  /** how big it was before each of these days, earliest first; what was done then was done on that */
+  earlierAreas: z
+    .array(z.strictObject({ until: day, areaM2: positive }))
+    .min(1)
+    .max(100)
+    .optional(),
+  /** split off or joined on a day's morning: so much of each of these retired beds */
+  ground: z
+    .strictObject({
+      on: day,
+      parts: z
+        .array(z.strictObject({ bedId: id, areaM2: positive }))
+        .min(1)
+        .max(20),
+    })
+    .optional(),
   note: note.optional(),
+});
+
+/** A bed that is none any more: its log is kept, and the ground of others may go back to it. */
+export const retiredBedSchema = bedSchema.extend({
+  /** from this day's morning on */
+  retired: day,
 });
 
 export const plantingSchema = z.strictObject({
@@ -213,6 +235,8 @@ export const plantingSchema = z.strictObject({
     z.strictObject({ kilogramsPerM2: positive }),
   ]),
   nodules: z.enum(['not looked', 'pink', 'white', 'none']),
+  /** stood on a bed that was split or joined, and so much of it stands here since */
+  continues: z.strictObject({ plantingId: id, portion: share.positive() }).optional(),
 });
 
 export const mowingSchema = z.strictObject({
@@ -410,6 +434,7 @@ export const gardenSchema = z.strictObject({
   crops: z.array(ownCropSchema).max(500).optional(),
   stock: z.array(stockSchema).max(200),
   beds: z.array(bedSchema).max(200),
+  retiredBeds: z.array(retiredBedSchema).max(1000).optional(),
   plantings: z.array(plantingSchema).max(5000),
   mowings: z.array(mowingSchema).max(5000),
   applications: z.array(applicationSchema).max(20_000),
@@ -424,6 +449,7 @@ export type OwnMaterial = z.infer<typeof ownMaterialSchema>;
 export type OwnCrop = z.infer<typeof ownCropSchema>;
 export type Stock = z.infer<typeof stockSchema>;
 export type Bed = z.infer<typeof bedSchema>;
+export type RetiredBed = z.infer<typeof retiredBedSchema>;
 export type Planting = z.infer<typeof plantingSchema>;
 export type Mowing = z.infer<typeof mowingSchema>;
 export type Application = z.infer<typeof applicationSchema>;

@@ -1,4 +1,4 @@
-import { dayOf, seasonEnd, seasonStart, yearOf, dayFromParts, type DayNumber } from '../core/days';
+import { dayFromParts, dayOf, seasonEnd, seasonStart, yearOf, type DayNumber } from '../core/days';
 import { seasonWeather } from '../core/season/ahead';
 import type {
   BedEvent,
@@ -13,6 +13,8 @@ import { typicalCoefficients } from '../tables/coefficients';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
+import { anyBed, areaOn, bedOn } from './bedPast';
+import { firstDayMade, groundInputs } from './groundInput';
 import { laidOutOnce } from './laidOut';
 import { massOf } from './layerMass';
 import { looksOf, nodulesKnown } from './looks';
@@ -33,6 +35,8 @@ export interface SeasonOptions {
   readonly throughNextSeason?: boolean;
   /** leave out what was done or found after `today`: the bed as it was known then */
   readonly knownThen?: boolean;
+  /** the run ends with `today`: a bed that was retired on the morning after */
+  readonly endsToday?: boolean;
 }
 
 /** The typical run has one fixed seed, so that the same garden gives the same answer everywhere. */
@@ -138,8 +142,9 @@ export function soilOf(
   };
 }
 
-/** One application per m2 of its bed. */
-export function layerInput(garden: Garden, bed: Bed, application: Application): LayerInput {
+/** One application per m2 of its bed as big as it was on that day. */
+export function layerInput(garden: Garden, bedNow: Bed, application: Application): LayerInput {
+  const bed = bedOn(bedNow, application.date);
   const material = materialOfApplication(garden, application);
   const mowing = mowingOf(garden, application.from);
   const { condition } = application;
@@ -183,7 +188,7 @@ function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
       case 'rake off':
         return [{ kind: 'rake off', day, share: event.share }];
       case 'harvest': {
-        const kilogramsPerM2 = event.kilograms / bed.areaM2;
+        const kilogramsPerM2 = event.kilograms / areaOn(bed, event.date);
         return [{ kind: 'harvest', day, plantingId: event.plantingId, kilogramsPerM2 }];
       }
       case 'soil test':
@@ -239,7 +244,8 @@ export function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeathe
  * Garden and tables as the engine takes one bed: everything per m2 of that bed, in inside units, at
  * likely values.
  *
- * The run starts on the day from which the gardener knows the bed, where one is given; else with the
+ * A bed that was split off or joined starts on that day, out of the ground it was made of, which is
+ * run by its own log up to the evening before. Any other starts on the day from which the gardener knows the bed, where one is given; else with the
  * season of the bed's first layer or of its first planting that was cleared, so that each season
  * starts from the end of the one before; or six weeks before the earliest planting that stands in
  * the season of `today` where that is sooner (at most a year before that season). It ends with the
@@ -255,12 +261,16 @@ export function bedSeason(
   options: SeasonOptions = {},
 ): BedSeason {
   const garden = options.knownThen ? knownThen(whole, today) : whole;
-  const bed = garden.beds.find(({ id }) => id === bedId);
+  const bed = anyBed(garden, bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
   const { seasonStartMonth, latitudeDegrees, elevationMetres } = garden.garden;
   const seasonFirst = seasonStart(today, seasonStartMonth);
   const thisEnd = seasonEnd(today, seasonStartMonth);
-  const lastDay = options.throughNextSeason ? seasonEnd(thisEnd + 1, seasonStartMonth) : thisEnd;
+  const lastDay = options.endsToday
+    ? today
+    : options.throughNextSeason
+      ? seasonEnd(thisEnd + 1, seasonStartMonth)
+      : thisEnd;
   const normals = normalsOf(garden);
   const upTo = Math.min(today, options.weatherUpTo ?? today);
   const record = recordOf(garden, upTo);
@@ -287,13 +297,15 @@ export function bedSeason(
     .filter((planting) => standing(planting, seasonFirst))
     .map(({ startDay, seasons }) => seasons?.at(-1)?.startDay ?? startDay)
     .reduce((first, day) => Math.min(first, day), Infinity);
+  const madeOn = bed.ground ? firstDayMade(bed.ground.on, today, seasonStartMonth) : null;
   const firstDay =
-    bed.knownSince !== null && dayOf(bed.knownSince) <= today
+    madeOn ??
+    (bed.knownSince !== null && dayOf(bed.knownSince) <= today
       ? dayOf(bed.knownSince)
       : Math.min(
           firstSeasonLogged(garden, bedId, today, seasonStartMonth),
           Math.max(seasonFirst - longestLeadDays, Math.min(seasonFirst, earliest - leadDays)),
-        );
+        ));
 
   const soil = soilOf(garden, bed, firstDay, today);
   const seasonStarts: DayNumber[] = [];
@@ -322,6 +334,12 @@ export function bedSeason(
   const curveNumber = bed.roof === 'open' ? curveNumberOf(bed.texture, bed.slope) : null;
   const isWithin = ({ day }: { readonly day: DayNumber }): boolean =>
     day >= firstDay && day <= lastDay;
+  const onFirst = madeOn === null ? null : dayOf(bed.ground!.on);
+  /** what was done on the morning it was made, where its run begins a day later */
+  const notBefore = <Entry extends { readonly day: DayNumber }>(entry: Entry): Entry =>
+    onFirst !== null && entry.day >= onFirst && entry.day < firstDay
+      ? { ...entry, day: firstDay }
+      : entry;
   return {
     bedId,
     areaM2: bed.areaM2,
@@ -340,9 +358,10 @@ export function bedSeason(
       .filter((planting) => standing(planting, firstDay)),
     layers: [...garden.applications, ...(options.extraApplications ?? [])]
       .filter((application) => application.bedId === bedId)
-      .map((application) => layerInput(garden, bed, application))
+      .map((application) => notBefore(layerInput(garden, bed, application)))
       .filter(isWithin),
-    events: bedEvents(garden, bed).filter(isWithin),
+    events: bedEvents(garden, bed).map(notBefore).filter(isWithin),
     coefficients: typicalCoefficients(),
+    ...(bed.ground && { ground: groundInputs(garden, bed, firstDay, own, bedSeason) }),
   };
 }

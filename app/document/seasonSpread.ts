@@ -5,6 +5,7 @@ import { coefficientRows } from '../tables/coefficients';
 import type { MaterialRow, Row } from '../tables/shapes';
 import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
+import { anyBed, areaOn, groundOf, idsOfPast } from './bedPast';
 import { lotInputOf } from './layerMass';
 import { lotOf } from '../core/lawn/clippings';
 import { materialOfApplication, mowingOf } from './materialValues';
@@ -66,14 +67,21 @@ function sharesOf({
   };
 }
 
-function layerSpread(garden: Garden, bed: Bed, application: Application): LayerSpread {
+function layerSpread(garden: Garden, now: Bed, application: Application): LayerSpread {
+  const bed = anyBed(garden, application.bedId) ?? now;
   const material = materialOfApplication(garden, application);
   const mowing = mowingOf(garden, application.from);
   const { condition } = application;
   const wetness =
     mowing === null ? application.wetness : condition === 'just cut' ? mowing.wetness : 'dry';
   const lot = lotOf(
-    lotInputOf(garden, application.amount, material, { condition, wetness }, bed.areaM2),
+    lotInputOf(
+      garden,
+      application.amount,
+      material,
+      { condition, wetness },
+      areaOn(bed, application.date),
+    ),
   );
   // A lot of its own: the mowing it came from, else this laying.
   const lotName = mowing?.id ?? application.id;
@@ -125,8 +133,9 @@ export function seasonSpread(
   bedId: string,
   extraApplications: readonly Application[] = [],
 ): SeasonSpread {
-  const bed = garden.beds.find(({ id }) => id === bedId);
+  const bed = anyBed(garden, bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
+  const past = idsOfPast(garden, bed);
   const keys = Object.keys(coefficientRows) as (keyof Coefficients)[];
   const coefficients = keys.flatMap((key): SeasonSpread['coefficients'][number][] => {
     const row: Row = coefficientRows[key];
@@ -135,13 +144,13 @@ export function seasonSpread(
     return [{ key, name: key, shape, low: row.low, typical: row.typical, high: row.high }];
   });
   const layers = [...garden.applications, ...extraApplications]
-    .filter((application) => application.bedId === bedId)
+    .filter((application) => past.has(application.bedId))
     .map((application): [string, LayerSpread] => [
       application.id,
       layerSpread(garden, bed, application),
     ]);
   const needs = garden.plantings
-    .filter((planting) => planting.bedId === bedId)
+    .filter((planting) => past.has(planting.bedId))
     .flatMap((planting): [string, Drawn][] => {
       const need = needSpread(garden, planting);
       return need ? [[planting.id, need]] : [];
@@ -157,7 +166,9 @@ export function seasonSpread(
     layers: Object.fromEntries(layers),
     needs: Object.fromEntries(needs),
     organicMatter: {
-      name: tested ? `organic matter of ${bedId}` : `organic matter ${bed.mulchYears ?? 'unknown'}`,
+      name: tested
+        ? `organic matter of ${groundOf(garden, bed)}`
+        : `organic matter ${bed.mulchYears ?? 'unknown'}`,
       shape: 'amount',
       ...factorOf(matter),
     },

@@ -7,6 +7,7 @@ const singular: Readonly<Record<string, string>> = {
   materials: 'material',
   stock: 'stock',
   beds: 'bed',
+  retiredBeds: 'retired bed',
   plantings: 'planting',
   mowings: 'mowing',
   applications: 'layer',
@@ -35,6 +36,10 @@ const fields: Readonly<Record<string, string>> = {
   cleared: 'day it was cleared',
   date: 'day',
   knownSince: 'day it is known from',
+  earlierAreas: 'size before',
+  ground: 'what it was made of',
+  retired: 'day it was retired',
+  continues: 'planting it goes on from',
   today: 'today',
   latitudeDegrees: 'latitude',
   minimumCelsius: 'lowest temperature',
@@ -79,9 +84,9 @@ const dated = (item: unknown, key: string): string => {
 };
 
 function bedName(document: unknown, item: unknown): string {
-  const beds = partOf(document, 'beds');
   const id = partOf(item, 'bedId');
-  if (!Array.isArray(beds) || typeof id !== 'string') return '';
+  if (typeof id !== 'string') return '';
+  const beds = [partOf(document, 'beds'), partOf(document, 'retiredBeds')].flat();
   const name = named(beds.find((bed) => partOf(bed, 'id') === id));
   return name === null ? '' : ` on ${name}`;
 }

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { startingState } from '../../app/core/season/bedState';
+import { startingState } from '../../app/core/season/startingState';
 import { stepDay } from '../../app/core/season/day';
 import { flowKinds, pools } from '../../app/core/season/flows';
 import type { BedSeason } from '../../app/core/season/input';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sharedDraws, startDraws, type DrawsQuestion } from '../../app/core/season/draws/runDraws';
-import { startingState } from '../../app/core/season/bedState';
+import { startingState } from '../../app/core/season/startingState';
 import { stepDay } from '../../app/core/season/day';
 import { flowKinds } from '../../app/core/season/flows';
 import { lowerDepthFor, runPlan } from '../../app/core/season/runPlan';

@@ -72,3 +72,20 @@ test('what may be wrong with a lawn or a store came later, opens, and stays as i
   expect(result.value.stock[1]?.hazards).toEqual(['bought in', 'mouldy']);
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-hazards.json'));
 });
+
+test('beds of another size, split, joined and retired came later, open, and stay as they were', () => {
+  const result = parseGarden(read('v1-beds.json'));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  const { beds, retiredBeds, plantings } = result.value;
+  expect(beds.map(({ name, ground }) => [name, ground?.parts.length])).toEqual([
+    ['Frame', undefined],
+    ['North part', 1],
+    ['Long side', 2],
+  ]);
+  expect(retiredBeds?.map(({ name }) => name)).toContain('Side bed');
+  expect(retiredBeds?.find(({ name }) => name === 'Side bed')?.earlierAreas).toEqual([
+    { until: '2021-06-01', areaM2: 3 },
+  ]);
+  expect(plantings.length).toBeGreaterThan(0);
+  if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-beds.json'));
+});

@@ -1,5 +1,5 @@
 import { classFor } from '../../app/core/cover/residueClass';
-import { startingState } from '../../app/core/season/bedState';
+import { startingState } from '../../app/core/season/startingState';
 import { poolIndex } from '../../app/core/season/ways';
 import { decayDay } from '../../app/core/season/dayDecay';
 import { flowKinds } from '../../app/core/season/flows';

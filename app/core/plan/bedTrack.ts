@@ -1,5 +1,6 @@
 import type { DayNumber } from '../days';
-import { lyingDry, startingState, type BedState } from '../season/bedState';
+import { lyingDry, type BedState } from '../season/bedState';
+import { startingState } from '../season/startingState';
 import { demandMetOf } from '../season/growingPlanting';
 import { poolIndex } from '../season/ways';
 import { stepDay } from '../season/day';

@@ -108,11 +108,12 @@ export function lyingDry(state: BedState): number {
 }
 
 /**
- * The bed on the morning of its first day: field capacity, usual or tested nitrate (model 6).
+ * A bed that nothing is known of before its first morning: field capacity, usual or tested nitrate
+ * (model 6).
  *
  * @param keepsLayers false leaves out what is only for drawing layers
  */
-export function startingState(
+export function freshState(
   input: BedSeason,
   lowerDepth: number,
   plan: RunPlan = runPlan(input, lowerDepth),

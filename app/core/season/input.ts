@@ -190,6 +190,20 @@ export type BedEvent =
       readonly kilogramsPerM2: KilogramsPerM2;
     };
 
+/** Ground that a bed was made of when beds were split or joined, as it had come to be by then. */
+export interface GroundInput {
+  /** the run of the bed it belonged to; its last day is the eve of the new bed's first */
+  readonly input: BedSeason;
+  /** part of the new bed's area that it makes up, 0-1; of all grounds together 1 */
+  readonly share: number;
+  /** plants that go on in the new bed: their nitrogen per m2 there for each gram per m2 here */
+  readonly plants: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly factor: number;
+  }[];
+}
+
 /** Everything the engine needs to run one bed; nothing else reaches it. */
 export interface BedSeason {
   readonly bedId: string;
@@ -211,4 +225,6 @@ export interface BedSeason {
   readonly layers: readonly LayerInput[];
   readonly events: readonly BedEvent[];
   readonly coefficients: Coefficients;
+  /** what it starts from on its first morning; absent: field capacity and the usual nitrate */
+  readonly ground?: readonly GroundInput[] | undefined;
 }

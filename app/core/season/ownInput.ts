@@ -88,7 +88,7 @@ const ownWeather = (weather: SeasonWeather): SeasonWeather => ({
   referenceEvapotranspiration: weather.referenceEvapotranspiration,
 });
 
-/** A bed whose every part but its days of weather and its normals is its own. */
+/** A bed whose every part but its days of weather, its normals and its ground is its own. */
 export const ownBed = (bed: BedSeason): BedSeason => ({
   bedId: bed.bedId,
   areaM2: bed.areaM2,
@@ -106,4 +106,5 @@ export const ownBed = (bed: BedSeason): BedSeason => ({
   layers: listOf(bed.layers, ownLayer),
   events: listOf(bed.events, ownEvent),
   coefficients: ownCoefficients(bed.coefficients),
+  ground: bed.ground,
 });

@@ -52,7 +52,8 @@ export interface RunPlan extends WeatherPlan {
 
 /**
  * Depth of the lower layer [mm] in the season that begins on a day of the run: at least 30 cm, to
- * the deepest root of what stands in it on any day (model 6).
+ * the deepest root of what stands in it on any day (model 6), and in a bed's first no less than its
+ * ground was reckoned to, so that nothing of it is left behind.
  *
  * @param from first day of the season, or of the run
  */
@@ -63,6 +64,9 @@ export function lowerDepthFor(input: BedSeason, from: DayNumber = input.firstDay
   for (const { crop, startDay, standsSince, clearingDay } of input.plantings)
     if ((standsSince ?? startDay) <= to && (clearingDay === null || clearingDay >= from))
       depth = Math.max(depth, crop.fullRootDepth - topDepth);
+  if (from === input.firstDay)
+    for (const ground of input.ground ?? [])
+      depth = Math.max(depth, lowerDepthFor(ground.input, ground.input.seasonStarts.at(-1)));
   return depth;
 }
 

@@ -1,6 +1,7 @@
 import { coverFraction } from '../cover/wetness';
 import { availableLowerShare, availableShare } from '../soil/water';
-import { startingState, type BedState, type LyingLayer } from './bedState';
+import type { BedState, LyingLayer } from './bedState';
+import { startingState } from './startingState';
 import { bookkeepingDifference, nitrogenOnHand } from './bookkeeping';
 import { demandMetOf } from './growingPlanting';
 import { lowerDepthFor } from './runPlan';

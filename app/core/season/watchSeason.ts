@@ -1,6 +1,7 @@
 import { listOf } from '../listOf';
 import { availableShare } from '../soil/water';
-import { startingState, type BedState } from './bedState';
+import type { BedState } from './bedState';
+import { startingState } from './startingState';
 import { demandMetOf, type GrowingPlanting } from './growingPlanting';
 import { poolIndex } from './ways';
 import { stepDay } from './day';

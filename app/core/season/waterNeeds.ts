@@ -1,5 +1,6 @@
 import type { DayNumber } from '../days';
-import { startingState, type BedState } from './bedState';
+import type { BedState } from './bedState';
+import { startingState } from './startingState';
 import { stepDay } from './day';
 import { flowKinds } from './flows';
 import type { BedSeason, LayerInput } from './input';

@@ -4,6 +4,7 @@ import type { IconName } from '../../controls/marks/iconPaths';
 import { useAnnounce } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';
 import { dayOf } from '../../core/days';
+import { bedOn } from '../../document/bedPast';
 import { leftOutOf } from '../../document/leftOut';
 import { materialFrom } from '../../document/materialValues';
 import type { LookEvent } from '../../document/looks';
@@ -84,7 +85,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
 
   const layerLine = (layer: Application): string => {
     const material = materialFrom(garden, layer.from);
-    const lies = lyingOf(garden, bed, layer);
+    const lies = lyingOf(garden, bedOn(bed, layer.date), layer);
     return (
       `${stuffName(material)}, ${amountWords(layer.amount, garden, context, shown)}` +
       `${material.row.materialClass === 'green' ? `, ${layer.condition}` : ''}, ${placementWords[layer.placement]}: ` +

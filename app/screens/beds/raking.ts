@@ -1,5 +1,6 @@
 import { dayOf, type DayNumber } from '../../core/days';
 import { flowKinds } from '../../core/season/flows';
+import { areaOn } from '../../document/bedPast';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { massOf } from '../../document/layerMass';
 import {
@@ -117,7 +118,8 @@ export function takenOff(
         : sum,
     0,
   );
-  const dry = dryLyingBefore(results, day) * own * bed.areaM2;
+  const areaM2 = areaOn(bed, raking.date);
+  const dry = dryLyingBefore(results, day) * own * areaM2;
   // layers that were raked off whole are gone from `left`, not from the morning before
   const [most] = [...lying].sort((one, other) => other.dryKgPerM2 - one.dryKgPerM2);
   if (!most || dry <= 0 || stays >= 1) return null;
@@ -125,7 +127,7 @@ export function takenOff(
   const isTop = top !== null && Math.abs(top.share - raking.share) < 0.005;
   return {
     dryKilograms: dry,
-    nitrogenGrams: ((nitrogen * own) / (1 - stays)) * bed.areaM2,
+    nitrogenGrams: ((nitrogen * own) / (1 - stays)) * areaM2,
     material: isTop ? top.material : materialFrom(garden, most.application.from),
     heldBack: heldBackSources(garden, lying),
   };

@@ -1,3 +1,4 @@
+import { anyBed } from '../../document/bedPast';
 import { mowingAccount } from '../../document/accounts';
 import type { Garden, Mowing } from '../../document/schema';
 
@@ -24,7 +25,7 @@ export function sharesOfMowing(garden: Garden, mowing: Mowing): readonly MowingS
   const onBeds = [
     ...[...byBed].map(([bedId, dryKilograms]): MowingShare => ({
       key: bedId,
-      words: garden.beds.find(({ id }) => id === bedId)?.name ?? '',
+      words: anyBed(garden, bedId)?.name ?? '',
       dryKilograms,
       kind: 'bed',
     })),

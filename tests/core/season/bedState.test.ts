@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { classFor } from '../../../app/core/cover/residueClass';
-import { startingState, type BedState } from '../../../app/core/season/bedState';
+import type { BedState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { bookkeepingDifference, nitrogenOnHand } from '../../../app/core/season/bookkeeping';
 import { move, poolIndex, wayOf } from '../../../app/core/season/ways';
 import { flowKinds, pools } from '../../../app/core/season/flows';

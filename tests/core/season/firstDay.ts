@@ -1,4 +1,5 @@
-import { type BedState, startingState } from '../../../app/core/season/bedState';
+import type { BedState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { poolIndex } from '../../../app/core/season/ways';
 import { type DayReport, stepDay } from '../../../app/core/season/day';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { classFor } from '../../../app/core/cover/residueClass';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { poolIndex } from '../../../app/core/season/ways';
 import { stepDay } from '../../../app/core/season/day';
 import { flowIndex, flowKinds } from '../../../app/core/season/flows';

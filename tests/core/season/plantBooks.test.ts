@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { startingState, type BedState } from '../../../app/core/season/bedState';
+import type { BedState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { advancePlants, feedPlants, harvestPlants } from '../../../app/core/season/dayPlants';
 import { flowIndex, flowKinds } from '../../../app/core/season/flows';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { poolIndex } from '../../../app/core/season/ways';
 import { stepDay } from '../../../app/core/season/day';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayFromParts, yearOf } from '../../../app/core/days';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';
 import { makeDraws } from '../../../app/core/season/draws/columns';

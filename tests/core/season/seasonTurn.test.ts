@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dayFromParts } from '../../../app/core/days';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';
 import { flowIndex, flowKinds } from '../../../app/core/season/flows';

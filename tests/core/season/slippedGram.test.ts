@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { classKey } from '../../../app/core/cover/residueClass';
-import { type BedState, startingState } from '../../../app/core/season/bedState';
+import type { BedState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { lowerDepthFor } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';
 import { flowKinds, pools } from '../../../app/core/season/flows';

@@ -3,7 +3,7 @@ import { dayOf } from '../../../app/core/days';
 import { runSeason } from '../../../app/core/season/season';
 import { at } from '../../../app/core/season/seasonAccount';
 import { waterNeeds, type WaterQuestion } from '../../../app/core/season/waterNeeds';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { stepDay } from '../../../app/core/season/day';
 import { flowKinds } from '../../../app/core/season/flows';
 import type { BedSeason } from '../../../app/core/season/input';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flowIndex, flowKinds, pools } from '../../../app/core/season/flows';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { poolIndex } from '../../../app/core/season/ways';
 import { lowerDepthFor, runPlan } from '../../../app/core/season/runPlan';
 import { stepDay } from '../../../app/core/season/day';

@@ -1,5 +1,5 @@
 import type { DayNumber } from '../../days';
-import { startingState } from '../bedState';
+import { startingState } from '../startingState';
 import { stepDay } from '../day';
 import { flowIndex, flowKinds, type FlowIndex } from '../flows';
 import type { BedSeason } from '../input';

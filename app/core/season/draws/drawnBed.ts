@@ -41,7 +41,8 @@ function writeLayer({ from, to, ...columns }: LayerColumns, draw: number): void 
 }
 
 /**
- * @param input at typical values; it stays as it is. Its weather is kept: the draws have their own
+ * @param input at typical values; it stays as it is. Its weather is kept: the draws have their own,
+ *   save for the days of the ground it was made of, which are over
  * @returns a bed that is the typical one until a draw is written into it
  */
 export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): DrawnBed {
@@ -78,10 +79,16 @@ export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): 
     return own ? [{ from: crop, to: crops[at]!, column: draws.column(own) }] : [];
   });
 
+  // the bed's past is as uncertain as its present, in the same draws
+  const grounds = input.ground?.map((ground) => drawnBed(ground.input, spread, draws));
+  const withGround: Writable<BedSeason> = drawn;
+  withGround.ground = input.ground?.map((one, at) => ({ ...one, input: grounds![at]!.input }));
+
   return {
     input: drawn,
     layers,
     write(draw) {
+      for (const each of grounds ?? []) each.write(draw);
       for (const { key, column } of coefficientColumns) coefficients[key] = column[draw]!;
       if (matter) soil.organicMatterPercent = input.soil.organicMatterPercent * matter[draw]!;
       for (const layer of layerColumns) writeLayer(layer, draw);
