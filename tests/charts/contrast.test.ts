@@ -136,6 +136,9 @@ describe('marks, lines, borders: 3 to 1 against what they stand on', () => {
         ] as const
       ).map(([front, ground]) => [front, ground, theme] as const),
     ),
+    // blades, lines and the edge of the likely range of a lawn
+    ...pairs(['source-cover', 'ink', 'ink-soft', 'line-today'], ['stuff-greens']),
+    ...pairs(['stuff-greens-figure'], ['ground', 'ground-raised']),
     ...pairs(['rule-strong', 'focus'], ['ground', 'ground-raised', 'ground-sunk', 'entry']),
     ...themes.flatMap((theme) =>
       ['greens', 'leaves', 'straw', 'compost', 'other'].map(
