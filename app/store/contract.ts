@@ -6,7 +6,7 @@ import type { DrawsAnswer } from '../core/season/draws/runDraws';
 import type { Caution, NitrogenState } from '../core/season/verdict';
 import type { ParseFailure } from '../document/failures';
 import type { Offer, OfferAnswer } from '../document/offers';
-import type { OwnGardenAnswers } from '../document/startGarden';
+import type { ownGarden, OwnGardenAnswers } from '../document/startGarden';
 import type {
   Amount,
   Application,
@@ -214,7 +214,8 @@ export type OfferFailure =
 export interface GardenActions {
   /** brings the sample's text first; a second call meanwhile is the same start */
   startSample(): Promise<Result<null, ParseFailure>>;
-  startOwn(answers: OwnGardenAnswers): Edited;
+  /** `ownGarden` of the document's room: it knows all climates, which the window does not start with */
+  startOwn(make: typeof ownGarden, answers: OwnGardenAnswers): Edited;
   /** name, place, latitude, dogs, well, today, season start */
   editGarden(changes: Partial<Omit<Garden['garden'], 'isSample'>>): Edited;
   editNormals(normals: Garden['weather']['normals']): Edited;

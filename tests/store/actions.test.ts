@@ -3,6 +3,7 @@ import { parseGarden } from '../../app/document/parse';
 import { sampleText } from '../../app/document/sampleGarden';
 import type { Amount } from '../../app/document/schema';
 import { serializeGarden } from '../../app/document/serialize';
+import { ownGarden } from '../../app/document/startGarden';
 import type { OwnGardenAnswers } from '../../app/store/contract';
 import {
   mowingAccount,
@@ -86,7 +87,7 @@ describe('a garden of one’s own from five answers', () => {
   };
   test('holds the answers, is unsaved, shows the units chosen, can be saved and read', () => {
     const { store } = testStore();
-    value(store.getState().startOwn(answers));
+    value(store.getState().startOwn(ownGarden, answers));
     const { garden, unsaved, shownUnits, fileName } = store.getState();
     expect([unsaved, shownUnits, fileName]).toEqual([true, 'us', 'Ours']);
     expect(garden?.lawns[0]?.areaM2).toBe(100);
@@ -96,7 +97,9 @@ describe('a garden of one’s own from five answers', () => {
   });
   test.each(climates.map(({ id }) => id))('every station makes a garden: %s', (stationId) => {
     const { store } = testStore();
-    value(store.getState().startOwn({ ...answers, climate: { kind: 'station', stationId } }));
+    value(
+      store.getState().startOwn(ownGarden, { ...answers, climate: { kind: 'station', stationId } }),
+    );
     const climate = climates.find(({ id }) => id === stationId)!;
     expect(store.getState().garden?.garden.seasonStartMonth).toBe(
       climate.latitudeDegrees < 0 ? 7 : 1,
@@ -114,20 +117,24 @@ describe('a garden of one’s own from five answers', () => {
       rainMillimetres: month(75),
       wetDays: null,
     } as const;
-    value(store.getState().startOwn({ ...answers, climate }));
+    value(store.getState().startOwn(ownGarden, { ...answers, climate }));
     expect(store.getState().garden?.weather.normals.wetDays[0]).toBe(10);
     expect(store.getState().garden?.garden.seasonStartMonth).toBe(7);
   });
   test('impossible answers start nothing and say which', () => {
     const { store } = testStore();
-    expect(store.getState().startOwn({ ...answers, lawnAreaM2: 0 })).toMatchObject({
+    expect(store.getState().startOwn(ownGarden, { ...answers, lawnAreaM2: 0 })).toMatchObject({
       error: { kind: 'broken', where: 'lawn 1 “Lawn”, area' },
     });
     expect(
-      store.getState().startOwn({ ...answers, climate: { kind: 'station', stationId: 'moon' } }),
+      store
+        .getState()
+        .startOwn(ownGarden, { ...answers, climate: { kind: 'station', stationId: 'moon' } }),
     ).toMatchObject({ error: { kind: 'missing' } });
     expect(
-      store.getState().startOwn({ ...answers, crop: { ...answers.crop, cropId: 'moonwort' } }),
+      store
+        .getState()
+        .startOwn(ownGarden, { ...answers, crop: { ...answers.crop, cropId: 'moonwort' } }),
     ).toMatchObject({ error: { kind: 'broken' } });
     expect(store.getState().garden).toBeNull();
   });

@@ -6,6 +6,7 @@ import { Field } from '../../controls/Field';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { cropRows } from '../../tables/crops';
+import { ownGarden } from '../../document/startGarden';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { cropGroups } from '../lists';
 import { useShownIn } from '../shown';
@@ -41,7 +42,7 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
       );
       return;
     }
-    const result = startOwn(reading.answers);
+    const result = startOwn(ownGarden, reading.answers);
     if (result.ok) goTo('this week');
     else setRefused(editFailureSentence(result.error));
   };

@@ -2,7 +2,6 @@ import { failure, success } from '../../core/result';
 import { faultOfChange } from '../../document/change';
 import { weekOn } from '../../document/nextWeek';
 import { parseGarden } from '../../document/parse';
-import { ownGarden } from '../../document/startGarden';
 import { stepNames } from '../../words/stepNames';
 import type { GardenActions } from '../contract';
 import type { FileDoor } from '../fileSlice';
@@ -34,7 +33,7 @@ export function startActions(
       return starting;
     },
 
-    startOwn: (answers) => {
+    startOwn: (ownGarden, answers) => {
       const garden = ownGarden(answers, tools.today());
       if (!garden) return failure({ kind: 'missing', what: 'climate station' });
       const fault = faultOfChange(null, garden);
