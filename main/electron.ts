@@ -12,7 +12,7 @@ import {
 } from '../app/host/contract';
 import { createClosing } from './closing';
 import { withEnding } from './fileNames';
-import { createHandlers } from './handlers';
+import { createHandlers, type Shell } from './handlers';
 import { menuTemplate, type MenuSteps } from './menu';
 import { isOwnPage, pageAddress, scheme } from './ownPage';
 import { createPage } from './page';
@@ -50,6 +50,7 @@ export function fileAmong(
 export async function start(
   electron: Electron,
   words: readonly string[] = process.argv,
+  surroundings: Pick<Shell, 'askWeather'> = {},
 ): Promise<void> {
   const { app, protocol, session } = electron;
   protocol.registerSchemesAsPrivileged([
@@ -86,7 +87,7 @@ export async function start(
   defaultSession.setDevicePermissionHandler(() => false);
   defaultSession.on('will-download', (event) => event.preventDefault());
 
-  await openWindow(electron, files);
+  await openWindow(electron, files, surroundings);
 }
 
 /** A page can neither leave, nor open windows, nor embed foreign pages. */
@@ -123,7 +124,11 @@ function createHandover(): Handover {
   };
 }
 
-async function openWindow(electron: Electron, files: Handover): Promise<void> {
+async function openWindow(
+  electron: Electron,
+  files: Handover,
+  surroundings: Pick<Shell, 'askWeather'>,
+): Promise<void> {
   const { app, BrowserWindow, dialog, Menu, screen } = electron;
   const dataFolder = stateFolder(app.getPath('userData'));
   await mkdir(dataFolder, { recursive: true, mode: 0o700 }).catch(() => undefined);
@@ -154,6 +159,7 @@ async function openWindow(electron: Electron, files: Handover): Promise<void> {
   if (last?.maximised) window.maximize();
 
   const handlers = createHandlers({
+    ...surroundings,
     version: app.getVersion(),
     gardensFolder: join(app.getPath('documents'), app.name),
     dataFolder,

@@ -9,6 +9,8 @@ import { readWhole, writeBytes, writeWhole } from './files';
 import { hostErrorOf } from './hostErrors';
 import { createKnownGardens } from './knownGardens';
 import { isPower, requests, textLimitBytes } from './requests';
+import { createWeatherDesk } from './weather/weatherDesk';
+import { weatherService, type AskWeather } from './weather/weatherService';
 
 /** The few things in which Electron and the browser window differ. */
 export interface Shell {
@@ -25,6 +27,8 @@ export interface Shell {
     /** the same for a file that ends otherwise */
     chooseExportPlace(suggested: string, ending: ExportEnding): Promise<string | null>;
   };
+  /** who brings the weather of a place; the service itself unless a test says another */
+  readonly askWeather?: AskWeather;
   describe(window: WindowDescribed): void;
   /** told of every garden opened or saved, for the system's own list of recent files */
   used(path: string): void;
@@ -35,7 +39,7 @@ export interface Handlers {
   answer(power: string, request: unknown): Promise<Result<unknown, HostError>>;
   /** Gives a file that the system handed over an id for the page to open. */
   adopt(path: string): Promise<string>;
-  /** Resolves when nothing is being read or written. */
+  /** Resolves when nothing is being read or written; a question to the weather service is given up. */
   settled(): Promise<void>;
 }
 
@@ -45,6 +49,9 @@ export function createHandlers(shell: Shell): Handlers {
   const { gardensFolder, dataFolder, dialogs } = shell;
   const known = createKnownGardens(dataFolder);
   const drafts = createDrafts(dataFolder);
+  const weather = createWeatherDesk(dataFolder, shell.askWeather ?? weatherService(), () =>
+    todayHere(new Date()),
+  );
   const inTurn = createTurns();
   let ready: Promise<unknown> | null = null;
   const prepared = () => (ready ??= mkdir(dataFolder, { recursive: true, mode: 0o700 }));
@@ -143,6 +150,12 @@ export function createHandlers(shell: Shell): Handlers {
         await drafts.discard();
         return success(null);
       }),
+    askWeather: (question) => weather.ask(question),
+    async callOffWeather() {
+      weather.callOff();
+      return success(null);
+    },
+    forgetWeather: () => weather.forget(),
     async describeWindow(window) {
       shell.describe(window);
       return success(null);
@@ -164,7 +177,10 @@ export function createHandlers(shell: Shell): Handlers {
       }
     },
     adopt: (path) => known.adopt(path),
-    settled: () => inTurn(async () => undefined),
+    settled() {
+      weather.callOff();
+      return inTurn(async () => undefined);
+    },
   };
 }
 

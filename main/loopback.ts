@@ -8,6 +8,7 @@ import { createHandlers } from './handlers';
 import { createPage } from './page';
 import { textLimitBytes } from './requests';
 import { stateFolder } from './stateFolder';
+import type { AskWeather } from './weather/weatherService';
 
 /** JSON writes a line end or a quotation mark as two signs, rarer ones as six. */
 const bodyLimitBytes = 3 * textLimitBytes;
@@ -23,6 +24,8 @@ export interface ServiceOptions {
   readonly version: string;
   /** a garden to open at once, as a whole path */
   readonly file: string | null;
+  /** who brings the weather of a place, where a test says another than the service itself */
+  readonly askWeather?: AskWeather;
 }
 
 export interface Service {
@@ -62,6 +65,7 @@ export async function startService(options: ServiceOptions): Promise<Service> {
     gardensFolder: options.gardensFolder,
     dataFolder: options.dataFolder,
     dialogs: null,
+    ...(options.askWeather ? { askWeather: options.askWeather } : {}),
     // The page itself is the window: app/host/loopbackHost.ts sets its title and guards its closing.
     describe: () => undefined,
     used: () => undefined,
@@ -114,6 +118,7 @@ export async function startService(options: ServiceOptions): Promise<Service> {
     address: `${origin}/#token=${token}${open}`,
     async stop() {
       isStopping = true;
+      void handlers.answer('callOffWeather', null);
       const closed = new Promise((resolve) => void server.close(resolve));
       const waited = new Promise((resolve) => void setTimeout(resolve, patienceMilliseconds));
       await Promise.race([closed, waited]);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { dayFromText, dayOf } from '../app/core/days';
 import { exportEndings, type Host } from '../app/host/contract';
 
 /** A garden of a lifetime stays far below; more is a mistake or an attack. */
@@ -10,6 +11,15 @@ const name = z.string().max(400);
 /** The name of a step, for a menu. */
 const step = z.string().max(400);
 const text = z.string();
+const day = z.string().refine((word) => dayFromText(word) !== null);
+/** Days that one question may want; the service's own history goes further. */
+const mostDaysAsked = 30 * 366;
+const tenths = (degrees: number) =>
+  z
+    .number()
+    .int()
+    .min(-10 * degrees)
+    .max(10 * degrees);
 
 /** The one shape that each power takes. Strict: an unknown key is refused, not ignored. */
 export const requests = {
@@ -26,6 +36,19 @@ export const requests = {
     base64: z.base64(),
     replace: z.boolean(),
   }),
+  askWeather: z
+    .strictObject({
+      latitudeTenths: tenths(90),
+      longitudeTenths: tenths(180),
+      firstDay: day,
+      lastDay: day,
+    })
+    .refine(({ firstDay, lastDay }) => {
+      const days = dayOf(lastDay) - dayOf(firstDay) + 1;
+      return days >= 1 && days <= mostDaysAsked;
+    }),
+  callOffWeather: z.null(),
+  forgetWeather: z.null(),
   describeWindow: z.strictObject({
     name,
     unsaved: z.boolean(),

@@ -29,6 +29,33 @@ export type HostError =
   | { readonly kind: 'unreachable' }
   | { readonly kind: 'failed'; readonly reason: string };
 
+/** Who is asked for the weather of a place, and nobody else: shown before it is asked, and asked. */
+export const weatherServiceHost = 'archive-api.open-meteo.com';
+
+/** A place and the days wanted of it. Whole tenths of a degree: nothing finer can be said. */
+export interface WeatherQuestion {
+  readonly latitudeTenths: number;
+  /** east of Greenwich */
+  readonly longitudeTenths: number;
+  /** YYYY-MM-DD, both included */
+  readonly firstDay: string;
+  readonly lastDay: string;
+}
+
+export interface WeatherGiven {
+  /** as the service wrote it */
+  readonly text: string;
+  /** it is what the service said earlier on the same day; it was not asked again */
+  readonly isKept: boolean;
+}
+
+/** Why the weather service gave nothing. */
+export type WeatherTrouble =
+  'no way' | 'slow' | 'turned down' | 'moved' | 'too much' | 'cut off' | 'no data' | 'asked today';
+export type WeatherError =
+  | HostError
+  | { readonly kind: 'no-weather'; readonly why: WeatherTrouble; readonly detail: string };
+
 export interface About {
   /** true in Electron: native dialogs; false in a browser window: the page's own dialogs */
   readonly native: boolean;
@@ -91,6 +118,15 @@ export interface Host {
     base64: string;
     replace: boolean;
   }): Promise<Result<{ name: string; folder: string }, HostError>>;
+  /**
+   * Asks the weather service for the days of a place, once a day at most. Only ever at the person's
+   * own word: the program asks by itself nothing of anybody.
+   */
+  askWeather(request: WeatherQuestion): Promise<Result<WeatherGiven, WeatherError>>;
+  /** gives up the question that is under way; its answer is then `cancelled` */
+  callOffWeather(): Promise<Result<null, HostError>>;
+  /** drops what is kept of the service's answers outside the garden */
+  forgetWeather(): Promise<Result<null, WeatherError>>;
   /** tells the shell what title, closing and menu show */
   describeWindow(request: WindowDescribed): Promise<Result<null, HostError>>;
 }
@@ -105,6 +141,9 @@ export const channels = {
   restoreDraft: 'garden:restore-draft',
   discardDraft: 'garden:discard-draft',
   exportFile: 'garden:export',
+  askWeather: 'weather:ask',
+  callOffWeather: 'weather:call-off',
+  forgetWeather: 'weather:forget',
   describeWindow: 'garden:describe-window',
 } as const satisfies Record<keyof Host, string>;
 

@@ -12,10 +12,14 @@ export function electronHost({ host }: ShellBridge): Host {
     restoreDraft: () => answered(host.restoreDraft()),
     discardDraft: () => answered(host.discardDraft()),
     exportFile: (request) => answered(host.exportFile(request)),
+    askWeather: (request) => answered(host.askWeather(request)),
+    callOffWeather: () => answered(host.callOffWeather()),
+    forgetWeather: () => answered(host.forgetWeather()),
     describeWindow: (request) => answered(host.describeWindow(request)),
   };
 }
 
-const answered = <Value>(
-  answer: Promise<Result<Value, HostError>>,
-): Promise<Result<Value, HostError>> => answer.catch(() => failure({ kind: 'unreachable' }));
+const answered = <Value, Failure>(
+  answer: Promise<Result<Value, Failure>>,
+): Promise<Result<Value, Failure | HostError>> =>
+  answer.catch(() => failure({ kind: 'unreachable' }));

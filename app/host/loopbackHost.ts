@@ -18,14 +18,17 @@ export function loopbackShell(): ShellBridge {
   const { token, open } = readInvitation();
   let waiting = open;
 
-  async function ask<Value>(power: string, request: unknown): Promise<Result<Value, HostError>> {
+  async function ask<Value, Failure>(
+    power: string,
+    request: unknown,
+  ): Promise<Result<Value, Failure | HostError>> {
     try {
       const answer = await fetch(`/host/${power}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json', 'x-mowings-token': token },
         body: JSON.stringify(request),
       });
-      return (await answer.json()) as Result<Value, HostError>;
+      return (await answer.json()) as Result<Value, Failure>;
     } catch {
       return failure({ kind: 'unreachable' });
     }
@@ -40,6 +43,9 @@ export function loopbackShell(): ShellBridge {
     restoreDraft: () => ask('restoreDraft', null),
     discardDraft: () => ask('discardDraft', null),
     exportFile: (request) => ask('exportFile', request),
+    askWeather: (request) => ask('askWeather', request),
+    callOffWeather: () => ask('callOffWeather', null),
+    forgetWeather: () => ask('forgetWeather', null),
     describeWindow(request) {
       const { name, unsaved } = request;
       document.title = name === '' ? 'Mowings' : `${name}${unsaved ? ' (edited)' : ''} - Mowings`;

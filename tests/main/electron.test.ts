@@ -20,7 +20,9 @@ async function started(options: Partial<DoubleOptions> = {}) {
     userData: join(folder, 'data'),
     ...options,
   });
-  await start(double.electron, ['electron', 'program']);
+  await start(double.electron, ['electron', 'program'], {
+    askWeather: async () => ({ ok: true, value: '{}' }),
+  });
   const ask = (channel: string, request: unknown = null, senderFrame: unknown = ownFrame) =>
     double.seen.handlers.get(channel)!({ senderFrame }, request) as Promise<never>;
   const window = double.seen.windows[0]!;
@@ -37,6 +39,14 @@ const lawful: Record<keyof typeof channels, unknown> = {
   restoreDraft: null,
   discardDraft: null,
   exportFile: { name: 'Plot', ending: 'csv', base64: 'YQ==', replace: false },
+  askWeather: {
+    latitudeTenths: 525,
+    longitudeTenths: -14,
+    firstDay: '2031-05-01',
+    lastDay: '2031-05-03',
+  },
+  callOffWeather: null,
+  forgetWeather: null,
   describeWindow: { name: 'Plot', unsaved: false },
 };
 const everyPower = Object.keys(channels) as (keyof typeof channels)[];
@@ -91,7 +101,7 @@ describe('messages from the page', () => {
       {},
       { ...(right as object), path: '/etc/passwd' },
       Object.assign(JSON.parse('{"__proto__":{"a":1}}'), right),
-      ...keys.map((key) => ({ ...(right as object), [key]: 7 })),
+      ...keys.map((key) => ({ ...(right as object), [key]: 7.5 })),
       ...keys.map((key) => ({ ...(right as object), [key]: undefined })),
       ...('id' in (right as object)
         ? [

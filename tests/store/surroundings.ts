@@ -23,6 +23,9 @@ export function fakeHost(answers: Partial<Host> = {}) {
     discardDraft: async () => success(null),
     exportFile: async ({ name, ending }) =>
       success({ name: `${name}.${ending}`, folder: 'Documents/Mowings' }),
+    askWeather: async () => success({ text: '', isKept: false }),
+    callOffWeather: async () => success(null),
+    forgetWeather: async () => success(null),
     describeWindow: async () => success(null),
   };
   const host = Object.fromEntries(
