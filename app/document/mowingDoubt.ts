@@ -9,6 +9,7 @@ import { favourableCurves } from '../tables/lawnGrowth';
 import { yearlyYieldOf } from '../tables/lawns';
 import { mowingMass } from './accounts';
 import type { Garden, Mowing } from './schema';
+import { recordOf } from './weatherRecord';
 
 /** A mowing that is more than its lawn can well have grown. */
 export interface MowingDoubt extends MowingQuestion {
@@ -24,10 +25,8 @@ function meanOf(garden: Garden, days: readonly DayNumber[]): number[] {
   const { minimumCelsius, maximumCelsius } = garden.weather.normals;
   const wanted = new Set(days);
   const byDay = new Map<DayNumber, { readonly low: number | null; readonly high: number | null }>();
-  for (const [date, low, high] of garden.weather.days) {
-    const day = dayOf(date);
+  for (const { day, minimumCelsius: low, maximumCelsius: high } of recordOf(garden, Infinity))
     if (wanted.has(day)) byDay.set(day, { low, high });
-  }
   return days.map((day) => {
     const month = monthOf(day) - 1;
     const measured = byDay.get(day);

@@ -400,6 +400,19 @@ export const weatherSchema = z.strictObject({
     })
     .optional(),
   thermometer: z.array(thermometerRowSchema).max(40_000).optional(),
+  /** days by place from the weather service, there only where the gardener agreed; the record outranks them */
+  download: z
+    .strictObject({
+      /** the place as it was sent, to a tenth of a degree, east of Greenwich */
+      latitudeDegrees: finite.min(-66).max(66),
+      longitudeDegrees: finite.min(-180).max(180),
+      /** null: the gardener wants no more of it */
+      agreedOn: day.nullable(),
+      /** the computer's day on which the days were asked for last */
+      askedOn: day,
+      days: z.array(weatherRowSchema).max(40_000),
+    })
+    .optional(),
 });
 
 export const gardenSchema = z.strictObject({

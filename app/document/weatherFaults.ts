@@ -80,6 +80,8 @@ export function weatherFaults(garden: Garden, faults: Faults): void {
   risingDays('weather, days', garden.weather.days, faults);
   lowBelowHigh('weather, days', garden.weather.days, faults);
   lowBelowHigh('weather, thermometer', garden.weather.thermometer ?? [], faults);
+  risingDays('weather, download, days', garden.weather.download?.days ?? [], faults);
+  lowBelowHigh('weather, download, days', garden.weather.download?.days ?? [], faults);
   if (garden.weather.extra) extraFaults(garden.weather.extra, faults);
   risingDays('weather, thermometer', garden.weather.thermometer ?? [], faults);
   const { minimumCelsius, maximumCelsius } = garden.weather.normals;

@@ -2,6 +2,7 @@ import { seasonStart, type DayNumber } from '../core/days';
 import { seasonWeather } from '../core/season/ahead';
 import { dayKinds } from '../core/season/input';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
+import { downloadedDays } from './weatherFrom';
 import { normalsOf, recordOf } from './weatherRecord';
 import { typicalSeed } from './seasonInput';
 import type { Garden } from './schema';
@@ -10,6 +11,8 @@ import type { Garden } from './schema';
 export interface WeatherKnown {
   readonly days: number;
   readonly measured: number;
+  /** days, among the measured and filled, that rest in part or whole on what was downloaded */
+  readonly downloaded: number;
   readonly filled: number;
   readonly imagined: number;
 }
@@ -33,6 +36,7 @@ export function weatherKnown(garden: Garden, today: DayNumber): WeatherKnown {
   return {
     days: kind.length,
     measured: count('measured'),
+    downloaded: downloadedDays(garden, first, today).size,
     filled: count('filled'),
     imagined: count('imagined'),
   };

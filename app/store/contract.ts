@@ -128,6 +128,10 @@ export interface FileSlice {
   saveAs(name: string, replace: boolean): Promise<Result<{ readonly name: string }, HostError>>;
   /** writes a drawing, a picture or a table beside the gardens; nothing of the garden changes */
   exportFile: Host['exportFile'];
+  /** the weather service, asked at the person's word; nothing of the garden changes */
+  askWeather: Host['askWeather'];
+  callOffWeather: Host['callOffWeather'];
+  forgetWeather: Host['forgetWeather'];
   /** puts the garden away and shows the first run again; kept work is discarded */
   closeGarden(): Promise<void>;
   refreshRecent(): Promise<void>;

@@ -219,6 +219,9 @@ export function fileDoor(
 
     saveAs: (name, replace) => saveTo(null, name, replace),
     exportFile: (request) => host.exportFile(request),
+    askWeather: (request) => host.askWeather(request),
+    callOffWeather: () => host.callOffWeather(),
+    forgetWeather: () => host.forgetWeather(),
 
     closeGarden: async () => {
       show(null, { id: null, name: '', isSaved: true }, null);

@@ -236,10 +236,13 @@ export function weatherMergeFailureSentence(failure: WeatherMergeFailure): strin
  * What the season's weather rests on, where it is not all measured; null when it is.
  * @param place where the usual weather is from
  */
-export function weatherKnownSentence(
-  { days, measured, imagined }: WeatherKnown,
-  place: string,
-): string | null {
+export function weatherKnownSentence(known: WeatherKnown, place: string): string | null {
+  const { days, measured, imagined, downloaded } = known;
+  if (downloaded > 0) {
+    const rest = weatherKnownSentence({ ...known, downloaded: 0 }, place);
+    const from = `${plural(downloaded, 'day', 'days')} of this season so far ${downloaded === 1 ? 'rests' : 'rest'} on downloaded weather: a model\u2019s for the district, not a gauge\u2019s.`;
+    return rest === null ? from : `${from} ${rest}`;
+  }
   if (measured === days) return null;
   const usual = `imagined from the usual weather of ${place}`;
   if (measured === 0 && imagined === days) {

@@ -89,3 +89,20 @@ test('beds of another size, split, joined and retired came later, open, and stay
   expect(plantings.length).toBeGreaterThan(0);
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-beds.json'));
 });
+
+test('days by place from the weather service came later, open, and stay as they were', () => {
+  const result = parseGarden(read('v1-download.json'));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  expect(result.value.weather.download).toEqual({
+    latitudeDegrees: 47.2,
+    longitudeDegrees: -1.3,
+    agreedOn: null,
+    askedOn: '2021-06-19',
+    days: [
+      ['2021-06-12', 9.4, 21.8, 0],
+      ['2021-06-13', 10.1, null, 3.2],
+      ['2021-06-14', null, 22, null],
+    ],
+  });
+  if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-download.json'));
+});

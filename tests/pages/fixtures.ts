@@ -8,7 +8,9 @@ import { start } from '../../main/electron';
 import { startService } from '../../main/loopback';
 import { pageAddress } from '../../main/ownPage';
 import { createPage } from '../../main/page';
+import { weatherService } from '../../main/weather/weatherService';
 import { electronDouble } from '../main/electronDouble';
+import { madeService, type MadeService } from '../main/weather/madeService';
 
 const top = join(import.meta.dirname, '../..');
 
@@ -41,6 +43,8 @@ interface Fixtures extends Sides {
   trouble: string[];
   /** A folder of this test's own. */
   folder: string;
+  /** What stands in for the weather service, on this machine; the real one is never asked. */
+  weather: MadeService;
   program: Program;
   /** The page of `program`. */
   garden: Page;
@@ -58,6 +62,7 @@ interface Setting {
   readonly pageFolder: string;
   readonly folder: string;
   readonly file: string | null;
+  readonly weather: MadeService;
 }
 
 const places = (folder: string) => ({
@@ -68,7 +73,7 @@ const places = (folder: string) => ({
 });
 
 /** As `npm start` opens it where Electron cannot be had: the real loopback service. */
-async function overService({ page, pageFolder, folder, file }: Setting): Promise<Running> {
+async function overService({ page, pageFolder, folder, file, weather }: Setting): Promise<Running> {
   const { gardensFolder, dataFolder } = places(folder);
   const service = await startService({
     pageFolder,
@@ -76,6 +81,7 @@ async function overService({ page, pageFolder, folder, file }: Setting): Promise
     dataFolder,
     version: '0.0.0-test',
     file,
+    askWeather: weatherService({ address: weather.address }),
   });
   // From the second start on, the same page must load anew and not only move to another fragment.
   await page.goto('about:blank');
@@ -97,7 +103,7 @@ const site = 'https://garden.test';
  * As Electron opens it: the real built preload, and the real `start()` with its handlers behind it.
  * Only the electron module is a double, so what it stands for (scheme, sandbox, dialogs) is not proved.
  */
-async function overBridge({ page, pageFolder, folder, file }: Setting): Promise<Running> {
+async function overBridge({ page, pageFolder, folder, file, weather }: Setting): Promise<Running> {
   const { documents, userData } = places(folder);
   const answer = createPage(pageFolder);
   let deliver: (channel: string, word: unknown) => void = () => undefined;
@@ -132,7 +138,9 @@ async function overBridge({ page, pageFolder, folder, file }: Setting): Promise<
       channel,
       word,
     ] as const);
-  await start(electron, ['electron', 'program', ...(file ? [file] : [])]);
+  await start(electron, ['electron', 'program', ...(file ? [file] : [])], {
+    askWeather: weatherService({ address: weather.address }),
+  });
   return {
     title: async () => seen.titles.at(-1) ?? '',
     chooseInMenu: (command) => deliver('shell:menu', command),
@@ -185,14 +193,19 @@ export const test = base.extend<Fixtures>({
     await use(folder);
     await rm(folder, { recursive: true, force: true });
   },
-  program: async ({ page, folder, side, pageFolder, trouble }, use) => {
+  weather: async ({}, use) => {
+    const weather = await madeService();
+    await use(weather);
+    await weather.stop();
+  },
+  program: async ({ page, folder, side, pageFolder, trouble, weather }, use) => {
     page.on('console', (message) => {
       if (message.type() === 'error') trouble.push(message.text());
     });
     page.on('pageerror', (error) => trouble.push(String(error)));
     if (side === 'bridge') await layWire(page);
     const begin = side === 'service' ? overService : overBridge;
-    let running = await begin({ page, pageFolder, folder, file: null });
+    let running = await begin({ page, pageFolder, folder, file: null, weather });
     const { gardensFolder, dataFolder } = places(folder);
     await use({
       page,
@@ -207,7 +220,7 @@ export const test = base.extend<Fixtures>({
         // The page goes first: what it still had to ask would find nobody there and complain.
         await page.goto('about:blank');
         await running.stop();
-        running = await begin({ page, pageFolder, folder, file: file ?? null });
+        running = await begin({ page, pageFolder, folder, file: file ?? null, weather });
       },
     });
     await page.goto('about:blank');

@@ -11,7 +11,9 @@ import { PasteDialog } from '../PasteDialog';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { BringWeatherDialog } from './BringWeatherDialog';
+import { DownloadPart } from './DownloadPart';
 import { ThermometerDialog } from './ThermometerDialog';
+import { WeatherFromTable } from './WeatherFromTable';
 
 const months = Array.from({ length: 12 }, (_, index) => String(index + 1));
 
@@ -47,6 +49,10 @@ export function WeatherPart() {
           Rain from a spreadsheet…
         </button>
       </div>
+      <DownloadPart />
+      <Disclosure summary="Where this season’s weather is from" quiet>
+        <WeatherFromTable />
+      </Disclosure>
       <Disclosure summary="The months in use" quiet>
         <Scroller className="table-scroll" label="The months in use">
           <table>
