@@ -46,3 +46,23 @@ export const goTo = (
 
 /** The one line of the laying form that stands for a bed not chosen yet. */
 export const firstLine = (garden: Page) => garden.locator('.lay-row').first();
+
+/** A new garden of one bed of beans in New York, from the five answers, as the first run asks them. */
+export async function startOwnGarden(garden: Page): Promise<void> {
+  await garden.getByRole('button', { name: 'Start my garden' }).click();
+  await garden.getByRole('radio', { name: 'Metres, kilograms, litres' }).check();
+  await garden.getByRole('region', { name: 'The lawn' }).getByRole('textbox').fill('20 x 10 m');
+  await garden.getByRole('textbox', { name: 'How much does a full one hold? (L)' }).fill('50 L');
+  const bed = garden.getByRole('region', { name: 'One bed' });
+  await bed.getByLabel('What do you call it?').fill('By the fence');
+  await bed.getByLabel('How big is it? (m²)').fill('1.2 x 4 m');
+  await garden.getByLabel('Crop').selectOption('Climbing beans');
+  await garden.getByLabel('When?').fill('3 weeks ago');
+  await garden.getByLabel('When?').blur();
+  await garden
+    .getByLabel('Place with weather most like yours')
+    .selectOption({ label: 'New York (Central Park)' });
+  await garden.getByRole('button', { name: 'Start this garden' }).click();
+  await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+  await bedsAreReckoned(garden);
+}

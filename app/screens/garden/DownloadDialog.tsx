@@ -66,14 +66,15 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
   const [longitude, setLongitude] = useState(kept ? String(kept.longitudeDegrees) : '');
   const [wasAsked, setWasAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
-  const isThere = useRef(true);
-  useEffect(() => {
-    isThere.current = true;
-    return () => {
-      isThere.current = false;
+  /** counts up with every question and every calling off: an answer to an older one is nobody's */
+  const turn = useRef(0);
+  useEffect(
+    () => () => {
+      turn.current++;
       void callOff();
-    };
-  }, [callOff]);
+    },
+    [callOff],
+  );
 
   const north = useMemo(() => readLatitude(latitude), [latitude]);
   const east = useMemo(() => readDegrees(longitude, 'longitude'), [longitude]);
@@ -96,13 +97,14 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
     if (!place || !days || isAskedToday) return;
     const asked: DownloadAsked = { ...place, ...days };
     setStage({ is: 'asking' });
+    const own = ++turn.current;
     const answer = await askWeather({
       latitudeTenths: Math.round(asked.latitudeDegrees * 10),
       longitudeTenths: Math.round(asked.longitudeDegrees * 10),
       firstDay: asked.firstDay,
       lastDay: asked.lastDay,
     });
-    if (!isThere.current) return;
+    if (turn.current !== own) return;
     if (!answer.ok) return setStage({ is: 'wrong', says: weatherErrorSentence(answer.error) });
     const read = readDownload(answer.value.text, asked);
     setStage(
@@ -110,6 +112,12 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
         ? { is: 'here', download: read.value, asked, isKept: answer.value.isKept }
         : { is: 'wrong', says: downloadFailureSentence(read.error) },
     );
+  };
+
+  const giveUp = (): void => {
+    turn.current++;
+    void callOff();
+    setStage({ is: 'wrong', says: weatherErrorSentence({ kind: 'cancelled' }) });
   };
 
   const merged =
@@ -211,7 +219,7 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
           {stage.is === 'wrong' && <Trouble says={stage.says} />}
           <div className="button-row">
             {stage.is === 'asking' ? (
-              <button type="button" className="button" onClick={() => void callOff()}>
+              <button type="button" className="button" onClick={giveUp}>
                 Call it off
               </button>
             ) : (

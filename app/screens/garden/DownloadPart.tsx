@@ -37,7 +37,7 @@ export function DownloadPart() {
   };
   const isOn = download !== undefined && download.agreedOn !== null;
   return (
-    <div className="form">
+    <div className="form download">
       <h4>Weather by place, from the net</h4>
       {garden.garden.isSample ? (
         <p>This garden is invented and lies nowhere: there is nothing to ask for.</p>

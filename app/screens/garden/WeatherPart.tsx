@@ -25,7 +25,7 @@ export function WeatherPart() {
   const [refused, setRefused] = useState<string | null>(null);
   const [chosen, setChosen] = useState('');
   const [open, setOpen] = useState<'bring' | 'thermometer' | 'rain' | null>(null);
-  const { normals, days } = garden.weather;
+  const { normals, days, download } = garden.weather;
   const station = climateOf(chosen);
   const temperature = (celsius: number) =>
     Math.round(celsius / units.temperature.size + units.temperature.zero);
@@ -36,7 +36,9 @@ export function WeatherPart() {
         Usual months: {normals.place} ({normals.standing.replace(/\.$/, '')}).{' '}
         {days.length > 0
           ? `A daily record of ${days.length} days goes with this garden.`
-          : 'There is no daily record: days gone by are imagined from the months unless rain is logged.'}
+          : download && download.days.length > 0
+            ? 'There is no daily record of a gauge’s own.'
+            : 'There is no daily record: days gone by are imagined from the months unless rain is logged.'}
       </p>
       <div className="button-row">
         <button type="button" className="button" onClick={() => setOpen('bring')}>

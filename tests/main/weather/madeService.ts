@@ -1,4 +1,5 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { dayOf, textFromDay } from '../../../app/core/days';
 
 /**
  * A service on this machine that answers as it is told to. No answer in these tests was ever given
@@ -10,18 +11,19 @@ export interface MadeService {
   readonly asked: string[];
   /** header names and values of the last request */
   headers(): IncomingMessage['headers'];
-  answerWith(answer: (response: ServerResponse) => void): void;
+  answerWith(answer: (response: ServerResponse, url: string) => void): void;
   stop(): Promise<void>;
 }
 
 export async function madeService(): Promise<MadeService> {
   const asked: string[] = [];
   let headers: IncomingMessage['headers'] = {};
-  let answer: (response: ServerResponse) => void = (response) => respond(response, madeAnswer());
+  let answer: (response: ServerResponse, url: string) => void = (response) =>
+    respond(response, madeAnswer());
   const server = createServer((request, response) => {
     asked.push(request.url ?? '');
     headers = request.headers;
-    answer(response);
+    answer(response, request.url ?? '');
   });
   await new Promise<void>((resolve) => void server.listen(0, '127.0.0.1', resolve));
   const at = server.address();
@@ -50,6 +52,21 @@ export const respond = (
   void response
     .writeHead(status, { 'content-type': type })
     .end(typeof body === 'string' ? body : JSON.stringify(body));
+
+/** Every day that was asked for, of the place that was asked for. */
+export function answerTo(url: string): ReturnType<typeof madeAnswer> {
+  const { searchParams } = new URL(url, 'http://there');
+  const [first, last] = [
+    dayOf(searchParams.get('start_date') ?? ''),
+    dayOf(searchParams.get('end_date') ?? ''),
+  ];
+  const days = Array.from({ length: last - first + 1 }, (_day, at) => textFromDay(first + at));
+  return {
+    ...madeAnswer(days),
+    latitude: Number(searchParams.get('latitude')),
+    longitude: Number(searchParams.get('longitude')),
+  };
+}
 
 /** Made to the documented form: days from `firstDay` on, a warm dry spell and a shower every fourth day. */
 export function madeAnswer(
