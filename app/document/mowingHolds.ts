@@ -1,4 +1,5 @@
-import { lotOf, type LikelyRange } from '../core/lawn/clippings';
+import type { LikelyRange } from '../core/lawn/clippings';
+import { lotOfAmount } from './keptLots';
 import { certaintyFactors, fullness } from '../tables/certainty';
 import { dryMassPerCentimetre, moistureRow } from '../tables/lawns';
 import type { Row } from '../tables/shapes';
@@ -109,7 +110,10 @@ function formulaOf(
 export function mowingHolds(garden: Garden, mowing: Mowing): MowingHolding {
   const material = clippingsOf(garden, mowing);
   const handling = { condition: 'just cut', wetness: mowing.wetness } as const;
-  const lot = lotOf(lotInputOf(garden, mowing.amount, material, handling, null));
+  const lot = lotOfAmount(
+    mowing.amount,
+    lotInputOf(garden, mowing.amount, material, handling, null),
+  );
   const { formula, ingredients } = formulaOf(garden, mowing, material);
   const water = moistureRow(material.row, 'just cut', mowing.wetness);
   const { certainty } = mowing.amount;

@@ -1,5 +1,5 @@
 import { dayOf, seasonEnd, seasonStart, type DayNumber } from '../core/days';
-import { usualDegreeDays, type RecordedDay } from '../core/season/ahead';
+import type { RecordedDay } from '../core/season/ahead';
 import { regrowthDay } from '../core/crop/regrowth';
 import type {
   CropInput,
@@ -18,6 +18,7 @@ import type { CropRow } from '../tables/shapes';
 import { needAboveGoodYield, rootShares, wantedShares } from '../tables/wanted';
 import type { Garden, Planting } from './schema';
 import { cropById } from './cropValues';
+import { usualDegreeDaysKept } from './keptDegreeDays';
 
 /** What a crop's clock and need are reckoned with. */
 export interface PlantingSurroundings {
@@ -140,7 +141,7 @@ function growthClock(
     startDay,
     firstHarvestDay: startDay + crop.firstHarvestDays,
     usualEndDay,
-    normalDegreeDays: usualDegreeDays(record, normals, today, startDay, days, crop.baseCelsius),
+    normalDegreeDays: usualDegreeDaysKept(record, normals, today, startDay, days, crop.baseCelsius),
   };
 }
 

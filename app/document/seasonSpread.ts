@@ -7,7 +7,7 @@ import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
 import { anyBed, areaOn, groundOf, idsOfPast } from './bedPast';
 import { lotInputOf } from './layerMass';
-import { lotOf } from '../core/lawn/clippings';
+import { lotOfAmount } from './keptLots';
 import { materialOfApplication, mowingOf } from './materialValues';
 import type { Application, Bed, Garden, Planting } from './schema';
 import { cropById } from './cropValues';
@@ -74,7 +74,8 @@ function layerSpread(garden: Garden, now: Bed, application: Application): LayerS
   const { condition } = application;
   const wetness =
     mowing === null ? application.wetness : condition === 'just cut' ? mowing.wetness : 'dry';
-  const lot = lotOf(
+  const lot = lotOfAmount(
+    application.amount,
     lotInputOf(
       garden,
       application.amount,

@@ -251,12 +251,19 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
         workReason: null,
         bedResults: isSame ? bedResults : Object.fromEntries(left),
       });
-      callOffBeds = later(0, () =>
+      // Several changes of one breath are one question; it is on its way before the page draws, so that
+      // the worker reckons while the page does.
+      let isCalledOff = false;
+      callOffBeds = () => {
+        isCalledOff = true;
+      };
+      queueMicrotask(() => {
+        if (isCalledOff) return;
         askBeds(() => {
           // the slow look back only for the bed that is open, and after what is on screen
           if (openBedId !== null && read().openBedId === openBedId) wantHistory(openBedId);
-        }),
-      );
+        });
+      });
       if (preview) propose(preview.drafts);
     },
   };

@@ -25,7 +25,7 @@ function page(knownSince: string | null, month = 1, state: WorkState = 'ready'):
   };
   return renderToStaticMarkup(
     <StoreProvider store={createStore(() => ({ garden, carried }) as unknown as MowingsState)}>
-      <SeasonsAccount results={results} />
+      <SeasonsAccount garden={garden} results={results} />
     </StoreProvider>,
   );
 }

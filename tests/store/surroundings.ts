@@ -55,6 +55,8 @@ export function fakeTime() {
     later,
     async pass(milliseconds: number): Promise<void> {
       const end = now + milliseconds;
+      // what goes on by itself comes before any clock
+      await settle();
       for (;;) {
         const next = waiting.filter(({ at }) => at <= end).sort((a, b) => a.at - b.at)[0];
         if (!next) break;

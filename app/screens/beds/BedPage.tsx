@@ -1,4 +1,4 @@
-import { memo, useEffect, useMemo } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo } from 'react';
 import { CoverChart } from '../../charts/cover/Chart';
 import { coverTable } from '../../charts/cover/tableData';
 import { SeasonChart } from '../../charts/season/Chart';
@@ -35,6 +35,15 @@ import { WhatIfSection } from './whatIf/WhatIfSection';
 /* drawn again only when what they show is another */
 const Season = memo(SeasonChart);
 const Cover = memo(CoverChart);
+const Section = memo(BedSection);
+const Sure = memo(HowSure);
+const WhatIf = memo(WhatIfSection);
+const Log = memo(BedLog);
+const Plantings = memo(BedPlantings);
+const Soil = memo(BedSoil);
+const Ledger = memo(BedLedger);
+const Seasons = memo(SeasonsAccount);
+const Minerals = memo(MineralAccount);
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
 export function BedPage({ bedId }: { readonly bedId: string }) {
@@ -47,26 +56,36 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   const openBed = useMowings((state) => state.openBed);
   const wantHistory = useMowings((state) => state.wantHistory);
   useEffect(() => {
-    // another garden, another history: asked again with every change
-    if (garden) wantHistory(bedId);
-  }, [wantHistory, bedId, garden]);
+    // with every later change it is asked again once the bed itself is reckoned
+    wantHistory(bedId);
+  }, [wantHistory, bedId]);
   const bed = garden.beds.find(({ id }) => id === bedId);
 
   const answered = useAnsweredGarden(results);
+  const weeks = history?.bedId === bedId ? history.weeks : null;
+  const now = useMemo(
+    () => ({ garden: answered, results, draws, weeks }),
+    [answered, results, draws, weeks],
+  );
+  // The states of an edit do not wait for the drawings, which follow in pieces that give way to keys.
+  const drawn = useDeferredValue(now);
   const charts = useMemo(() => {
-    if (!results) return null;
-    const { from, to } = seasonSpan(answered, results);
+    const { garden: drawnGarden, results: drawnResults } = drawn;
+    if (!drawnResults) return null;
+    const { from, to } = seasonSpan(drawnGarden, drawnResults);
     return {
       from,
       to,
-      cover: coverChartData(answered, results, shown.chart),
-      ledger: ledgerPeriods(answered, results),
+      cover: coverChartData(drawnGarden, drawnResults, shown.chart),
+      ledger: ledgerPeriods(drawnGarden, drawnResults),
     };
-  }, [answered, results, shown.chart]);
-  const weeks = history?.bedId === bedId ? history.weeks : null;
+  }, [drawn.garden, drawn.results, shown.chart]);
+  const imagined = drawn.draws?.answer;
   const season = useMemo(
-    () => results && seasonChartData(answered, results, weeks, shown.chart, draws?.answer),
-    [answered, results, weeks, draws, shown.chart],
+    () =>
+      drawn.results &&
+      seasonChartData(drawn.garden, drawn.results, drawn.weeks, shown.chart, imagined),
+    [drawn.garden, drawn.results, drawn.weeks, imagined, shown.chart],
   );
 
   if (!bed)
@@ -96,7 +115,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       </div>
       <WorkTrouble />
       <ImaginedLine />
-      {!results || !charts || !season ? (
+      {!results || !drawn.results || !charts || !season ? (
         <p className="soft">Reckoning the season…</p>
       ) : (
         <>
@@ -128,7 +147,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                 </div>
               </dl>
             </section>
-            <BedSection bed={bed} results={results} />
+            <Section bed={bed} garden={drawn.garden} results={drawn.results} />
             <section className="section bed-top-cautions" aria-labelledby="bed-cautions">
               <div className="section-head">
                 <h2 id="bed-cautions">Worth knowing</h2>
@@ -151,8 +170,10 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
               <Season {...season} bedName={bed.name} from={charts.from} to={charts.to} />
             </TakeAway>
           </section>
-          {draws && <HowSure bed={bed} results={results} draws={draws} />}
-          <WhatIfSection key={bed.id} bed={bed} results={results} />
+          {drawn.draws && (
+            <Sure bed={bed} garden={drawn.garden} results={drawn.results} draws={drawn.draws} />
+          )}
+          <WhatIf key={bed.id} bed={bed} results={drawn.results} />
           <section className="section" aria-labelledby="bed-cover">
             <h2 id="bed-cover" className="section-head">
               Its cover
@@ -162,20 +183,20 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </TakeAway>
           </section>
           <div className="two-columns two-columns-left">
-            <BedLog bed={bed} results={results} />
+            <Log bed={bed} results={drawn.results} />
             <div className="section">
-              <BedPlantings bed={bed} />
-              <BedSoil bed={bed} results={results} />
+              <Plantings bed={bed} />
+              <Soil bed={bed} results={drawn.results} />
             </div>
           </div>
           <section className="section" aria-labelledby="bed-ledger">
             <h2 id="bed-ledger" className="section-head">
               Its ledger
             </h2>
-            <BedLedger bed={bed} periods={charts.ledger} />
+            <Ledger bed={bed} periods={charts.ledger} />
           </section>
-          <SeasonsAccount results={results} />
-          <MineralAccount results={results} />
+          <Seasons garden={drawn.garden} results={drawn.results} />
+          <Minerals garden={drawn.garden} results={drawn.results} />
         </>
       )}
     </div>

@@ -2,11 +2,11 @@ import { useEffect, useMemo, useState } from 'react';
 import { SectionChart } from '../../charts/section/Chart';
 import { sectionFacts } from '../../charts/section/facts';
 import { sectionTable } from '../../charts/section/tableData';
-import type { Application, Bed } from '../../document/schema';
+import type { Application, Bed, Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { applicationsOf } from '../../store/proposal';
 import { useShown } from '../shown';
-import { useGarden, useMowings } from '../store';
+import { useMowings } from '../store';
 import { planDrafts } from '../week/plan/planDrafts';
 import { TakeAway } from '../takeAway/TakeAway';
 import { dayAhead, daysAhead, sectionData } from './sectionData';
@@ -26,8 +26,7 @@ interface Course {
 const asItStands = 'stands';
 
 /** What was proposed for the bed: by the week's plan, and by the alternatives being thought of below. */
-function useCourses(bed: Bed, results: BedResults): readonly Course[] {
-  const garden = useGarden();
+function useCourses(bed: Bed, garden: Garden, results: BedResults): readonly Course[] {
   const plan = useMowings((state) => state.plan);
   const ahead = useMowings((state) => state.ahead);
   const wantAhead = useMowings((state) => state.wantAhead);
@@ -71,10 +70,15 @@ function useCourses(bed: Bed, results: BedResults): readonly Course[] {
 }
 
 /** A bed as a cut through it, today and in four weeks: as it stands, or with what is proposed for it. */
-export function BedSection({ bed, results }: { readonly bed: Bed; readonly results: BedResults }) {
-  const garden = useGarden();
+export function BedSection(props: {
+  readonly bed: Bed;
+  /** what the results are answers to */
+  readonly garden: Garden;
+  readonly results: BedResults;
+}) {
+  const { bed, garden, results } = props;
   const shown = useShown();
-  const courses = useCourses(bed, results);
+  const courses = useCourses(bed, garden, results);
   const [picked, pick] = useState<string | null>(null);
   const { today } = results.season;
   const now = useMemo(

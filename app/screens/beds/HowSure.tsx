@@ -4,7 +4,7 @@ import { yearOf } from '../../core/days';
 import type { Band } from '../../core/season/draws/bands';
 import type { Headline } from '../../core/season/draws/runDraws';
 import { lastDayOf, seasonFirstDay } from '../../core/season/seasonAccount';
-import type { Bed } from '../../document/schema';
+import type { Bed, Garden } from '../../document/schema';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { remedyWords, type Remedy } from '../../words/drawnWords';
 import { behindWords, likelyPercent, likelyTimes, restingWords } from '../../words/imaginedWords';
@@ -12,7 +12,6 @@ import { rangeWords } from '../../words/ranges';
 import { useGoToPart } from '../garden/wantedPart';
 import { headlineWhy } from '../why/headlineWhys';
 import { useShown } from '../shown';
-import { useGarden } from '../store';
 import { drawnName } from './drawnName';
 import { EventDialog } from './EventDialog';
 import { hasUnweighedBags } from './unweighedBags';
@@ -34,12 +33,13 @@ interface Told {
  */
 export function HowSure(props: {
   readonly bed: Bed;
+  /** what the results are answers to */
+  readonly garden: Garden;
   readonly results: BedResults;
   readonly draws: BedDraws;
 }) {
-  const { bed, results, draws } = props;
+  const { bed, garden, results, draws } = props;
   const { answer } = draws;
-  const garden = useGarden();
   const shown = useShown();
   const goToPart = useGoToPart();
   const [testing, setTesting] = useState(false);

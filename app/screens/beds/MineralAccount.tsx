@@ -6,6 +6,7 @@ import {
   type MineralFigures,
   type MineralRange,
 } from '../../document/mineralAccount';
+import type { Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { estimate } from '../../words/figures';
 import {
@@ -16,11 +17,14 @@ import {
 } from '../../words/mineralWords';
 import { seasonColumn } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
-import { useGarden } from '../store';
 
 /** Phosphorus and potassium of a bed beside its nitrogen: in and out by season, and what a laboratory said. */
-export function MineralAccount({ results }: { readonly results: BedResults }) {
-  const garden = useGarden();
+export function MineralAccount(props: {
+  /** what the results are answers to */
+  readonly garden: Garden;
+  readonly results: BedResults;
+}) {
+  const { garden, results } = props;
   const shown = useShown();
   const unit = shown.units.nitrogenPerArea;
   const seasons = useMemo(

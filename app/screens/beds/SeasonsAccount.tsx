@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'react';
 import { Scroller } from '../../charts/Scroller';
 import { FigureButton, useOpenFigure, WhyPanel } from '../../controls/Figured';
 import type { SeasonAccount } from '../../core/season/seasonAccounts';
+import type { Garden } from '../../document/schema';
 import { seasonAccountsWith } from '../../document/seasonsAccount';
 import type { BedResults } from '../../store/contract';
 import { accountAmount } from '../../words/chartFormat';
@@ -22,15 +23,19 @@ import {
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
 import { seasonLineWhy } from '../why/seasonWhys';
-import { useGarden, useMowings } from '../store';
+import { useMowings } from '../store';
 import { TroubleReason } from '../WorkTrouble';
 
 /** less than this is told as nothing [g/m2] */
 const leastShown = 0.005;
 
 /** The bed from season to season: what came in, went out, and what is left for the next year. */
-export function SeasonsAccount({ results }: { readonly results: BedResults }) {
-  const garden = useGarden();
+export function SeasonsAccount(props: {
+  /** what the results are answers to */
+  readonly garden: Garden;
+  readonly results: BedResults;
+}) {
+  const { garden, results } = props;
   const { chart: units } = useShown();
   const { seasonStartMonth } = garden.garden;
   const { bedId } = results.input;
@@ -79,6 +84,7 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
                 name={key}
                 words={seasonLines[key]}
                 seasons={seasons}
+                seasonStartMonth={seasonStartMonth}
                 of={({ ledger }) => seasonLine(key, ledger)}
               />
             ))}
@@ -102,6 +108,7 @@ export function SeasonsAccount({ results }: { readonly results: BedResults }) {
               name="left in all"
               words={leftWords.sum}
               seasons={seasons}
+              seasonStartMonth={seasonStartMonth}
               of={({ ledger }) => leftInAll(ledger)}
             />
           </tbody>
@@ -133,11 +140,11 @@ function FigureRow(props: {
   readonly name: SeasonLine | 'left in all';
   readonly words: string;
   readonly seasons: readonly SeasonAccount[];
+  readonly seasonStartMonth: number;
   readonly of: (season: SeasonAccount) => number;
   readonly className?: string;
 }) {
   const { chart: units } = useShown();
-  const garden = useGarden();
   const group = useOpenFigure();
   const open = group.open === null ? undefined : props.seasons[group.open];
   return (
@@ -149,7 +156,7 @@ function FigureRow(props: {
           <td key={season.firstDay}>
             <FigureButton
               text={accountAmount(props.of(season), units.nitrogen)}
-              of={`${props.words}, ${seasonColumn(season, garden.garden.seasonStartMonth)}`}
+              of={`${props.words}, ${seasonColumn(season, props.seasonStartMonth)}`}
               figure={index}
               group={group}
             />
