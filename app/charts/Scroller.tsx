@@ -29,7 +29,7 @@ export function Scroller({
       setWider(wider);
       setLarger(wider || watched.scrollHeight > watched.clientHeight + 1);
     };
-    measure();
+    // the first look comes by itself, once it is laid out: asked for here, the layout is made twice
     const observer = new ResizeObserver(measure);
     observer.observe(watched);
     for (const inside of watched.children) observer.observe(inside);

@@ -69,8 +69,8 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   );
   // The states of an edit do not wait for the drawings, which follow in pieces that give way to keys.
   const drawn = useDeferredValue(now);
+  const { garden: drawnGarden, results: drawnResults, weeks: drawnWeeks } = drawn;
   const charts = useMemo(() => {
-    const { garden: drawnGarden, results: drawnResults } = drawn;
     if (!drawnResults) return null;
     const { from, to } = seasonSpan(drawnGarden, drawnResults);
     return {
@@ -79,13 +79,12 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       cover: coverChartData(drawnGarden, drawnResults, shown.chart),
       ledger: ledgerPeriods(drawnGarden, drawnResults),
     };
-  }, [drawn.garden, drawn.results, shown.chart]);
+  }, [drawnGarden, drawnResults, shown.chart]);
   const imagined = drawn.draws?.answer;
   const season = useMemo(
     () =>
-      drawn.results &&
-      seasonChartData(drawn.garden, drawn.results, drawn.weeks, shown.chart, imagined),
-    [drawn.garden, drawn.results, drawn.weeks, imagined, shown.chart],
+      drawnResults && seasonChartData(drawnGarden, drawnResults, drawnWeeks, shown.chart, imagined),
+    [drawnGarden, drawnResults, drawnWeeks, imagined, shown.chart],
   );
 
   if (!bed)
@@ -115,7 +114,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       </div>
       <WorkTrouble />
       <ImaginedLine />
-      {!results || !drawn.results || !charts || !season ? (
+      {!results || !drawnResults || !charts || !season ? (
         <p className="soft">Reckoning the season…</p>
       ) : (
         <>
@@ -147,7 +146,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                 </div>
               </dl>
             </section>
-            <Section bed={bed} garden={drawn.garden} results={drawn.results} />
+            <Section bed={bed} garden={drawnGarden} results={drawnResults} />
             <section className="section bed-top-cautions" aria-labelledby="bed-cautions">
               <div className="section-head">
                 <h2 id="bed-cautions">Worth knowing</h2>
@@ -171,9 +170,9 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </TakeAway>
           </section>
           {drawn.draws && (
-            <Sure bed={bed} garden={drawn.garden} results={drawn.results} draws={drawn.draws} />
+            <Sure bed={bed} garden={drawnGarden} results={drawnResults} draws={drawn.draws} />
           )}
-          <WhatIf key={bed.id} bed={bed} results={drawn.results} />
+          <WhatIf key={bed.id} bed={bed} results={drawnResults} />
           <section className="section" aria-labelledby="bed-cover">
             <h2 id="bed-cover" className="section-head">
               Its cover
@@ -183,10 +182,10 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </TakeAway>
           </section>
           <div className="two-columns two-columns-left">
-            <Log bed={bed} results={drawn.results} />
+            <Log bed={bed} results={drawnResults} />
             <div className="section">
               <Plantings bed={bed} />
-              <Soil bed={bed} results={drawn.results} />
+              <Soil bed={bed} results={drawnResults} />
             </div>
           </div>
           <section className="section" aria-labelledby="bed-ledger">
@@ -195,8 +194,8 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </h2>
             <Ledger bed={bed} periods={charts.ledger} />
           </section>
-          <Seasons garden={drawn.garden} results={drawn.results} />
-          <Minerals garden={drawn.garden} results={drawn.results} />
+          <Seasons garden={drawnGarden} results={drawnResults} />
+          <Minerals garden={drawnGarden} results={drawnResults} />
         </>
       )}
     </div>

@@ -15,11 +15,16 @@ import { useKeptFocus } from './useKeptFocus';
 import { useKeys } from './useKeys';
 import { useWindowHistory } from './useWindowHistory';
 
+/** Of its own, so that the window is not drawn again with every answer. */
+function HeardResults() {
+  useHeardResults();
+  return null;
+}
+
 /** The whole window. */
 export function Frame() {
   useKeys();
   useDroppedFile();
-  useHeardResults();
   useKeptFocus();
   useWindowHistory();
   const started = useMowings((state) => state.started);
@@ -49,6 +54,7 @@ export function Frame() {
       <button type="button" className="skip" onClick={() => main.current?.focus()}>
         To the page
       </button>
+      <HeardResults />
       <Head />
       <main id="place" ref={main} tabIndex={-1}>
         <FileMessages />

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState, type FormEvent } from 'react';
+import { memo, useDeferredValue, useMemo, useRef, useState, type FormEvent } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { QuantityField } from '../../controls/QuantityField';
 import { mowingDoubt } from '../../document/mowingDoubt';
@@ -16,6 +16,9 @@ import { MowingDetails } from './MowingDetails';
 import { emptyEntry, isChanged, readEntry, type MowingEntry } from './mowingEntry';
 import { MowingFigures } from './MowingFigures';
 
+const Figures = memo(MowingFigures);
+const Doubted = memo(Doubt);
+
 /** One line for what came off the lawn; what it holds shows at once. */
 export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) => void }) {
   const garden = useGarden();
@@ -32,6 +35,13 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
   const form = useRef<HTMLFormElement>(null);
 
   const [usualLawn] = garden.lawns;
+  const usualId = usualLawn?.id ?? '';
+  const read = useMemo(
+    () => readEntry(entry, context, today, { lawnId: usualId, wetness: 'damp' }),
+    [entry, context, today, usualId],
+  );
+  // letters do not wait for the draws of what they say
+  const weighed = useDeferredValue(read.mowing);
   if (!usualLawn)
     return (
       <p>
@@ -42,7 +52,6 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
       </p>
     );
 
-  const read = readEntry(entry, context, today, { lawnId: usualLawn.id, wetness: 'damp' });
   const lawn = garden.lawns.find(({ id }) => id === read.lawnId) ?? usualLawn;
   // the answer is what the page is for: what is usual stays one line until there is something to log
   const isOpen = asked || entry.text.trim() !== '' || isChanged(entry);
@@ -116,8 +125,8 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
           {refused}
         </p>
       )}
-      {read.mowing && <MowingFigures mowing={read.mowing} isTyped />}
-      {read.mowing && <Doubt mowing={read.mowing} />}
+      {weighed && <Figures mowing={weighed} isTyped />}
+      {weighed && <Doubted mowing={weighed} />}
     </form>
   );
 }

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { weekNotices, type WeekNotice } from './weekNotices';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
@@ -45,7 +46,15 @@ export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) =>
   );
 }
 
-function Notice(props: {
+/** What a notice holds follows from bed and results: it is drawn again when these are others. */
+const Notice = memo(NoticeOfBed, (before, now) => {
+  const [one, other] = [before.notice, now.notice];
+  return (
+    one.bed === other.bed && one.results === other.results && before.onLayHere === now.onLayHere
+  );
+});
+
+function NoticeOfBed(props: {
   readonly notice: WeekNotice;
   readonly onLayHere: ((bedId: string) => void) | null;
 }) {

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { coverSentence } from '../../words/states';
 import { finishedCrop } from '../finishedCrop';
 import { NitrogenWord } from '../StateWords';
@@ -43,7 +44,16 @@ export function QuietBeds(props: {
   );
 }
 
-function Quiet(props: {
+const Quiet = memo(
+  QuietBedLine,
+  (before, now) =>
+    before.one.bed === now.one.bed &&
+    before.one.results === now.one.results &&
+    before.group === now.group &&
+    before.onLayHere === now.onLayHere,
+);
+
+function QuietBedLine(props: {
   readonly one: QuietBed;
   readonly group: keyof QuietGroups;
   readonly onLayHere: ((bedId: string) => void) | null;

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useCallback, useMemo, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
 import { dayOf, partsFromDay, textFromDay } from '../../core/days';
@@ -10,7 +10,7 @@ import { editFailureSentence } from '../../words/messages';
 import { logWords } from '../../words/weekWords';
 import { useDesk } from '../desk';
 import { useShown } from '../shown';
-import { useGarden, useMowings } from '../store';
+import { useGarden, useMowings, useMowingsStore } from '../store';
 import { useToday } from '../useReadingContext';
 import { BackLog } from './BackLog';
 import { layAdvice } from './layAdvice';
@@ -24,18 +24,25 @@ import { Water } from './water/Water';
 import { weekBefore, type WeekBefore } from './weekNews';
 import { WeekNewsBlock } from './WeekNewsBlock';
 
+/* drawn again only when what they show is another, not with every letter or answer */
+const Log = memo(LogMowing);
+const Plan = memo(PlanSection);
+const Said = memo(Notices);
+const Watering = memo(Water);
+const Past = memo(PastMowings);
+
 /** What the beds say today, the clippings in hand and where they go, and what went before. */
 export function ThisWeek() {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
-  const open = openMowings(garden);
+  const open = useMemo(() => openMowings(garden), [garden]);
   const [chosen, setChosen] = useState<string | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
   /** counts how often a mowing was logged, which the plan answers */
   const [looks, setLooks] = useState(0);
   const [wanted, setWanted] = useState<WantedBed | null>(null);
-  const bedResults = useMowings((state) => state.bedResults);
+  const store = useMowingsStore();
   const [news, setNews] = useDesk<WeekBefore | null>('week news', () => null);
   const openId = open.some(({ id }) => id === chosen) ? chosen : (open[0]?.id ?? null);
   const inHand = open.find(({ id }) => id === openId);
@@ -43,12 +50,21 @@ export function ThisWeek() {
   // what is held back is not offered to any bed
   const isHeld =
     inHand && lawn ? lawnHeldBack(garden, lawn, dayOf(inHand.date))?.weight === 'stop' : false;
-  const layHere = (bedId: string) => {
-    const bed = garden.beds.find(({ id }) => id === bedId);
-    const results = bedResults[bedId];
-    const advice = bed && results && inHand ? layAdvice(garden, bed, results, inHand, shown) : null;
-    setWanted((now) => ({ bedId, press: (now?.press ?? 0) + 1, advice }));
-  };
+  const layHere = useCallback(
+    (bedId: string) => {
+      const bed = garden.beds.find(({ id }) => id === bedId);
+      const results = store.getState().bedResults[bedId];
+      const mowing = garden.mowings.find(({ id }) => id === openId);
+      const advice =
+        bed && results && mowing ? layAdvice(garden, bed, results, mowing, shown) : null;
+      setWanted((now) => ({ bedId, press: (now?.press ?? 0) + 1, advice }));
+    },
+    [garden, openId, shown, store],
+  );
+  const onLogged = useCallback((id: string) => {
+    setChosen(id);
+    setLooks((now) => now + 1);
+  }, []);
   return (
     <div className="page">
       <div className="page-head week-head">
@@ -66,17 +82,12 @@ export function ThisWeek() {
         <Disclosure summary={logWords.catchUp} quiet>
           <BackLog />
         </Disclosure>
-        <LogMowing
-          onLogged={(id) => {
-            setChosen(id);
-            setLooks((now) => now + 1);
-          }}
-        />
+        <Log onLogged={onLogged} />
       </section>
-      <PlanSection looks={looks} />
+      <Plan looks={looks} />
       <Imagined />
       <div className="two-columns">
-        <Notices onLayHere={open.length > 0 && !isHeld ? layHere : null} />
+        <Said onLayHere={open.length > 0 && !isHeld ? layHere : null} />
         <div className="section">
           <section className="section" aria-labelledby="in-hand">
             <div className="section-head">
@@ -104,8 +115,8 @@ export function ThisWeek() {
           </section>
         </div>
       </div>
-      <Water />
-      <PastMowings />
+      <Watering />
+      <Past />
     </div>
   );
 }
@@ -113,8 +124,7 @@ export function ThisWeek() {
 /** Says what the days ahead rest on, wherever part of the season was measured by nobody. */
 function Imagined() {
   const garden = useGarden();
-  const bedResults = useMowings((state) => state.bedResults);
-  const [one] = Object.values(bedResults);
+  const one = useMowings((state) => Object.values(state.bedResults)[0]);
   if (!one) return null;
   const untilToday = one.season.kind.slice(0, one.season.today - one.season.firstDay + 1);
   const past = imaginedShare(untilToday);
@@ -145,7 +155,7 @@ function GoOn({ onGone }: { readonly onGone: (before: WeekBefore) => void }) {
   const announce = useAnnounce();
   const shown = useShown();
   const today = useToday();
-  const bedResults = useMowings((state) => state.bedResults);
+  const store = useMowingsStore();
   const { year } = partsFromDay(today);
   const [refused, setRefused] = useState<string | null>(null);
   if (garden.weather.bundledRecord === null) return null;
@@ -156,6 +166,7 @@ function GoOn({ onGone }: { readonly onGone: (before: WeekBefore) => void }) {
         className="button"
         onClick={() => {
           const now = textFromDay(today);
+          const { bedResults } = store.getState();
           void goOnAWeek().then(
             (result) => {
               setRefused(result.ok ? null : editFailureSentence(result.error));
