@@ -69,6 +69,26 @@ function growthOfWeeksAhead(
   );
 }
 
+/** Logged mowings of a lawn between two days, both included, each as what grew a week. */
+export function lawnCuts(
+  garden: Garden,
+  lawnId: string,
+  from: DayNumber,
+  to: DayNumber,
+): readonly LawnCut[] {
+  const rounds = lawnRounds(garden, lawnId, from, to);
+  return rounds.map((round, at): LawnCut => {
+    const before = rounds[at - 1];
+    const { median, spread } = sumOf([round], 'dry');
+    return {
+      from: before ? before.day + 1 : null,
+      day: round.day,
+      dryKilograms: likelyAround(median, spread),
+      aWeek: before ? (median * 7) / (round.day - before.day) : null,
+    };
+  });
+}
+
 /**
  * The yield curve of a lawn in the season that holds `today`, and its logged mowings beside it. A mowing is told as
  * what grew in a week of the days since the one before, so that it can be held against the curve
@@ -97,7 +117,6 @@ export function lawnCurve(garden: Garden, lawnId: string, today: DayNumber): Law
       ? { low: typical / side(of(growth.low)), typical, high: typical * side(of(growth.high)) }
       : { low: 0, typical: 0, high: of(growth.high) };
   };
-  const rounds = lawnRounds(garden, lawnId, first, today);
   return {
     outlook,
     lastDay,
@@ -113,15 +132,6 @@ export function lawnCurve(garden: Garden, lawnId: string, today: DayNumber): Law
           };
       return { from, expected: likely, usual: likely.typical / outlook.ratio.typical };
     }),
-    cuts: rounds.map((round, at): LawnCut => {
-      const before = rounds[at - 1];
-      const { median, spread } = sumOf([round], 'dry');
-      return {
-        from: before ? before.day + 1 : null,
-        day: round.day,
-        dryKilograms: likelyAround(median, spread),
-        aWeek: before ? (median * 7) / (round.day - before.day) : null,
-      };
-    }),
+    cuts: lawnCuts(garden, lawnId, first, today),
   };
 }

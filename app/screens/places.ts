@@ -11,6 +11,10 @@ export const gardenPage = onDemand(
   'Garden',
   async () => (await import('./garden/GardenPage')).GardenPage,
 );
+export const seasonPlace = onDemand(
+  'Season',
+  async () => (await import('./season/SeasonPlace')).SeasonPlace,
+);
 export const lawnPage = onDemand('Lawn', async () => (await import('./lawn/LawnPage')).LawnPage);
 export const tables = onDemand('Tables', async () => (await import('./tables/Tables')).Tables);
 export const findDialog = onDemand('', async () => (await import('./find/FindDialog')).FindDialog);
@@ -34,6 +38,7 @@ const parts = [
   beds,
   bedPage,
   gardenPage,
+  seasonPlace,
   lawnPage,
   tables,
   guideDialog,

@@ -132,16 +132,18 @@ function settled(from: Element): Element {
 }
 
 /**
- * Drawings of the page as a file of their own, side by side: every colour, line and letter resolved
+ * Drawings of the page as a file of their own, side by side or one below the other: every colour, line and letter resolved
  * to what is seen now, on its ground, with a title for whoever cannot see it.
  *
- * @param drawings at least one; all of one height
+ * @param drawings at least one; all of one height where they go side by side. Below each other each
+ *   stands under its `data-name`, where it has one
  * @param fontFaces rules that bring the letters along, see `fontFaces`; '' leaves them to the reader's computer
  */
 export function svgFileOf(
   drawings: readonly SVGSVGElement[],
   title: string,
   fontFaces = '',
+  arranged: 'beside' | 'below' = 'beside',
 ): SvgFile {
   const make = (name: string, text: string | null = null) => {
     const element = document.createElementNS(namespace, name);
@@ -149,8 +151,13 @@ export function svgFileOf(
     return element;
   };
   const sizes = drawings.map((drawing) => drawing.viewBox.baseVal);
-  const width = sizes.reduce((sum, size) => sum + size.width, gap * (drawings.length - 1));
-  const height = headRoom + sizes.reduce((most, size) => Math.max(most, size.height), 0);
+  const isBelow = arranged === 'below';
+  const most = (side: 'width' | 'height') =>
+    sizes.reduce((largest, size) => Math.max(largest, size[side]), 0);
+  const sum = (side: 'width' | 'height') =>
+    sizes.reduce((all, size) => all + size[side], gap * (drawings.length - 1));
+  const width = isBelow ? most('width') : sum('width');
+  const height = headRoom + (isBelow ? sum('height') : most('height'));
   const whole = make('svg');
   whole.setAttribute('viewBox', `0 0 ${width} ${height}`);
   whole.setAttribute('width', String(width));
@@ -179,16 +186,26 @@ export function svgFileOf(
   elsewhere.append(...servers(drawings).map(settled));
   if (elsewhere.childElementCount > 0) whole.append(elsewhere);
   let x = 0;
+  let y = headRoom;
   for (const [index, drawing] of drawings.entries()) {
     const copy = settled(drawing);
     for (const name of ['aria-hidden', 'focusable', 'role']) copy.removeAttribute(name);
     const size = sizes[index];
     copy.setAttribute('x', String(x));
-    copy.setAttribute('y', String(headRoom));
+    copy.setAttribute('y', String(y));
     copy.setAttribute('width', String(size?.width ?? 0));
     copy.setAttribute('height', String(size?.height ?? 0));
     whole.append(copy);
-    x += (size?.width ?? 0) + gap;
+    const ownName = drawing.dataset['name'];
+    copy.removeAttribute('data-name');
+    if (isBelow && ownName !== undefined) {
+      const label = make('text', ownName);
+      const place = { ...said, y: String(y - 8), 'font-size': '15px' };
+      for (const [name, value] of Object.entries(place)) label.setAttribute(name, value);
+      whole.append(label);
+    }
+    if (isBelow) y += (size?.height ?? 0) + gap;
+    else x += (size?.width ?? 0) + gap;
   }
   return {
     text: `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(whole)}\n`,

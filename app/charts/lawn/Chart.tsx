@@ -11,6 +11,7 @@ import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
 import { useWidth } from '../useWidth';
 import { lawnGeometry, type LawnChartData } from './geometry';
+import { LawnMarks } from './LawnMarks';
 
 export interface LawnChartProps extends LawnChartData {
   readonly name: string;
@@ -72,35 +73,7 @@ export function LawnChart(props: LawnChartProps) {
           <text className="chart-title-small" x={left} y={14}>
             {unit.aWeek}
           </text>
-          {drawing.ticks.map(({ value, y }) => (
-            <g key={value}>
-              <path className="chart-grid" d={`M${left} ${y} H${right}`} />
-              <text className="chart-number chart-number-left" x={left - 8} y={y} dy="0.35em">
-                {value}
-              </text>
-            </g>
-          ))}
-          <path className="lawn-band" d={drawing.band} />
-          {drawing.blades.map(({ path, isAhead, from }) => (
-            <path
-              key={from}
-              className={isAhead ? 'lawn-blade lawn-blade-ahead' : 'lawn-blade'}
-              d={path}
-            />
-          ))}
-          <path className="lawn-usual" d={drawing.usual} />
-          {drawing.cuts.map((cut) => (
-            <g key={cut.day}>
-              <path
-                className="lawn-cut-side"
-                d={`M${cut.x} ${cut.y} V${floor} M${cut.x + cut.width} ${cut.y} V${floor}`}
-              />
-              <path className="lawn-cut" d={`M${cut.x} ${cut.y} h${cut.width}`} />
-            </g>
-          ))}
-          {drawing.marks.map(({ x, day }) => (
-            <path key={day} className="lawn-cut" d={`M${x - 5} ${floor - 10} l5 8 l5 -8`} />
-          ))}
+          <LawnMarks drawing={drawing} />
           <path className="chart-axis" d={`M${left} ${floor} H${right}`} />
           <path className="lawn-today" d={`M${todayX} ${top - 8} V${floor}`} />
           <text className="chart-label chart-label-strong lawn-today-word" x={todayX + 4} y={top}>

@@ -54,8 +54,19 @@ export interface LawnGeometry {
   readonly y: (value: number) => number;
 }
 
-const margin = { left: 44, right: 16, top: 26, bottom: 30 } as const;
-const height = 230;
+/** Where the days and the growth lie in a drawing [px]. */
+export interface LawnFrame {
+  readonly height: number;
+  readonly left: number;
+  /** from the right edge */
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** about how many numbers stand at the left */
+  readonly ticks: number;
+}
+
+const alone: LawnFrame = { height: 230, left: 44, right: 16, top: 26, bottom: 30, ticks: 4 };
 const week = 7;
 
 /** A blade that leans a little, now to one side, now to the other, its tip at the value. */
@@ -67,19 +78,22 @@ const blade = (x: number, floor: number, tip: number, half: number, lean: number
  * Places of the yield chart: days run from left to right, growth of a week upwards. Pure, so that
  * every length can be held against the data.
  */
-export function lawnGeometry(data: LawnChartData, width: number): LawnGeometry {
-  const left = margin.left;
-  const right = width - margin.right;
-  const floor = height - margin.bottom;
-  const { top } = margin;
+export function lawnGeometry(
+  data: LawnChartData,
+  width: number,
+  frame: LawnFrame = alone,
+): LawnGeometry {
+  const { left, top, height } = frame;
+  const right = width - frame.right;
+  const floor = height - frame.bottom;
   const highest = Math.max(
     ...data.weeks.map(({ high, usual }) => Math.max(high, usual)),
     ...data.cuts.map(({ aWeek }) => aWeek ?? 0),
     1e-9,
   );
-  const y = scaleLinear([0, highest], [floor, top]).nice(4);
+  const y = scaleLinear([0, highest], [floor, top]).nice(frame.ticks);
   const x = scaleLinear([data.firstDay, data.lastDay + 1], [left, right]);
-  const half = Math.max(1, ((right - left) / data.weeks.length) * 0.36);
+  const half = Math.max(1, ((right - left) / Math.max(1, data.weeks.length)) * 0.36);
   const middle = (from: DayNumber): number => x(Math.min(from + week / 2, data.lastDay + 1));
   const along = (of: (one: LawnChartData['weeks'][number]) => number): string =>
     data.weeks.map((one) => `${middle(one.from)} ${y(of(one))}`).join(' L');
@@ -95,7 +109,7 @@ export function lawnGeometry(data: LawnChartData, width: number): LawnGeometry {
     floor,
     top,
     todayX: x(data.today + 1),
-    ticks: y.ticks(4).map((value) => ({ value, y: y(value) })),
+    ticks: y.ticks(frame.ticks).map((value) => ({ value, y: y(value) })),
     blades: data.weeks.map(({ from, typical }, at) => ({
       path: blade(middle(from), floor, y(typical), half, half * (at % 2 === 0 ? 0.5 : -0.5)),
       isAhead: from > data.today,

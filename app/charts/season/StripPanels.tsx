@@ -94,49 +94,60 @@ export function PlantingRows(props: {
         </text>
       )}
       {props.bars.map((bar) => (
-        <g key={bar.id}>
-          <path
-            className="chart-stem"
-            d={`M${bar.x} ${bar.bottom - stemLift} H${bar.x + bar.width}`}
-          />
-          {bar.leaves.map((leaf) => (
-            <path
-              key={leaf.x}
-              className="chart-leaf"
-              d={leafPath(leaf.length, leaf.isUp)}
-              transform={`translate(${leaf.x} ${bar.bottom - stemLift})`}
-            />
-          ))}
-          <text
-            className="chart-label chart-label-strong chart-on-plot"
-            x={bar.nameX}
-            y={bar.top + 9}
-            dy="0.35em"
-          >
-            {bar.name}
-          </text>
-          {bar.marks.map((mark) => (
-            <g key={mark.stage}>
-              <path
-                className={`chart-stage ${stageShapes[mark.stage].isSolid ? 'chart-stage-solid' : ''}`}
-                d={stageShapes[mark.stage].d}
-                transform={`translate(${mark.x} ${bar.bottom - stemLift})`}
-              />
-              {mark.word !== null && (
-                <text
-                  className="chart-label chart-on-plot"
-                  x={mark.x + 4}
-                  y={bar.top + 9}
-                  dy="0.35em"
-                >
-                  {mark.word}
-                </text>
-              )}
-            </g>
-          ))}
+        <PlantingStem key={bar.id} bar={bar} />
+      ))}
+    </g>
+  );
+}
+
+/** One planting: stem and leaves over its days, its name, and a mark where each stage begins. */
+export function PlantingStem({ bar }: { readonly bar: PlantingBar }) {
+  return (
+    <g>
+      <path className="chart-stem" d={`M${bar.x} ${bar.bottom - stemLift} H${bar.x + bar.width}`} />
+      {bar.leaves.map((leaf) => (
+        <path
+          key={leaf.x}
+          className="chart-leaf"
+          d={leafPath(leaf.length, leaf.isUp)}
+          transform={`translate(${leaf.x} ${bar.bottom - stemLift})`}
+        />
+      ))}
+      <text
+        className="chart-label chart-label-strong chart-on-plot"
+        x={bar.nameX}
+        y={bar.top + 9}
+        dy="0.35em"
+      >
+        {bar.name}
+      </text>
+      {bar.marks.map((mark) => (
+        <g key={mark.stage}>
+          <StageShape stage={mark.stage} x={mark.x} y={bar.bottom - stemLift} />
+          {mark.word !== null && (
+            <text className="chart-label chart-on-plot" x={mark.x + 4} y={bar.top + 9} dy="0.35em">
+              {mark.word}
+            </text>
+          )}
         </g>
       ))}
     </g>
+  );
+}
+
+/** A seed, a flower, a fruit or a cut at a place of a drawing. */
+export function StageShape(props: {
+  readonly stage: Stage;
+  readonly x: number;
+  readonly y: number;
+}) {
+  const { d, isSolid } = stageShapes[props.stage];
+  return (
+    <path
+      className={`chart-stage ${isSolid ? 'chart-stage-solid' : ''}`}
+      d={d}
+      transform={`translate(${props.x} ${props.y})`}
+    />
   );
 }
 

@@ -269,9 +269,9 @@ function likelyShape(
 
 /** The days of the view that are imagined, as stretches in px. */
 export function imaginedStretches(
-  result: SeasonResult,
-  series: SeasonSeries,
-  layout: SeasonLayout,
+  result: Pick<SeasonResult, 'kind' | 'firstDay'>,
+  series: Pick<SeasonSeries, 'span'>,
+  layout: Pick<SeasonLayout, 'x'>,
 ): readonly Stretch[] {
   const stretches: Stretch[] = [];
   const imagined = dayKinds.indexOf('imagined');

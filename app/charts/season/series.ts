@@ -32,6 +32,20 @@ export interface SeasonSeries {
 const depthCentimetres = 30;
 
 /**
+ * What is ready in 0-30 cm at each edge of the days of a span: the morning of the first, then every
+ * evening. g N/m2 of bed; the days must be days of the run.
+ */
+export function readyTopOf(
+  result: Pick<SeasonResult, 'firstDay' | 'pools' | 'start'>,
+  span: DaySpan,
+): Float64Array {
+  const first = span.from - result.firstDay;
+  return Float64Array.from({ length: span.to - span.from + 2 }, (_value, edge) =>
+    first + edge === 0 ? result.start.mineralTop : (result.pools.mineralTop[first + edge - 1] ?? 0),
+  );
+}
+
+/**
  * Adds a bed's supply, demand and losses up over the days shown.
  *
  * @param span days of the run, both included; throws RangeError otherwise
@@ -73,9 +87,7 @@ export function seasonSeries(
     for (let edge = 0; edge <= count; edge += 1)
       all[edge] = (all[edge] ?? 0) + (band.grams[edge] ?? 0);
 
-  const readyTop = Float64Array.from({ length: count + 1 }, (_value, edge) =>
-    pool('mineralTop', first + edge - 1),
-  );
+  const readyTop = readyTopOf(result, span);
   const covers = result.plantings.filter(({ id }) => coverCrops.includes(id));
   const crops = result.plantings.filter(({ id }) => !coverCrops.includes(id));
   const inCovers = (index: number): number =>

@@ -151,11 +151,17 @@ const stageWords: Readonly<Record<Stage, string>> = {
   cleared: 'cleared',
 };
 
+type PlantingRun = Pick<PlantingResult, 'id' | 'startDay' | 'clearingDay'>;
+interface PlantingsWithRuns {
+  readonly plantings: readonly PlantingOnChart[];
+  readonly result: { readonly plantings: readonly PlantingRun[] };
+}
+
 /** The plantings that stand on some day of the view, each with its run: one row each. */
 export const plantingsInView = (
-  data: Pick<SeasonChartData, 'plantings' | 'result'>,
+  data: PlantingsWithRuns,
   span: DaySpan,
-): readonly { readonly planting: PlantingOnChart; readonly run: PlantingResult }[] =>
+): readonly { readonly planting: PlantingOnChart; readonly run: PlantingRun }[] =>
   data.plantings.flatMap((planting) => {
     const run = data.result.plantings.find((candidate) => candidate.id === planting.id);
     const stands =
@@ -167,9 +173,9 @@ export const plantingsInView = (
 
 /** Each planting as a bar over its days in the ground, with its stages where the words have room. */
 export function plantingBars(
-  data: Pick<SeasonChartData, 'plantings' | 'result'>,
+  data: PlantingsWithRuns,
   span: DaySpan,
-  layout: SeasonLayout,
+  layout: Pick<SeasonLayout, 'x' | 'width' | 'plantings'>,
 ): readonly PlantingBar[] {
   return plantingsInView(data, span).flatMap(({ planting, run }, index) => {
     const row = layout.plantings[index];
@@ -214,7 +220,7 @@ const leafLengths = { first: 3, full: 8 } as const;
 function leavesAlong(
   { startDay }: Pick<PlantingResult, 'startDay'>,
   end: DayNumber,
-  layout: SeasonLayout,
+  layout: Pick<SeasonLayout, 'x'>,
 ): readonly Leaf[] {
   const from = layout.x(startDay);
   const to = layout.x(end);

@@ -7,7 +7,7 @@ import { Dialogs } from './Dialogs';
 import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
-import { bedPage, beds, bringPlaces, gardenPage, lawnPage, tables, tour } from '../places';
+import { bedPage, beds, bringPlaces, gardenPage, lawnPage, seasonPlace, tables, tour } from '../places';
 import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';
@@ -64,6 +64,8 @@ export function Frame() {
           <DeskProvider key={openings}>
             {place === 'garden' ? (
               <gardenPage.Part />
+            ) : place === 'season' ? (
+              <seasonPlace.Part />
             ) : place === 'lawn' ? (
               <lawnPage.Part />
             ) : place === 'tables' ? (

@@ -9,6 +9,7 @@ export const placesNow: readonly {
 }[] = [
   { place: 'this week', words: 'This week', icon: 'barrow' },
   { place: 'beds', words: 'Beds', icon: 'bed' },
+  { place: 'season', words: 'Season', icon: 'season' },
   { place: 'lawn', words: 'Lawn', icon: 'lawn' },
   { place: 'tables', words: 'Tables', icon: 'packet' },
   { place: 'garden', words: 'Garden', icon: 'garden' },

@@ -39,6 +39,8 @@ export function TakeAway(props: {
   readonly name: string;
   /** asked for when it is wanted */
   readonly table: () => TableData;
+  /** its drawings go one below the other, each under its own name */
+  readonly isStacked?: boolean;
   readonly children: ReactNode;
 }) {
   const id = useId();
@@ -102,6 +104,7 @@ export function TakeAway(props: {
           drawings,
           takenTitle(props.name, shown.day(today)),
           await fontFaces(drawings),
+          props.isStacked ? 'below' : 'beside',
         );
         return kind === 'png' ? pngOf(svg) : new Blob([svg.text], { type: 'image/svg+xml' });
       };

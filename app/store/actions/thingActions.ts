@@ -97,8 +97,13 @@ export function thingActions(tools: ActionTools): ThingActions {
     const found = thingOf(tools, list, id);
     if (!found.ok) return found;
     const name = nameOf(found.value.garden, list, found.value.thing);
-    const recipe = (garden: Garden): void =>
+    const recipe = (garden: Garden): void => {
       changeIn(garden, list, id, changes as Partial<ThingOf<List>>);
+      // its picks go where a planting goes
+      if (list === 'plantings' && 'bedId' in changes && typeof changes.bedId === 'string')
+        for (const event of garden.events)
+          if (event.kind === 'harvest' && event.plantingId === id) event.bedId = changes.bedId;
+    };
     return editFor(tools, stepNames.change(name), recipe, null, gesture);
   };
 

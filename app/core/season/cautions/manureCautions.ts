@@ -2,6 +2,7 @@ import type { LayerInput } from '../input';
 import { type Limits, weigh } from '../limits';
 import { seasonFirstDay } from '../seasonAccount';
 import type { Caution } from '../verdict';
+import { groundTaken } from './crowded';
 import type { CautionFacts, Run } from './facts';
 import { factCaution, makeCaution } from './makeCaution';
 
@@ -77,13 +78,7 @@ export function compostCautions(
 /** Plantings as they stand: too much of the bed promised, or still there after their time. */
 export function plantingCautions(run: Run, limits: Limits): Caution[] {
   const { input } = run;
-  const standing = input.plantings.filter(
-    (planting) =>
-      planting.startDay <= input.today &&
-      (planting.clearingDay === null || planting.clearingDay > input.today),
-  );
-  const share = standing.reduce((sum, planting) => sum + planting.share, 0);
-  const weighed = weigh(share, limits.lines['share of the bed']);
+  const { standing, share, weighed } = groundTaken(input.plantings, input.today, limits);
   const cautions: Caution[] = weighed
     ? [
         makeCaution('share over one', weighed.weight, 'share of the bed', {

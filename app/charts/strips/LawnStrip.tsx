@@ -1,0 +1,47 @@
+import { lawnGeometry, type LawnChartData } from '../lawn/geometry';
+import { LawnMarks } from '../lawn/LawnMarks';
+import type { CalendarStretch } from '../season/calendar';
+import { StripBackdrop } from './StripBackdrop';
+import type { Stretch } from '../season/geometry';
+import type { StripLayout } from './layout';
+
+const heights = { height: 84, top: 8, bottom: 6, ticks: 2 } as const;
+
+/** What a lawn should give week by week and what was mown of it, on the same days as the beds. */
+export function LawnStrip(props: {
+  readonly name: string;
+  readonly data: LawnChartData;
+  readonly layout: StripLayout;
+  readonly months: readonly CalendarStretch[];
+  readonly imagined: readonly Stretch[];
+  readonly todayX: number | null;
+  readonly weaves: string;
+}) {
+  const { layout, data } = props;
+  const frame = { ...heights, left: layout.left, right: layout.width - layout.right };
+  const drawing = lawnGeometry(data, layout.width, frame);
+  return (
+    <svg
+      className="chart-drawing"
+      data-name={props.name}
+      viewBox={`0 0 ${layout.width} ${drawing.height}`}
+      width={layout.width}
+      height={drawing.height}
+      aria-hidden="true"
+      focusable="false"
+    >
+      <StripBackdrop
+        layout={layout}
+        months={props.months}
+        imagined={props.imagined}
+        weaves={props.weaves}
+        bottom={drawing.floor}
+      />
+      <LawnMarks drawing={drawing} />
+      <path className="chart-base" d={`M${drawing.left} ${drawing.floor} H${drawing.right}`} />
+      {props.todayX !== null && (
+        <path className="chart-today" d={`M${props.todayX} 0 V${drawing.floor}`} />
+      )}
+    </svg>
+  );
+}

@@ -1,0 +1,294 @@
+import {
+  type KeyboardEvent,
+  type PointerEvent,
+  type ReactNode,
+  useEffect,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import type { DayNumber } from '../../core/days';
+import { dayKinds } from '../../core/season/input';
+import { dayFull } from '../../words/chartFormat';
+import type { ChartUnits } from '../../words/chartUnits';
+import { dayKindWords } from '../../words/seasonChart';
+import {
+  bedsOnDay,
+  movedBack,
+  movingHint,
+  movingWords,
+  scaleWords,
+  seasonPlaceWords as words,
+  type PlantingPart,
+} from '../../words/seasonPlaceWords';
+import { calendarStretches, type CalendarStretch } from '../season/calendar';
+import type { DaySpan } from '../season/data';
+import { imaginedStretches, type Stretch } from '../season/geometry';
+import { useWidth } from '../useWidth';
+import type { BedStrip, StripPlanting } from './data';
+import { DayAxis } from './DayAxis';
+import { bedStripGeometry, readyOn } from './geometry';
+import { mostAtFullHeight, stripLayout, stripScale, type StripLayout } from './layout';
+import { StripKey } from './StripKey';
+import { StripRow } from './StripRow';
+import { StripsTables } from './StripsTables';
+import { usePlantingMove } from './usePlantingMove';
+
+export interface StripsChartProps {
+  readonly span: DaySpan;
+  readonly today: DayNumber;
+  /** those that are shown */
+  readonly beds: readonly BedStrip[];
+  /** all there are: one scale, whatever is shown */
+  readonly allBeds: readonly BedStrip[];
+  readonly units: ChartUnits;
+  readonly selected: string | null;
+  readonly onSelect: (plantingId: string | null) => void;
+  readonly onOpenBed: (bedId: string) => void;
+  /** a planting as it would stand after a move */
+  readonly moved: (plantingId: string, part: PlantingPart, by: number) => StripPlanting | null;
+  /** a move that is meant */
+  readonly onMove: (plantingId: string, part: PlantingPart, by: number) => void;
+  readonly stateOf: (bedId: string) => ReactNode;
+  readonly troublesOf: (bed: BedStrip, isFolded: boolean) => ReactNode;
+  readonly fieldsOf: (plantingId: string) => ReactNode;
+  /** what stands below the beds on the same days */
+  readonly below: (days: StripDays) => ReactNode;
+}
+
+/** The days as they are drawn, for what stands on the same ones. */
+export interface StripDays {
+  readonly layout: StripLayout;
+  readonly months: readonly CalendarStretch[];
+  readonly imagined: readonly Stretch[];
+  readonly todayX: number | null;
+  readonly weaves: string;
+}
+
+/**
+ * The season of all beds on one line of days: soil as thick as the nitrogen ready in it, what
+ * stands and lies on it, and what does not go together. A day is chosen on the axis or by the
+ * pointer; plantings are pressed for their fields, dragged, or moved by key.
+ */
+export function StripsChart(props: StripsChartProps) {
+  const { span, today, beds, allBeds, units, selected } = props;
+  const id = useId();
+  const box = useRef<HTMLDivElement>(null);
+  const width = useWidth(box, 900);
+  const [wantedDay, setDay] = useState<DayNumber>(today);
+  const [isTable, showTable] = useState(false);
+  const [focused, setFocused] = useState<string | null>(null);
+  const [spoken, speak] = useState('');
+  const day = Math.max(span.from, Math.min(span.to, wantedDay));
+
+  const isCompact = allBeds.length > mostAtFullHeight;
+  const layout = useMemo(() => stripLayout(width, span, isCompact), [width, span, isCompact]);
+  const scale = useMemo(
+    () => stripScale(allBeds, span, units.nitrogen, isCompact),
+    [allBeds, span, units, isCompact],
+  );
+  const months = useMemo(
+    () => calendarStretches('season', span, units, layout.x(1) - layout.x(0)),
+    [layout, span, units],
+  );
+  const moving = usePlantingMove(
+    layout.x(1) - layout.x(0),
+    ({ plantingId, part, by }) => props.onMove(plantingId, part, by),
+    () => speak(movedBack),
+  );
+  const { move } = moving;
+  const shown = useMemo(() => {
+    const after = move && props.moved(move.plantingId, move.part, move.by);
+    if (!after) return beds;
+    return beds.map((bed) =>
+      bed.plantings.some((planting) => planting.id === after.id)
+        ? {
+            ...bed,
+            plantings: bed.plantings.map((planting) =>
+              planting.id === after.id ? after : planting,
+            ),
+          }
+        : bed,
+    );
+    // eslint-disable-next-line react-hooks/exhaustive-deps -- what a move comes to follows from the beds
+  }, [beds, move]);
+  const geometries = useGeometries(shown, layout, scale);
+  const order = geometries.flatMap(({ places }) => places.map(({ planting }) => planting));
+  const current = order.some((planting) => planting.id === focused)
+    ? focused
+    : (order[0]?.id ?? null);
+
+  const movedNow = move && order.find((planting) => planting.id === move.plantingId);
+  const movedWords = movedNow && move ? movingWords(move.part, movedNow, units) : '';
+  useEffect(() => {
+    if (movedWords !== '') speak(`${movedWords}. ${movingHint}`);
+  }, [movedWords]);
+
+  const run = allBeds.find((bed) => bed.run !== null)?.run ?? null;
+  const at = run ? day - run.firstDay : -1;
+  const kind = run && at >= 0 && at < run.days ? (dayKinds[run.kind[at] ?? 0] ?? null) : null;
+  const imagined = useMemo(() => {
+    const known = run && {
+      from: Math.max(span.from, run.firstDay),
+      to: Math.min(span.to, run.firstDay + run.days - 1),
+    };
+    return run && known && known.from <= known.to
+      ? imaginedStretches(run, { span: known }, layout)
+      : [];
+  }, [run, span, layout]);
+  const isTodayIn = today >= span.from && today <= span.to;
+  const days: StripDays = {
+    layout,
+    months,
+    imagined,
+    todayX: isTodayIn ? layout.x(today + 0.5) : null,
+    weaves: id,
+  };
+
+  const choose = (wanted: DayNumber, how: 'key' | 'pointer') => {
+    setDay(wanted);
+    if (how === 'key')
+      speak(
+        bedsOnDay(
+          beds.map((bed) => ({ name: bed.name, grams: readyOn(bed, wanted) })),
+          units,
+        ),
+      );
+  };
+  const onPointer = (event: PointerEvent<HTMLElement>) => {
+    if (moving.move) return;
+    const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
+    if (px >= layout.left && px <= layout.right) setDay(layout.dayAt(px));
+  };
+  const focusOn = (plantingId: string | undefined) => {
+    if (plantingId !== undefined)
+      box.current
+        ?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(plantingId)}"]`)
+        ?.focus();
+  };
+  const onKey = (event: KeyboardEvent, plantingId: string) => {
+    if (moving.onKey(event, plantingId, 'whole')) return;
+    const place = order.findIndex((planting) => planting.id === plantingId);
+    const next = {
+      ArrowUp: place - 1,
+      ArrowDown: place + 1,
+      Home: 0,
+      End: order.length - 1,
+    }[event.key];
+    if (next === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    focusOn(order[Math.max(0, Math.min(order.length - 1, next))]?.id);
+  };
+
+  return (
+    <figure className="chart strips" aria-labelledby={`${id}-name`}>
+      <figcaption className="only-heard">
+        <h2 id={`${id}-name`}>{words.chart}</h2>
+      </figcaption>
+      <p className="chart-reading">
+        <strong>{dayFull(day, units)}</strong>
+        {kind !== null && `, ${dayKindWords[kind]}`}. {scaleWords(units)}.
+      </p>
+      <p className="only-heard" aria-live="polite">
+        {spoken}
+      </p>
+      <div className="strip-box" ref={box}>
+        <DayAxis
+          layout={layout}
+          months={months}
+          imagined={imagined}
+          today={isTodayIn ? today : null}
+          day={day}
+          units={units}
+          weaves={id}
+          onDay={choose}
+        />
+        {/* oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- the axis above chooses the day for whoever has no pointer */}
+        <div className="strip-rows" onPointerMove={onPointer} onPointerDown={onPointer}>
+          <ul className="plain-list">
+            {shown.map((bed, index) => {
+              const geometry = geometries[index];
+              if (!geometry) return null;
+              return (
+                <StripRow
+                  key={bed.bedId}
+                  bed={bed}
+                  geometry={geometry}
+                  {...days}
+                  scale={scale}
+                  day={day}
+                  units={units}
+                  current={current}
+                  selected={selected}
+                  moving={moving}
+                  onFocusPlanting={setFocused}
+                  onKey={onKey}
+                  onSelect={(plantingId) =>
+                    props.onSelect(plantingId === selected ? null : plantingId)
+                  }
+                  onOpenBed={props.onOpenBed}
+                  state={props.stateOf(bed.bedId)}
+                  troubles={props.troublesOf(bed, isCompact)}
+                  fields={
+                    geometry.places.some(({ planting }) => planting.id === selected) &&
+                    selected !== null
+                      ? props.fieldsOf(selected)
+                      : null
+                  }
+                />
+              );
+            })}
+          </ul>
+          {props.below(days)}
+          <span
+            className="strip-cross"
+            aria-hidden="true"
+            style={{
+              insetInlineStart: layout.x(day),
+              inlineSize: Math.max(1, layout.x(1) - layout.x(0)),
+            }}
+          />
+        </div>
+      </div>
+      <StripKey weaves={id} />
+      <div className="chart-tools">
+        <button
+          type="button"
+          className="button-small"
+          aria-expanded={isTable}
+          aria-controls={`${id}-table`}
+          onClick={() => showTable(!isTable)}
+        >
+          {isTable ? words.hideTable : words.table}
+        </button>
+      </div>
+      {isTable && (
+        <StripsTables id={`${id}-table`} beds={beds} span={span} day={day} units={units} />
+      )}
+    </figure>
+  );
+}
+
+/** The geometry of every bed shown; one that is as it was is not reckoned again. */
+function useGeometries(
+  beds: readonly BedStrip[],
+  layout: StripLayout,
+  scale: ReturnType<typeof stripScale>,
+) {
+  const kept = useRef({
+    layout,
+    scale,
+    of: new WeakMap<BedStrip, ReturnType<typeof bedStripGeometry>>(),
+  });
+  return useMemo(() => {
+    if (kept.current.layout !== layout || kept.current.scale !== scale)
+      kept.current = { layout, scale, of: new WeakMap() };
+    const { of } = kept.current;
+    return beds.map((bed) => {
+      const known = of.get(bed) ?? bedStripGeometry(bed, layout, scale);
+      of.set(bed, known);
+      return known;
+    });
+  }, [beds, layout, scale]);
+}

@@ -1,0 +1,46 @@
+import type { DayNumber } from '../../core/days';
+import type { CrowdedSpell } from '../../core/season/cautions/crowded';
+import type { SeasonResult } from '../../core/season/result';
+import type { Weight } from '../../core/season/verdict';
+import type { LayerOnChart } from '../season/data';
+
+/** A planting by its days; some of them are typed, the others come from the crop. */
+export interface StripPlanting {
+  readonly id: string;
+  readonly name: string;
+  readonly sown: boolean;
+  readonly share: number;
+  readonly start: DayNumber;
+  readonly flower: DayNumber | null;
+  readonly pick: DayNumber | null;
+  /** day it leaves the bed; null: nobody says */
+  readonly end: DayNumber | null;
+  readonly isEndTyped: boolean;
+}
+
+/** Something that does not go together, at the day where it shows. */
+export interface StripTrouble {
+  readonly id: string;
+  readonly day: DayNumber;
+  readonly weight: Weight;
+  readonly says: string;
+}
+
+/** What a run tells a strip. */
+export type StripRun = Pick<
+  SeasonResult,
+  'firstDay' | 'days' | 'today' | 'kind' | 'pools' | 'start'
+>;
+
+/** One bed of the season: plain data, no store. */
+export interface BedStrip {
+  readonly bedId: string;
+  readonly name: string;
+  /** null: its sums have not come yet */
+  readonly run: StripRun | null;
+  readonly bulkDensityKgPerL: number;
+  readonly plantings: readonly StripPlanting[];
+  readonly layers: readonly LayerOnChart[];
+  readonly crowded: readonly CrowdedSpell[];
+  readonly troubles: readonly StripTrouble[];
+}

@@ -1,0 +1,224 @@
+import { area } from 'd3-shape';
+import type { DayNumber } from '../../core/days';
+import { dayKinds } from '../../core/season/input';
+import type { DaySpan, LayerOnChart } from '../season/data';
+import type { Panel } from '../season/layout';
+import { readyTopOf } from '../season/series';
+import { plantingBars, type PlantingBar } from '../season/strips';
+import { textWidth } from '../textWidth';
+import type { BedStrip, StripPlanting, StripTrouble } from './data';
+import { knownSpan, type StripLayout, type StripScale } from './layout';
+
+/** A stretch of soil all of one kind: weather that was, or weather that is imagined. */
+export interface SoilPiece {
+  readonly isImagined: boolean;
+  readonly from: DayNumber;
+  readonly to: DayNumber;
+  /** closed outline */
+  readonly path: string;
+}
+
+export interface StripLayer {
+  readonly layer: LayerOnChart;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where a planting is pressed: its whole lane, at least as wide as a finger. */
+export interface PlantingPlace {
+  readonly planting: StripPlanting;
+  readonly x: number;
+  readonly width: number;
+  readonly top: number;
+  readonly height: number;
+  /** its two ends in px, where they lie in view */
+  readonly startX: number | null;
+  readonly endX: number | null;
+}
+
+export interface BedStripGeometry {
+  readonly height: number;
+  /** the surface of the soil; thickness is measured downwards from it */
+  readonly surface: number;
+  readonly soil: readonly SoilPiece[];
+  /** thickness in px at each edge of the days known: the morning of the first, then every evening */
+  readonly thickness: Float64Array;
+  readonly known: DaySpan | null;
+  readonly bars: readonly PlantingBar[];
+  readonly places: readonly PlantingPlace[];
+  readonly layers: readonly StripLayer[];
+  readonly crowded: readonly { readonly x: number; readonly width: number; readonly y: number }[];
+  readonly troubles: readonly (StripTrouble & { readonly x: number; readonly y: number })[];
+}
+
+/** a target of 24 px and the line between two */
+const laneHeights = { usual: 28, compact: 25 } as const;
+const troubleRow = 18;
+const between = 4;
+const leastTarget = 24;
+
+const inView = ({ start, end }: StripPlanting, span: DaySpan): boolean =>
+  start <= span.to && (end === null || end > span.from);
+
+/** Plantings in as few lanes as hold them side by side, each with room for its name. */
+function lanesOf(
+  plantings: readonly StripPlanting[],
+  layout: StripLayout,
+): readonly { readonly planting: StripPlanting; readonly lane: number }[] {
+  const free: number[] = [];
+  return plantings
+    .filter((planting) => inView(planting, layout.span))
+    .toSorted((one, other) => one.start - other.start || (one.id < other.id ? -1 : 1))
+    .map((planting) => {
+      const from = layout.x(Math.max(planting.start, layout.span.from));
+      const to = layout.x(Math.min(planting.end ?? layout.span.to + 1, layout.span.to + 1));
+      // a name too long for what is left is moved to the left of its start
+      const words = textWidth(planting.name, true) + 14;
+      const left = Math.max(0, Math.min(from, layout.width - words, layout.right - leastTarget));
+      const right = Math.max(to, left + words, from + leastTarget);
+      const fits = free.findIndex((until) => until <= left);
+      const lane = fits < 0 ? free.length : fits;
+      free[lane] = right + between;
+      return { planting, lane };
+    });
+}
+
+function soilPieces(
+  { run }: BedStrip,
+  known: DaySpan,
+  thickness: Float64Array,
+  surface: number,
+  layout: StripLayout,
+): readonly SoilPiece[] {
+  if (!run) return [];
+  const imagined = dayKinds.indexOf('imagined');
+  const isImagined = (day: DayNumber): boolean => run.kind[day - run.firstDay] === imagined;
+  const pieces: SoilPiece[] = [];
+  for (let from = known.from; from <= known.to;) {
+    let to = from;
+    while (to < known.to && isImagined(to + 1) === isImagined(from)) to += 1;
+    const first = from - known.from;
+    const edges = Array.from({ length: to - from + 2 }, (_value, index) => first + index);
+    pieces.push({
+      isImagined: isImagined(from),
+      from,
+      to,
+      path:
+        area<number>()
+          .x((edge) => layout.x(known.from + edge))
+          .y0(surface)
+          .y1((edge) => surface + (thickness[edge] ?? 0))(edges) ?? '',
+    });
+    from = to + 1;
+  }
+  return pieces;
+}
+
+/** The lanes of a bed that hold nothing but a word. */
+const leastLanes = 1;
+
+/**
+ * One bed as a cut through its season: plantings above, layers on the surface, and below it the
+ * soil, as thick as the nitrogen that lies ready in it. Pure, so that every length can be held
+ * against the data.
+ */
+export function bedStripGeometry(
+  bed: BedStrip,
+  layout: StripLayout,
+  scale: StripScale,
+): BedStripGeometry {
+  const { span } = layout;
+  const laneHeight = laneHeights[layout.isCompact ? 'compact' : 'usual'];
+  const crowded = bed.crowded.filter(({ from, to }) => from <= span.to && to >= span.from);
+  const troubles = bed.troubles.filter(({ day }) => day >= span.from && day <= span.to);
+  const top = crowded.length + troubles.length > 0 ? troubleRow : 2;
+  const laid = lanesOf(bed.plantings, layout);
+  const lanes = laid.reduce((most, { lane }) => Math.max(most, lane + 1), leastLanes);
+  const panels: readonly Panel[] = laid.map(({ lane }) => ({
+    top: top + lane * laneHeight,
+    bottom: top + (lane + 1) * laneHeight,
+  }));
+  const surface = top + lanes * laneHeight + scale.layerHeight;
+  const bars = plantingBars(
+    {
+      plantings: laid.map(({ planting }) => ({
+        id: planting.id,
+        name: planting.name,
+        sown: planting.sown,
+        flowerDay: planting.flower,
+        firstHarvestDay: planting.pick,
+      })),
+      result: {
+        plantings: laid.map(({ planting: { id, start, end } }) => ({
+          id,
+          startDay: start,
+          clearingDay: end,
+        })),
+      },
+    },
+    span,
+    { x: layout.x, width: layout.width, plantings: panels },
+  ).map((bar) => ({ ...bar, marks: bar.marks.map((mark) => ({ ...mark, word: null })) }));
+  const known = knownSpan(bed.run, span);
+  const thickness =
+    bed.run && known
+      ? readyTopOf(bed.run, known).map((grams) => grams * scale.pxPerGram)
+      : new Float64Array();
+  const within = (day: DayNumber): number | null =>
+    day >= span.from && day <= span.to + 1 ? layout.x(day) : null;
+  return {
+    height: surface + scale.soilHeight + 6,
+    surface,
+    known,
+    thickness,
+    soil: known ? soilPieces(bed, known, thickness, surface, layout) : [],
+    bars,
+    places: bars.flatMap((bar, index) => {
+      const planting = laid[index]?.planting;
+      if (!planting) return [];
+      const width = Math.max(leastTarget, bar.width);
+      return [
+        {
+          planting,
+          x: Math.min(bar.x, layout.width - width),
+          width,
+          top: bar.top,
+          height: bar.bottom - bar.top,
+          startX: within(planting.start),
+          endX: planting.end === null ? null : within(planting.end),
+        },
+      ];
+    }),
+    layers: bed.layers
+      .filter(({ day }) => day >= span.from && day <= span.to)
+      .map((layer) => {
+        const width = Math.max(4, Math.min(10, layout.x(1) - layout.x(0)));
+        const height =
+          layer.inSoil === true ? 7 : Math.max(2, layer.laidDepth * scale.pxPerMillimetre);
+        return {
+          layer,
+          x: layout.x(layer.day + 0.5) - width / 2,
+          y: layer.inSoil === true ? surface + 1 : surface - height,
+          width,
+          height,
+        };
+      }),
+    crowded: crowded.map(({ from, to }) => {
+      const x = layout.x(Math.max(from, span.from));
+      return { x, width: layout.x(Math.min(to, span.to) + 1) - x, y: 12 };
+    }),
+    troubles: troubles.map((trouble) => ({
+      ...trouble,
+      x: Math.max(8, Math.min(layout.width - 8, layout.x(trouble.day + 0.5))),
+      y: 1,
+    })),
+  };
+}
+
+/** What lies ready on the evening of a day [g/m2]; null where there are no sums for it. */
+export function readyOn({ run }: Pick<BedStrip, 'run'>, day: DayNumber): number | null {
+  const at = run ? day - run.firstDay : -1;
+  return run && at >= 0 && at < run.days ? (run.pools.mineralTop[at] ?? null) : null;
+}

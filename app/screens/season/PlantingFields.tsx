@@ -1,0 +1,124 @@
+import { useEffect, useId, useRef, useState } from 'react';
+import { DateField } from '../../controls/DateField';
+import { PickOne } from '../../controls/PickOne';
+import type { PlantingDays } from '../../document/plantingDays';
+import type { Planting } from '../../document/schema';
+import { cropName } from '../../document/cropValues';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { PlantingDialog } from '../beds/PlantingDialog';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+
+/** The dates of a planting and its bed; each is a change of its own, and can be undone. */
+export function PlantingFields(props: {
+  readonly planting: Planting;
+  readonly days: PlantingDays;
+  readonly onClose: () => void;
+}) {
+  const { planting, days } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = shown.iso(useToday());
+  const editPlanting = useMowings((state) => state.editPlanting);
+  const endGesture = useMowings((state) => state.endGesture);
+  const headingId = useId();
+  const box = useRef<HTMLDivElement>(null);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [isWhole, setWhole] = useState(false);
+  useEffect(() => {
+    box.current?.querySelector<HTMLElement>('input')?.focus();
+  }, [planting.id]);
+  const change = (field: string, changes: Partial<Omit<Planting, 'id'>>) => {
+    // a day moved by the arrows again and again is one change
+    const result = editPlanting(planting.id, changes, `season ${planting.id} ${field}`);
+    setRefused(result.ok ? null : editFailureSentence(result.error));
+  };
+  const name = cropName(garden, planting.cropId);
+  const common = { today, write: shown.dayField, sentence: dayFailureSentence };
+  return (
+    <div
+      ref={box}
+      className="strip-fields sheet"
+      role="group"
+      aria-labelledby={headingId}
+      onBlur={endGesture}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape' || event.defaultPrevented || isWhole) return;
+        event.preventDefault();
+        props.onClose();
+      }}
+    >
+      <h4 id={headingId}>
+        {name}
+        {planting.variety && `, ${planting.variety}`}
+      </h4>
+      <div className="fields">
+        <DateField
+          {...common}
+          label={planting.how === 'sown' ? 'Sown' : 'Planted'}
+          day={planting.started}
+          latest={planting.firstHarvest ?? planting.cleared ?? undefined}
+          onDay={(day) => day !== null && change('started', { started: day })}
+        />
+        <DateField
+          {...common}
+          label="First pick"
+          hint={
+            planting.firstHarvest === null && days.pick !== null
+              ? `Empty: about ${shown.dayWord(days.pick)}.`
+              : 'Empty: reckoned from the crop.'
+          }
+          day={planting.firstHarvest}
+          earliest={planting.started}
+          mayBeEmpty
+          onDay={(day) => change('firstHarvest', { firstHarvest: day })}
+        />
+        <DateField
+          {...common}
+          label="Cleared"
+          hint={
+            planting.cleared === null && days.end !== null
+              ? `Empty: about ${shown.dayWord(days.end)}.`
+              : 'Empty: it still stands.'
+          }
+          day={planting.cleared}
+          earliest={planting.started}
+          mayBeEmpty
+          onDay={(day) => change('cleared', { cleared: day })}
+        />
+        <PickOne
+          label="Bed"
+          value={planting.bedId}
+          groups={[
+            {
+              label: null,
+              options: garden.beds.map(({ id, name: bed }) => ({ value: id, label: bed })),
+            },
+          ]}
+          onPick={(bedId) => change('bed', { bedId })}
+        />
+      </div>
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+      <div className="button-row">
+        <button type="button" className="button-small" onClick={() => setWhole(true)}>
+          All of {name}…
+        </button>
+        <button type="button" className="button-small" onClick={props.onClose}>
+          Close the fields
+        </button>
+      </div>
+      {isWhole && (
+        <PlantingDialog
+          bedId={planting.bedId}
+          planting={planting}
+          onClose={() => setWhole(false)}
+        />
+      )}
+    </div>
+  );
+}

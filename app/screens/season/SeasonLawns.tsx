@@ -1,0 +1,74 @@
+import { memo, useMemo } from 'react';
+import type { DaySpan } from '../../charts/season/data';
+import { LawnStrip } from '../../charts/strips/LawnStrip';
+import type { StripDays } from '../../charts/strips/StripsChart';
+import { lawnCurve, lawnCuts } from '../../document/lawnCurve';
+import type { Lawn } from '../../document/schema';
+import { growthIn, growthShown } from '../lawn/growthShown';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { useToday } from '../useReadingContext';
+
+/** The lawns under the beds: what they should give, and what was mown. */
+export function SeasonLawns(props: { readonly span: DaySpan; readonly days: StripDays }) {
+  const { lawns } = useGarden();
+  const goTo = useMowings((state) => state.goTo);
+  if (lawns.length === 0) return null;
+  return (
+    <section className="strip-lawns" aria-labelledby="season-lawns">
+      <h2 id="season-lawns">The lawns</h2>
+      <ul className="plain-list">
+        {lawns.map((lawn) => (
+          <li key={lawn.id} className="strip-row">
+            <LawnRow lawn={lawn} {...props} onOpen={goTo} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const LawnRow = memo(function LawnRow(props: {
+  readonly lawn: Lawn;
+  readonly span: DaySpan;
+  readonly days: StripDays;
+  readonly onOpen: (place: 'lawn') => void;
+}) {
+  const { lawn, span, days } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const curve = useMemo(() => lawnCurve(garden, lawn.id, today), [garden, lawn.id, today]);
+  const isNow = today >= span.from && today <= span.to;
+  const { size, unit } = growthIn(garden, curve.inAWeek, shown);
+  const data = useMemo(() => {
+    const weeksAndCuts = isNow
+      ? curve
+      : { weeks: [], cuts: lawnCuts(garden, lawn.id, span.from, Math.min(today, span.to)) };
+    return {
+      firstDay: span.from,
+      lastDay: span.to,
+      today,
+      ...growthShown(weeksAndCuts, size),
+    };
+  }, [curve, garden, isNow, lawn.id, size, span, today]);
+  const count = data.cuts.length;
+  return (
+    <>
+      <div className="strip-head">
+        <h3>
+          <button type="button" className="bed-open" onClick={() => props.onOpen('lawn')}>
+            {lawn.name}
+          </button>
+        </h3>
+        <span className="strip-value">
+          {unit.aWeek}: a blade is a week as expected, a bar a mowing.{' '}
+          {count === 0 ? 'No mowing in these months.' : `${count} mowings.`}
+        </span>
+      </div>
+      <div className="strip-stage">
+        <LawnStrip name={`${lawn.name}, ${unit.aWeek}`} data={data} {...days} />
+      </div>
+    </>
+  );
+});

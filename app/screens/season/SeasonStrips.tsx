@@ -1,0 +1,180 @@
+import { useMemo, useRef, useState } from 'react';
+import type { BedStrip } from '../../charts/strips/data';
+import type { DaySpan } from '../../charts/season/data';
+import { StripsChart } from '../../charts/strips/StripsChart';
+import { stripsTable } from '../../charts/strips/tableData';
+import { useAnnounce } from '../../controls/Announcer';
+import { Disclosure } from '../../controls/Disclosure';
+import { movedPlanting } from '../../document/movedPlanting';
+import { plantingDays } from '../../document/plantingDays';
+import type { Planting } from '../../document/schema';
+import { soilOf } from '../../document/seasonInput';
+import { editFailureSentence } from '../../words/messages';
+import { foundWords, movingWords, type PlantingPart } from '../../words/seasonPlaceWords';
+import { finishedCrop } from '../finishedCrop';
+import { matchWords } from '../find/matchWords';
+import { useShown } from '../shown';
+import { NitrogenWord, WeightWord } from '../StateWords';
+import { useGarden, useMowings } from '../store';
+import { SearchField } from '../tables/SearchField';
+import { TakeAway } from '../takeAway/TakeAway';
+import { useToday } from '../useReadingContext';
+import { PlantingFields } from './PlantingFields';
+import { SeasonLawns } from './SeasonLawns';
+import { bedStrip, stripPlanting } from './stripsData';
+
+/** from more beds than these on they can be looked for by name and by what grows there */
+const manyBeds = 8;
+
+/** The beds of one season: looked for, drawn, changed, taken away. */
+export function SeasonStrips({ span, name }: { readonly span: DaySpan; readonly name: string }) {
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const results = useMowings((state) => state.bedResults);
+  const editPlanting = useMowings((state) => state.editPlanting);
+  const openBed = useMowings((state) => state.openBed);
+  const goTo = useMowings((state) => state.goTo);
+  const announce = useAnnounce();
+  const [typed, setTyped] = useState('');
+  const [selected, select] = useState<string | null>(null);
+  const box = useRef<HTMLDivElement>(null);
+
+  const all = useMemo(
+    () =>
+      [...garden.beds]
+        .sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9))
+        .map((bed) => bedStrip(garden, bed, results[bed.id], span, today, shown)),
+    [garden, results, span, today, shown],
+  );
+  const found = useMemo(
+    () =>
+      typed.trim() === ''
+        ? all
+        : all.filter(
+            (bed) =>
+              matchWords(
+                [{ words: bed.name, also: bed.plantings.map((planting) => planting.name) }],
+                typed,
+              ).things.length > 0,
+          ),
+    [all, typed],
+  );
+
+  const of = (plantingId: string) => {
+    const planting = garden.plantings.find(({ id }) => id === plantingId);
+    const bed = planting && garden.beds.find(({ id }) => id === planting.bedId);
+    return planting && bed ? { planting, bed, results: results[bed.id] } : null;
+  };
+  const afterMove = (
+    planting: Planting,
+    part: PlantingPart,
+    by: number,
+    shownEnd: number | null,
+  ): Planting => ({ ...planting, ...movedPlanting(planting, part, by, shownEnd) });
+  const moved = (plantingId: string, part: PlantingPart, by: number) => {
+    const thing = of(plantingId);
+    if (!thing) return null;
+    const { planting, bed } = thing;
+    const now = stripPlanting(garden, bed, planting, thing.results, today);
+    const after = afterMove(planting, part, by, now.end);
+    return stripPlanting(garden, bed, after, thing.results, today);
+  };
+  const onMove = (plantingId: string, part: PlantingPart, by: number) => {
+    const thing = of(plantingId);
+    const before = thing && stripPlanting(garden, thing.bed, thing.planting, thing.results, today);
+    const after = moved(plantingId, part, by);
+    if (!thing || !before || !after) return;
+    const dates = movedPlanting(thing.planting, part, by, before.end);
+    if (Object.keys(dates).length === 0) return;
+    const result = editPlanting(plantingId, dates);
+    announce(
+      result.ok
+        ? `${after.name}: ${movingWords(part, after, shown.chart)}. Undo puts it back.`
+        : editFailureSentence(result.error),
+    );
+  };
+  const close = (plantingId: string) => {
+    select(null);
+    box.current?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(plantingId)}"]`)?.focus();
+  };
+  const fieldsOf = (plantingId: string) => {
+    const thing = of(plantingId);
+    if (!thing) return null;
+    const soil = thing.results?.input.soil ?? soilOf(garden, thing.bed, today, today);
+    return (
+      <PlantingFields
+        planting={thing.planting}
+        days={plantingDays(garden, thing.planting, soil, today)}
+        onClose={() => close(plantingId)}
+      />
+    );
+  };
+  const stateOf = (bedId: string) => {
+    const own = results[bedId];
+    return own ? (
+      <NitrogenWord state={own.verdict.state} finished={finishedCrop(own) !== null} />
+    ) : null;
+  };
+
+  return (
+    <div ref={box} className="strips-part">
+      {all.length > manyBeds && (
+        <SearchField
+          label="Beds with this name or crop"
+          text={typed}
+          onText={setTyped}
+          found={foundWords(found.length, all.length)}
+        />
+      )}
+      <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart)}>
+        <StripsChart
+          span={span}
+          today={today}
+          beds={found}
+          allBeds={all}
+          units={shown.chart}
+          selected={selected}
+          onSelect={select}
+          onOpenBed={(bedId) => {
+            openBed(bedId);
+            goTo('beds');
+          }}
+          moved={moved}
+          onMove={onMove}
+          stateOf={stateOf}
+          troublesOf={(bed, isFolded) => <Troubles bed={bed} span={span} isFolded={isFolded} />}
+          fieldsOf={fieldsOf}
+          below={(days) => <SeasonLawns span={span} days={days} />}
+        />
+      </TakeAway>
+    </div>
+  );
+}
+
+/** What does not go together on a bed in the season shown, in words beside its marks. */
+function Troubles(props: {
+  readonly bed: BedStrip;
+  readonly span: DaySpan;
+  readonly isFolded: boolean;
+}) {
+  const { span, bed } = props;
+  const troubles = bed.troubles.filter(({ day }) => day >= span.from && day <= span.to);
+  if (troubles.length === 0) return null;
+  const list = (
+    <ul className="plain-list strip-troubles small">
+      {troubles.map(({ id, weight, says }) => (
+        <li key={id}>
+          <WeightWord weight={weight} /> {says}
+        </li>
+      ))}
+    </ul>
+  );
+  if (!props.isFolded) return list;
+  const count = troubles.length === 1 ? '1 remark' : `${troubles.length} remarks`;
+  return (
+    <Disclosure summary={`${count} on ${bed.name}`} quiet>
+      {list}
+    </Disclosure>
+  );
+}
