@@ -32,8 +32,14 @@ export const scaleWords = (units: Pick<ChartUnits, 'topSoil' | 'nitrogen'>): str
   `Nitrogen ready in the top ${units.topSoil}, in ${units.nitrogen.short}, downwards; one scale for all beds`;
 
 /** A bed's value on the chosen day; null: no sums for it. */
-export const readyWords = (grams: number | null, units: Pick<ChartUnits, 'nitrogen'>): string =>
-  grams === null ? seasonPlaceWords.outside : `${amountWithUnit(grams, units.nitrogen)} ready`;
+export const readyWords = (
+  grams: number | null,
+  day: DayNumber,
+  units: Pick<ChartUnits, 'nitrogen' | 'dayFirst'>,
+): string =>
+  grams === null
+    ? `${dayWord(day, units)}: ${seasonPlaceWords.outside}`
+    : `${dayWord(day, units)}: ${amountWithUnit(grams, units.nitrogen)} ready`;
 
 /** When a planting stands, for its button: "Tomatoes, planted 18 May, to about 30 September". */
 export function plantingLabel(

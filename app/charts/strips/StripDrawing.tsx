@@ -58,7 +58,7 @@ export const StripDrawing = memo(function StripDrawing(props: {
       {geometry.soil.map(({ from, isImagined, path }) => (
         <path
           key={from}
-          className={isImagined ? 'strip-soil strip-soil-ahead' : 'strip-soil'}
+          className={isImagined ? 'strip-soil' : 'strip-soil strip-soil-known'}
           d={path}
           {...(isImagined ? { fill: `url(#${props.weaves}-ahead)` } : {})}
         />

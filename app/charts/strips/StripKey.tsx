@@ -9,17 +9,13 @@ export function StripKey({ weaves }: { readonly weaves: string }) {
     <ul className="plain-list lawn-key small">
       <li>
         <svg width="26" height="16" aria-hidden="true" focusable="false">
-          <path className="strip-soil" d="M0 3 H26 V12 L0 9 Z" />
+          <path className="strip-soil strip-soil-known" d="M0 3 H26 V12 L0 9 Z" />
         </svg>
         {words.known}
       </li>
       <li>
         <svg width="26" height="16" aria-hidden="true" focusable="false">
-          <path
-            className="strip-soil strip-soil-ahead"
-            d="M0 3 H26 V12 L0 9 Z"
-            fill={`url(#${weaves}-ahead)`}
-          />
+          <path className="strip-soil" d="M0 3 H26 V12 L0 9 Z" fill={`url(#${weaves}-ahead)`} />
         </svg>
         {words.ahead}
       </li>

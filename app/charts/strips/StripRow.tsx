@@ -1,7 +1,6 @@
-import type { KeyboardEvent, ReactNode } from 'react';
+import { type KeyboardEvent, type ReactNode, useMemo } from 'react';
 import type { DayNumber } from '../../core/days';
 import type { ChartUnits } from '../../words/chartUnits';
-import { amount } from '../../words/chartFormat';
 import {
   handleWords,
   movingWords,
@@ -12,7 +11,7 @@ import {
 import type { CalendarStretch } from '../season/calendar';
 import type { Stretch } from '../season/geometry';
 import type { BedStrip } from './data';
-import { readyOn, type BedStripGeometry, type PlantingPlace } from './geometry';
+import { bedStripGeometry, readyOn, type PlantingPlace } from './geometry';
 import type { StripLayout, StripScale } from './layout';
 import { StripDrawing } from './StripDrawing';
 import type { usePlantingMove } from './usePlantingMove';
@@ -34,7 +33,6 @@ const partAt =
 
 export interface StripRowProps {
   readonly bed: BedStrip;
-  readonly geometry: BedStripGeometry;
   readonly layout: StripLayout;
   readonly scale: StripScale;
   readonly months: readonly CalendarStretch[];
@@ -61,7 +59,8 @@ export interface StripRowProps {
 
 /** One bed: its name and value, its strip, and over it what can be pressed and dragged. */
 export function StripRow(props: StripRowProps) {
-  const { bed, geometry, layout, units, moving, day } = props;
+  const { bed, layout, scale, units, moving, day } = props;
+  const geometry = useMemo(() => bedStripGeometry(bed, layout, scale), [bed, layout, scale]);
   const grams = readyOn(bed, day);
   const lacking =
     bed.run === null ? words.notReckoned : geometry.known === null ? words.outside : null;
@@ -75,19 +74,15 @@ export function StripRow(props: StripRowProps) {
             {bed.name}
           </button>
         </h3>
+        <span className="strip-value">{readyWords(grams, day, units)}</span>
         {props.state}
-        <span className="strip-value">{readyWords(grams, units)}</span>
       </div>
       <div className="strip-stage">
         <StripDrawing
-          name={
-            grams === null
-              ? bed.name
-              : `${bed.name}, ${amount(grams, units.nitrogen)} ${units.nitrogen.short}`
-          }
+          name={bed.name}
           geometry={geometry}
           layout={layout}
-          scale={props.scale}
+          scale={scale}
           months={props.months}
           imagined={props.imagined}
           todayX={props.todayX}

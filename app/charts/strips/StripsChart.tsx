@@ -28,7 +28,7 @@ import { imaginedStretches, type Stretch } from '../season/geometry';
 import { useWidth } from '../useWidth';
 import type { BedStrip, StripPlanting } from './data';
 import { DayAxis } from './DayAxis';
-import { bedStripGeometry, readyOn } from './geometry';
+import { inOrder, readyOn } from './geometry';
 import { mostAtFullHeight, stripLayout, stripScale, type StripLayout } from './layout';
 import { StripKey } from './StripKey';
 import { StripRow } from './StripRow';
@@ -50,11 +50,11 @@ export interface StripsChartProps {
   readonly moved: (plantingId: string, part: PlantingPart, by: number) => StripPlanting | null;
   /** a move that is meant */
   readonly onMove: (plantingId: string, part: PlantingPart, by: number) => void;
-  readonly stateOf: (bedId: string) => ReactNode;
-  readonly troublesOf: (bed: BedStrip, isFolded: boolean) => ReactNode;
-  readonly fieldsOf: (plantingId: string) => ReactNode;
+  readonly renderState: (bedId: string) => ReactNode;
+  readonly renderTroubles: (bed: BedStrip, isFolded: boolean) => ReactNode;
+  readonly renderFields: (plantingId: string) => ReactNode;
   /** what stands below the beds on the same days */
-  readonly below: (days: StripDays) => ReactNode;
+  readonly renderBelow: (days: StripDays) => ReactNode;
 }
 
 /** The days as they are drawn, for what stands on the same ones. */
@@ -113,8 +113,7 @@ export function StripsChart(props: StripsChartProps) {
     );
     // eslint-disable-next-line react-hooks/exhaustive-deps -- what a move comes to follows from the beds
   }, [beds, move]);
-  const geometries = useGeometries(shown, layout, scale);
-  const order = geometries.flatMap(({ places }) => places.map(({ planting }) => planting));
+  const order = shown.flatMap(({ plantings }) => inOrder(plantings, span));
   const current = order.some((planting) => planting.id === focused)
     ? focused
     : (order[0]?.id ?? null);
@@ -207,40 +206,34 @@ export function StripsChart(props: StripsChartProps) {
         {/* oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- the axis above chooses the day for whoever has no pointer */}
         <div className="strip-rows" onPointerMove={onPointer} onPointerDown={onPointer}>
           <ul className="plain-list">
-            {shown.map((bed, index) => {
-              const geometry = geometries[index];
-              if (!geometry) return null;
-              return (
-                <StripRow
-                  key={bed.bedId}
-                  bed={bed}
-                  geometry={geometry}
-                  {...days}
-                  scale={scale}
-                  day={day}
-                  units={units}
-                  current={current}
-                  selected={selected}
-                  moving={moving}
-                  onFocusPlanting={setFocused}
-                  onKey={onKey}
-                  onSelect={(plantingId) =>
-                    props.onSelect(plantingId === selected ? null : plantingId)
-                  }
-                  onOpenBed={props.onOpenBed}
-                  state={props.stateOf(bed.bedId)}
-                  troubles={props.troublesOf(bed, isCompact)}
-                  fields={
-                    geometry.places.some(({ planting }) => planting.id === selected) &&
-                    selected !== null
-                      ? props.fieldsOf(selected)
-                      : null
-                  }
-                />
-              );
-            })}
+            {shown.map((bed) => (
+              <StripRow
+                key={bed.bedId}
+                bed={bed}
+                {...days}
+                scale={scale}
+                day={day}
+                units={units}
+                current={current}
+                selected={selected}
+                moving={moving}
+                onFocusPlanting={setFocused}
+                onKey={onKey}
+                onSelect={(plantingId) =>
+                  props.onSelect(plantingId === selected ? null : plantingId)
+                }
+                onOpenBed={props.onOpenBed}
+                state={props.renderState(bed.bedId)}
+                troubles={props.renderTroubles(bed, isCompact)}
+                fields={
+                  selected !== null && bed.plantings.some(({ id: own }) => own === selected)
+                    ? props.renderFields(selected)
+                    : null
+                }
+              />
+            ))}
           </ul>
-          {props.below(days)}
+          {props.renderBelow(days)}
           <span
             className="strip-cross"
             aria-hidden="true"
@@ -268,27 +261,4 @@ export function StripsChart(props: StripsChartProps) {
       )}
     </figure>
   );
-}
-
-/** The geometry of every bed shown; one that is as it was is not reckoned again. */
-function useGeometries(
-  beds: readonly BedStrip[],
-  layout: StripLayout,
-  scale: ReturnType<typeof stripScale>,
-) {
-  const kept = useRef({
-    layout,
-    scale,
-    of: new WeakMap<BedStrip, ReturnType<typeof bedStripGeometry>>(),
-  });
-  return useMemo(() => {
-    if (kept.current.layout !== layout || kept.current.scale !== scale)
-      kept.current = { layout, scale, of: new WeakMap() };
-    const { of } = kept.current;
-    return beds.map((bed) => {
-      const known = of.get(bed) ?? bedStripGeometry(bed, layout, scale);
-      of.set(bed, known);
-      return known;
-    });
-  }, [beds, layout, scale]);
 }

@@ -53,8 +53,8 @@ export interface BedStripGeometry {
   readonly troubles: readonly (StripTrouble & { readonly x: number; readonly y: number })[];
 }
 
-/** a target of 24 px and the line between two */
-const laneHeights = { usual: 28, compact: 25 } as const;
+/** room for a name and a stem under it, and a target of 24 px */
+const laneHeights = { usual: 33, compact: 29 } as const;
 const troubleRow = 18;
 const between = 4;
 const leastTarget = 24;
@@ -62,27 +62,33 @@ const leastTarget = 24;
 const inView = ({ start, end }: StripPlanting, span: DaySpan): boolean =>
   start <= span.to && (end === null || end > span.from);
 
+/** The plantings of a view in the order they come into the ground. */
+export const inOrder = (
+  plantings: readonly StripPlanting[],
+  span: DaySpan,
+): readonly StripPlanting[] =>
+  plantings
+    .filter((planting) => inView(planting, span))
+    .toSorted((one, other) => one.start - other.start || (one.id < other.id ? -1 : 1));
+
 /** Plantings in as few lanes as hold them side by side, each with room for its name. */
 function lanesOf(
   plantings: readonly StripPlanting[],
   layout: StripLayout,
 ): readonly { readonly planting: StripPlanting; readonly lane: number }[] {
   const free: number[] = [];
-  return plantings
-    .filter((planting) => inView(planting, layout.span))
-    .toSorted((one, other) => one.start - other.start || (one.id < other.id ? -1 : 1))
-    .map((planting) => {
-      const from = layout.x(Math.max(planting.start, layout.span.from));
-      const to = layout.x(Math.min(planting.end ?? layout.span.to + 1, layout.span.to + 1));
-      // a name too long for what is left is moved to the left of its start
-      const words = textWidth(planting.name, true) + 14;
-      const left = Math.max(0, Math.min(from, layout.width - words, layout.right - leastTarget));
-      const right = Math.max(to, left + words, from + leastTarget);
-      const fits = free.findIndex((until) => until <= left);
-      const lane = fits < 0 ? free.length : fits;
-      free[lane] = right + between;
-      return { planting, lane };
-    });
+  return inOrder(plantings, layout.span).map((planting) => {
+    const from = layout.x(Math.max(planting.start, layout.span.from));
+    const to = layout.x(Math.min(planting.end ?? layout.span.to + 1, layout.span.to + 1));
+    // a name too long for what is left is moved to the left of its start
+    const words = textWidth(planting.name, true) + 14;
+    const left = Math.max(0, Math.min(from, layout.width - words, layout.right - leastTarget));
+    const right = Math.max(to, left + words, from + leastTarget);
+    const fits = free.findIndex((until) => until <= left);
+    const lane = fits < 0 ? free.length : fits;
+    free[lane] = right + between;
+    return { planting, lane };
+  });
 }
 
 function soilPieces(
@@ -194,9 +200,9 @@ export function bedStripGeometry(
     layers: bed.layers
       .filter(({ day }) => day >= span.from && day <= span.to)
       .map((layer) => {
-        const width = Math.max(4, Math.min(10, layout.x(1) - layout.x(0)));
+        const width = Math.max(5, Math.min(10, layout.x(1) - layout.x(0)));
         const height =
-          layer.inSoil === true ? 7 : Math.max(2, layer.laidDepth * scale.pxPerMillimetre);
+          layer.inSoil === true ? 7 : Math.max(3, layer.laidDepth * scale.pxPerMillimetre);
         return {
           layer,
           x: layout.x(layer.day + 0.5) - width / 2,

@@ -59,8 +59,10 @@ export interface StripScale {
 
 const heights = {
   soil: { usual: 52, compact: 26 },
-  layer: { usual: 16, compact: 9 },
+  layer: { usual: 22, compact: 10 },
 } as const;
+/** of two numbers beside a strip [px] */
+const leastApart = 14;
 /** strips of little are not blown up past this [g/m2] */
 const leastMost = 5;
 /** nor layers [mm] */
@@ -92,13 +94,13 @@ export function stripScale(
   }
   const soilHeight = heights.soil[size];
   const pxPerGram = soilHeight / most;
-  const values = scaleLinear([0, most * unit.perInside], [0, soilHeight]).ticks(isCompact ? 2 : 3);
+  const values = scaleLinear([0, most * unit.perInside], [0, soilHeight]).ticks(2);
   return {
     pxPerGram,
     soilHeight,
     ticks: values
       .map((value) => ({ value, depth: (value / unit.perInside) * pxPerGram }))
-      .filter(({ depth }) => depth <= soilHeight),
+      .filter(({ depth }, index) => depth <= soilHeight && (index === 0 || depth >= leastApart)),
     pxPerMillimetre: heights.layer[size] / deepest,
     layerHeight: heights.layer[size],
   };

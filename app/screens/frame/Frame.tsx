@@ -7,7 +7,16 @@ import { Dialogs } from './Dialogs';
 import { FileMessages } from './FileMessages';
 import { Foot } from './Foot';
 import { Head } from './Head';
-import { bedPage, beds, bringPlaces, gardenPage, lawnPage, seasonPlace, tables, tour } from '../places';
+import {
+  bedPage,
+  beds,
+  bringPlaces,
+  gardenPage,
+  lawnPage,
+  seasonPlace,
+  tables,
+  tour,
+} from '../places';
 import { UndoNotice } from './UndoNotice';
 import { useDroppedFile } from './useDroppedFile';
 import { useHeardResults } from './useHeardResults';

@@ -28,7 +28,7 @@ export function PlantingFields(props: {
   const [isWhole, setWhole] = useState(false);
   useEffect(() => {
     box.current?.querySelector<HTMLElement>('input')?.focus();
-  }, [planting.id]);
+  }, []);
   const change = (field: string, changes: Partial<Omit<Planting, 'id'>>) => {
     // a day moved by the arrows again and again is one change
     const result = editPlanting(planting.id, changes, `season ${planting.id} ${field}`);
@@ -37,6 +37,7 @@ export function PlantingFields(props: {
   const name = cropName(garden, planting.cropId);
   const common = { today, write: shown.dayField, sentence: dayFailureSentence };
   return (
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- only hears Escape from the fields within
     <div
       ref={box}
       className="strip-fields sheet"

@@ -42,33 +42,36 @@ export function SeasonPlace() {
             </p>
           )}
         </div>
-        {garden.beds.length > 0 && (
-          <div className="strip-years" role="group" aria-label="Season shown">
-            <button
-              type="button"
-              className="button-small"
-              aria-disabled={from <= first}
-              onClick={() => from > first && step(-1)}
-            >
-              <Icon name="left" /> Earlier
-            </button>
-            <strong aria-live="polite">{called(from)}</strong>
-            <button
-              type="button"
-              className="button-small"
-              aria-disabled={from >= last}
-              onClick={() => from < last && step(1)}
-            >
-              Later <Icon name="right" />
-            </button>
-          </div>
-        )}
       </div>
       <WorkTrouble />
       {garden.beds.length === 0 ? (
         <NoBeds onAdd={() => goToPart('garden-beds')} />
       ) : (
-        <SeasonStrips span={span} name={`Season ${called(from)}`} />
+        <SeasonStrips
+          span={span}
+          name={`Season ${called(from)}`}
+          years={
+            <div className="strip-years" role="group" aria-label="Season shown">
+              <button
+                type="button"
+                className="button-small"
+                aria-disabled={from <= first}
+                onClick={() => from > first && step(-1)}
+              >
+                <Icon name="left" /> Earlier
+              </button>
+              <strong aria-live="polite">{called(from)}</strong>
+              <button
+                type="button"
+                className="button-small"
+                aria-disabled={from >= last}
+                onClick={() => from < last && step(1)}
+              >
+                Later <Icon name="right" />
+              </button>
+            </div>
+          }
+        />
       )}
     </div>
   );

@@ -1,4 +1,4 @@
-import { useMemo, useRef, useState } from 'react';
+import { type ReactNode, useMemo, useRef, useState } from 'react';
 import type { BedStrip } from '../../charts/strips/data';
 import type { DaySpan } from '../../charts/season/data';
 import { StripsChart } from '../../charts/strips/StripsChart';
@@ -27,7 +27,13 @@ import { bedStrip, stripPlanting } from './stripsData';
 const manyBeds = 8;
 
 /** The beds of one season: looked for, drawn, changed, taken away. */
-export function SeasonStrips({ span, name }: { readonly span: DaySpan; readonly name: string }) {
+export function SeasonStrips(props: {
+  readonly span: DaySpan;
+  readonly name: string;
+  /** earlier and later */
+  readonly years: ReactNode;
+}) {
+  const { span, name } = props;
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
@@ -104,6 +110,7 @@ export function SeasonStrips({ span, name }: { readonly span: DaySpan; readonly 
     const soil = thing.results?.input.soil ?? soilOf(garden, thing.bed, today, today);
     return (
       <PlantingFields
+        key={plantingId}
         planting={thing.planting}
         days={plantingDays(garden, thing.planting, soil, today)}
         onClose={() => close(plantingId)}
@@ -112,21 +119,27 @@ export function SeasonStrips({ span, name }: { readonly span: DaySpan; readonly 
   };
   const stateOf = (bedId: string) => {
     const own = results[bedId];
-    return own ? (
-      <NitrogenWord state={own.verdict.state} finished={finishedCrop(own) !== null} />
-    ) : null;
+    if (!own || today < span.from || today > span.to) return null;
+    return (
+      <span className="strip-value">
+        today: <NitrogenWord state={own.verdict.state} finished={finishedCrop(own) !== null} />
+      </span>
+    );
   };
 
   return (
     <div ref={box} className="strips-part">
-      {all.length > manyBeds && (
-        <SearchField
-          label="Beds with this name or crop"
-          text={typed}
-          onText={setTyped}
-          found={foundWords(found.length, all.length)}
-        />
-      )}
+      <div className="strip-tools not-printed">
+        {props.years}
+        {all.length > manyBeds && (
+          <SearchField
+            label="Beds with this name or crop"
+            text={typed}
+            onText={setTyped}
+            found={foundWords(found.length, all.length)}
+          />
+        )}
+      </div>
       <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart)}>
         <StripsChart
           span={span}
@@ -142,10 +155,10 @@ export function SeasonStrips({ span, name }: { readonly span: DaySpan; readonly 
           }}
           moved={moved}
           onMove={onMove}
-          stateOf={stateOf}
-          troublesOf={(bed, isFolded) => <Troubles bed={bed} span={span} isFolded={isFolded} />}
-          fieldsOf={fieldsOf}
-          below={(days) => <SeasonLawns span={span} days={days} />}
+          renderState={stateOf}
+          renderTroubles={(bed, isFolded) => <Troubles bed={bed} span={span} isFolded={isFolded} />}
+          renderFields={fieldsOf}
+          renderBelow={(days) => <SeasonLawns span={span} days={days} />}
         />
       </TakeAway>
     </div>
