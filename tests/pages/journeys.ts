@@ -40,7 +40,7 @@ export async function openSampleImagined(garden: Page): Promise<void> {
 
 export const goTo = (
   garden: Page,
-  place: 'This week' | 'Beds' | 'Lawn' | 'Tables' | 'Garden',
+  place: 'This week' | 'Beds' | 'Season' | 'Lawn' | 'Tables' | 'Garden',
 ): Promise<void> =>
   garden.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place }).click();
 

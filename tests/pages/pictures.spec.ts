@@ -43,6 +43,11 @@ const allBeds = async (garden: Page) => {
   await goTo(garden, 'Beds');
   await seasonsAreImagined(garden);
 };
+const season = async (garden: Page) => {
+  await openSample(garden);
+  await goTo(garden, 'Season');
+  await expect(garden.getByText(/^15 June: .* ready$/)).toHaveCount(9);
+};
 const place = (name: 'Garden' | 'Tables') => async (garden: Page) => {
   await openSample(garden);
   await goTo(garden, name);
@@ -80,6 +85,7 @@ const pictures: readonly Picture[] = [
   },
   { name: 'bed', width: 1280, height: 2100, enter: bedOpen },
   { name: 'bed-dark', width: 1280, height: 2100, dark: true, enter: bedOpen },
+  { name: 'season', width: 1280, height: 1500, enter: season },
   {
     name: 'garden',
     width: 1280,
@@ -98,6 +104,9 @@ const others: readonly Picture[] = [
   { name: 'beds-paper', width: 800, height: 1500, onPaper: true, enter: allBeds },
   { name: 'bed-320-wide', width: 320, height: 2100, enter: bedOpen },
   { name: 'bed-paper', width: 800, height: 2100, onPaper: true, enter: bedOpen },
+  { name: 'season-dark', width: 1280, height: 1500, dark: true, enter: season },
+  { name: 'season-320-wide', width: 320, height: 1500, enter: season },
+  { name: 'season-paper', width: 800, height: 1500, onPaper: true, enter: season },
   { name: 'tables', width: 1280, height: 1200, enter: place('Tables') },
   { name: 'tables-dark', width: 1280, height: 1200, dark: true, enter: place('Tables') },
   { name: 'tables-320-wide', width: 320, height: 1200, enter: place('Tables') },

@@ -229,6 +229,23 @@ test('tables', async ({ garden }) => {
   await look(garden, 'a mixture that cannot be');
 });
 
+test('season', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Season');
+  await expect(garden.getByText(/^15 June: .* ready$/)).toHaveCount(9);
+  await look(garden, 'season');
+  await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
+  await garden.getByRole('button', { name: /^Tomatoes on South wall/ }).click();
+  const fields = garden.getByRole('group', { name: 'Tomatoes', exact: true });
+  await fields.getByLabel('Cleared').fill('some day');
+  await fields.getByLabel('Cleared').press('Enter');
+  await expect(fields.locator('[aria-invalid]')).toHaveCount(1);
+  await look(garden, 'season, a planting’s fields with a day refused, its tables');
+  await garden.getByLabel('Beds with this name or crop').fill('nothing of that name');
+  await garden.getByRole('button', { name: 'Later' }).click();
+  await look(garden, 'season, the next one, no bed found');
+});
+
 test('lawn', async ({ garden }) => {
   await openSample(garden);
   await goTo(garden, 'Lawn');

@@ -34,6 +34,15 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
     },
   ],
   [
+    'Season, a planting chosen, with its tables',
+    async (garden) => {
+      await goTo(garden, 'Season');
+      await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
+      await garden.getByRole('button', { name: /^Tomatoes on South wall/ }).click();
+      await garden.getByRole('group', { name: 'Tomatoes', exact: true }).waitFor();
+    },
+  ],
+  [
     'Garden, a bed open',
     async (garden) => {
       await goTo(garden, 'Garden');
