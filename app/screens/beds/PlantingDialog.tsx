@@ -21,6 +21,8 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { cropById } from '../../document/cropValues';
+import { bedStepNames } from '../../words/bedChangeWords';
+import { useAddPlantings } from './change/useAddPlantings';
 
 const shares = ['1', '0.75', '0.5', '0.33', '0.25', '0.1'] as const;
 const shareWords: Readonly<Record<string, string>> = {
@@ -36,14 +38,19 @@ const shareWords: Readonly<Record<string, string>> = {
 export function PlantingDialog(props: {
   readonly bedId: string;
   readonly planting: Planting | null;
+  /** further beds that get the same, in the same step */
+  readonly alsoOn?: readonly string[];
   readonly onClose: () => void;
 }) {
-  const { bedId, planting, onClose } = props;
+  const { bedId, planting, alsoOn = [], onClose } = props;
   const garden = useGarden();
   const shown = useShown();
   const today = textFromDay(useToday());
   const addPlanting = useMowings((state) => state.addPlanting);
   const editPlanting = useMowings((state) => state.editPlanting);
+  const addSame = useAddPlantings(({ length }) =>
+    bedStepNames.plantSame((crop?.name ?? 'something').toLowerCase(), length),
+  );
   const [draft, setDraft] = useState<Omit<Planting, 'id'>>(
     () =>
       planting ?? {
@@ -93,7 +100,11 @@ export function PlantingDialog(props: {
             ? draft.wanted
             : wanted,
     };
-    const result = planting ? editPlanting(planting.id, whole) : addPlanting(whole);
+    const result = planting
+      ? editPlanting(planting.id, whole)
+      : alsoOn.length > 0
+        ? addSame([bedId, ...alsoOn].map((id) => ({ ...whole, bedId: id })))
+        : addPlanting(whole);
     if (result.ok) onClose();
     else setRefused(editFailureSentence(result.error));
   };
@@ -115,7 +126,9 @@ export function PlantingDialog(props: {
   return (
     <Dialog
       title={
-        planting ? `Change ${crop?.name ?? 'a planting'}` : `Sow or plant on ${bed?.name ?? ''}`
+        planting
+          ? `Change ${crop?.name ?? 'a planting'}`
+          : `Sow or plant on ${alsoOn.length > 0 ? `${alsoOn.length + 1} beds` : (bed?.name ?? '')}`
       }
       wide
       onClose={onClose}

@@ -1,0 +1,113 @@
+import { useState } from 'react';
+import { useAnnounce } from '../../../controls/Announcer';
+import { DateField } from '../../../controls/DateField';
+import { Dialog } from '../../../controls/Dialog';
+import { DialogEnd } from '../../../controls/DialogEnd';
+import { Field } from '../../../controls/Field';
+import { textFromDay } from '../../../core/days';
+import { failure } from '../../../core/result';
+import { joinBeds } from '../../../document/bedChanges/joinBeds';
+import type { Bed } from '../../../document/schema';
+import { bedStepNames } from '../../../words/bedChangeWords';
+import { listed } from '../../../words/chartFormat';
+import { dayFailureSentence } from '../../../words/messages';
+import { useShown } from '../../shown';
+import { useGarden, useMowings } from '../../store';
+import { useToday } from '../../useReadingContext';
+import { useBedChange } from './useBedChange';
+
+/** Neighbours made into one bed. */
+export function JoinDialog(props: {
+  readonly beds: readonly Bed[];
+  readonly onClose: () => void;
+  readonly onJoined: () => void;
+}) {
+  const { beds, onClose } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = textFromDay(useToday());
+  const openBed = useMowings((state) => state.openBed);
+  const announce = useAnnounce();
+  const keepChange = useBedChange();
+  const [name, setName] = useState(beds[0]?.name ?? '');
+  const [on, setOn] = useState(today);
+  const [refused, setRefused] = useState<string | null>(null);
+  const largest = [...beds].sort((one, other) => other.areaM2 - one.areaM2)[0];
+  const differs = (
+    [
+      ['soil', beds.some((bed) => bed.texture !== largest?.texture)],
+      ['watering', beds.some((bed) => bed.watering !== largest?.watering)],
+      ['roof', beds.some((bed) => bed.roof !== largest?.roof)],
+      ['slope', beds.some((bed) => bed.slope !== largest?.slope)],
+    ] as const
+  ).flatMap(([what, isSo]) => (isSo ? [what] : []));
+  const whole = beds.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  const keep = () => {
+    const ids = beds.map(({ id }) => id);
+    const joined = joinBeds(garden, ids, on, name.trim(), today);
+    const why = keepChange(
+      bedStepNames.join(beds.map((bed) => bed.name)),
+      name.trim() === ''
+        ? failure({ kind: 'name', name: '' })
+        : joined.ok
+          ? { ok: true, value: joined.value.garden }
+          : joined,
+    );
+    if (why !== null) return setRefused(why);
+    announce(`${listed(beds.map((bed) => bed.name))} are one bed now. Undo parts them again.`);
+    props.onJoined();
+    onClose();
+    if (joined.ok) openBed(joined.value.bedIds[0] ?? null);
+  };
+  return (
+    <Dialog title={`Join ${listed(beds.map((bed) => bed.name))}`} onClose={onClose}>
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep();
+        }}
+      >
+        <p>
+          Each is reckoned by its own log up to that morning. The new bed, of{' '}
+          {shown.estimate(whole, shown.units.area)}, starts with what they hold together, and the
+          old ones are put away with their logs.
+        </p>
+        {differs.length > 0 && (
+          <p className="small">
+            They differ in {listed(differs)}: the new bed has that of {largest?.name}, the largest.
+          </p>
+        )}
+        <Field label="What is it called?">
+          {(links) => (
+            <input
+              {...links}
+              type="text"
+              maxLength={80}
+              autoComplete="off"
+              value={name}
+              onChange={(event) => {
+                setName(event.target.value);
+                setRefused(null);
+              }}
+            />
+          )}
+        </Field>
+        <DateField
+          label="From the morning of"
+          day={on}
+          today={today}
+          latest={today}
+          write={shown.dayField}
+          sentence={dayFailureSentence}
+          onDay={(day) => {
+            setOn(day ?? today);
+            setRefused(null);
+          }}
+        />
+        <DialogEnd refused={refused} keep="Join them" onCancel={onClose} />
+      </form>
+    </Dialog>
+  );
+}
