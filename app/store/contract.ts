@@ -60,6 +60,8 @@ export type EditFailure =
   | { readonly kind: 'broken'; readonly where: string; readonly what: string }
   /** something still points at it: "2 plantings", so it cannot be deleted alone */
   | { readonly kind: 'in-use'; readonly by: string }
+  /** a planting stood on a bed that was split or joined, and goes on: it can be cleared, not deleted */
+  | { readonly kind: 'goes-on' }
   /** a bundled record has no further days, or the garden has no bundled record */
   | { readonly kind: 'no-more-record' }
   /** what was put on this lawn forbids clippings anywhere but on it */

@@ -18,6 +18,7 @@ export type EditTrouble =
   | { readonly kind: 'missing'; readonly what: string }
   | { readonly kind: 'broken'; readonly where: string; readonly what: string }
   | { readonly kind: 'in-use'; readonly by: string }
+  | { readonly kind: 'goes-on' }
   | { readonly kind: 'no-more-record' }
   | { readonly kind: 'label-forbids'; readonly source: string };
 
@@ -32,6 +33,8 @@ export function editFailureSentence(failure: EditTrouble): string {
       return `That cannot be kept: at ${failure.where}: ${failure.what}. Nothing was changed.`;
     case 'in-use':
       return `It is still used by ${failure.by}. Delete or change those first. Nothing was changed.`;
+    case 'goes-on':
+      return 'It stood there before the bed was split or joined. Say when it was cleared instead. Nothing was changed.';
     case 'no-more-record':
       return 'The record that came with this garden has no further days. Nothing was changed.';
     case 'label-forbids':

@@ -78,6 +78,7 @@ const edits: OneOfEach<EditTrouble> = {
   missing: { kind: 'missing', what: 'bed' },
   broken: { kind: 'broken', where: 'beds 3, areaM2', what: 'it is above 100000' },
   'in-use': { kind: 'in-use', by: '2 plantings' },
+  'goes-on': { kind: 'goes-on' },
   'no-more-record': { kind: 'no-more-record' },
   'label-forbids': { kind: 'label-forbids', source: 'Front lawn' },
 };

@@ -27,6 +27,8 @@ import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
 import { HowSure } from './HowSure';
 import { ledgerPeriods } from './ledgerPeriods';
+import { BedTools } from './change/BedTools';
+import { RetiredBed } from './change/RetiredBed';
 import { CoverWorth } from './CoverWorth';
 import { MineralAccount } from './MineralAccount';
 import { SeasonsAccount } from './SeasonsAccount';
@@ -87,6 +89,8 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
     [drawnGarden, drawnResults, drawnWeeks, imagined, shown.chart],
   );
 
+  const retired = garden.retiredBeds?.find(({ id }) => id === bedId);
+  if (!bed && retired) return <RetiredBed bed={retired} />;
   if (!bed)
     return (
       <div className="page">
@@ -110,6 +114,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
             {plantedWords(garden, bed.id, today, shown)}.
           </p>
+          <BedTools bed={bed} />
         </div>
       </div>
       <WorkTrouble />

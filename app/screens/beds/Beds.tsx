@@ -1,6 +1,8 @@
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
+import { Disclosure } from '../../controls/Disclosure';
+import { Tick } from '../../controls/Tick';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
@@ -14,6 +16,8 @@ import { ImaginedLine, StateOdds } from '../Imagined';
 import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
 import { BedsTally } from './BedsTally';
+import { CopyYear } from './change/CopyYear';
+import { SeveralBeds } from './change/SeveralBeds';
 import { NoBeds } from './NoBeds';
 import { useSections } from './useSections';
 
@@ -24,6 +28,8 @@ export function Beds() {
   const goToPart = useGoToPart();
   const beds = [...garden.beds].sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9));
   const weaves = useId();
+  const [ticked, setTicked] = useState<readonly string[] | null>(null);
+  const [copies, setCopies] = useState(false);
   const { facts, shared } = useSections();
   return (
     <div className="page">
@@ -39,11 +45,31 @@ export function Beds() {
           )}
         </div>
         {beds.length > 0 && (
-          <button type="button" className="button" onClick={() => goToPart('garden-beds')}>
-            Add or change beds
-          </button>
+          <div className="button-row">
+            <button type="button" className="button" onClick={() => goToPart('garden-beds')}>
+              Add or change beds
+            </button>
+            {!ticked && (
+              <button type="button" className="button" onClick={() => setTicked([])}>
+                Choose several…
+              </button>
+            )}
+            <button type="button" className="button" onClick={() => setCopies(true)}>
+              Copy a season…
+            </button>
+          </div>
         )}
       </div>
+      {ticked && (
+        <SeveralBeds
+          beds={beds.filter(({ id }) => ticked.includes(id))}
+          ofAll={beds.length}
+          onAll={() => setTicked(ticked.length === beds.length ? [] : beds.map(({ id }) => id))}
+          onDone={() => setTicked(null)}
+          onSheets={() => undefined}
+        />
+      )}
+      {copies && <CopyYear onClose={() => setCopies(false)} />}
       <WorkTrouble />
       {beds.length > 0 && <ImaginedLine />}
       {beds.length === 0 && <NoBeds onAdd={() => goToPart('garden-beds')} />}
@@ -54,19 +80,66 @@ export function Beds() {
           const own = facts.get(bed.id);
           return (
             <li key={bed.id}>
-              <BedEntry bed={bed}>
+              <BedEntry
+                bed={bed}
+                tick={
+                  ticked && (
+                    <Tick
+                      label={`Tick ${bed.name}`}
+                      checked={ticked.includes(bed.id)}
+                      onChange={(is) =>
+                        setTicked(
+                          is ? [...ticked, bed.id] : ticked.filter((other) => other !== bed.id),
+                        )
+                      }
+                    />
+                  )
+                }
+              >
                 {own && <SmallSection facts={own} {...shared} weaves={weaves} />}
               </BedEntry>
             </li>
           );
         })}
       </ul>
+      <RetiredBeds />
     </div>
   );
 }
 
-/** @param children the bed's section */
-function BedEntry({ bed, children }: { readonly bed: Bed; readonly children: ReactNode }) {
+/** Beds that were put away, split or joined: out of the list, and still to be read. */
+function RetiredBeds() {
+  const garden = useGarden();
+  const shown = useShown();
+  const openBed = useMowings((state) => state.openBed);
+  const retired = garden.retiredBeds ?? [];
+  if (retired.length === 0) return null;
+  return (
+    <Disclosure summary={`Beds put away (${retired.length})`}>
+      <ul className="plain-list">
+        {retired.map(({ id, name, retired: since }) => (
+          <li key={id}>
+            <button type="button" className="button-small" onClick={() => openBed(id)}>
+              {name}
+            </button>{' '}
+            <span className="small soft">until {shown.day(since)}</span>
+          </li>
+        ))}
+      </ul>
+    </Disclosure>
+  );
+}
+
+/**
+ * @param tick to choose it among several, while several are chosen
+ * @param children the bed's section
+ */
+function BedEntry(props: {
+  readonly bed: Bed;
+  readonly tick: ReactNode;
+  readonly children: ReactNode;
+}) {
+  const { bed, tick, children } = props;
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
@@ -79,6 +152,7 @@ function BedEntry({ bed, children }: { readonly bed: Bed; readonly children: Rea
   return (
     <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
       <div className="bed-entry-name">
+        {tick}
         <h2 id={`bed-${bed.id}`}>
           <button type="button" className="bed-open" onClick={() => openBed(bed.id)}>
             {bed.name}

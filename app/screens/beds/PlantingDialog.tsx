@@ -48,9 +48,6 @@ export function PlantingDialog(props: {
   const today = textFromDay(useToday());
   const addPlanting = useMowings((state) => state.addPlanting);
   const editPlanting = useMowings((state) => state.editPlanting);
-  const addSame = useAddPlantings(({ length }) =>
-    bedStepNames.plantSame((crop?.name ?? 'something').toLowerCase(), length),
-  );
   const [draft, setDraft] = useState<Omit<Planting, 'id'>>(
     () =>
       planting ?? {
@@ -78,6 +75,9 @@ export function PlantingDialog(props: {
   const [refused, setRefused] = useState<string | null>(null);
   const change = (changes: Partial<Planting>) => setDraft((now) => ({ ...now, ...changes }));
   const crop = cropById(garden, draft.cropId);
+  const addSame = useAddPlantings(({ length }) =>
+    bedStepNames.plantSame((crop?.name ?? 'something').toLowerCase(), length),
+  );
   const perArea = shown.system === 'us' ? 'sq ft' : 'm²';
   // a pick is typed by weight, from one unit of the ground the person measures in
   const areaOf = shown.units.area.size;

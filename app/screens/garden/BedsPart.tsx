@@ -92,27 +92,29 @@ function BedFields({ bed }: { readonly bed: Bed }) {
     <>
       <div className="fields">
         <TextField label="Name" value={bed.name} onCommit={(name) => change({ name })} />
-        <MeasureField
-          label={`How big (${shown.units.area.symbol})`}
-          hint="Length times width will do."
-          measure="area"
-          units={shown.system}
-          value={bed.areaM2}
-          echo={
-            bed.lengthMetres !== null && bed.widthMetres !== null
-              ? `${shown.estimate(bed.widthMetres, shown.units.length)} by ${shown.estimate(bed.lengthMetres, shown.units.length)}`
-              : undefined
-          }
-          onCommit={(areaM2, sides) =>
-            areaM2 === null
-              ? undefined
-              : change({
-                  areaM2,
-                  lengthMetres: sides ? Math.max(...sides) : null,
-                  widthMetres: sides ? Math.min(...sides) : null,
-                })
-          }
-        />
+        {bed.ground || bed.earlierAreas ? null : (
+          <MeasureField
+            label={`How big (${shown.units.area.symbol})`}
+            hint="Length times width will do. This puts the measure right for its whole log; a bed that was made bigger or smaller has “Another size” on its page."
+            measure="area"
+            units={shown.system}
+            value={bed.areaM2}
+            echo={
+              bed.lengthMetres !== null && bed.widthMetres !== null
+                ? `${shown.estimate(bed.widthMetres, shown.units.length)} by ${shown.estimate(bed.lengthMetres, shown.units.length)}`
+                : undefined
+            }
+            onCommit={(areaM2, sides) =>
+              areaM2 === null
+                ? undefined
+                : change({
+                    areaM2,
+                    lengthMetres: sides ? Math.max(...sides) : null,
+                    widthMetres: sides ? Math.min(...sides) : null,
+                  })
+            }
+          />
+        )}
         <SettledQuantityField
           label="Walk from the gate (steps)"
           hint="Leave it empty if it does not matter."
@@ -129,17 +131,19 @@ function BedFields({ bed }: { readonly bed: Bed }) {
           }}
           onCommit={(steps) => change({ steps })}
         />
-        <DateField
-          label="Known since"
-          hint="Empty: from the season of its first layer. What you wrote of days before it is left out of the sums."
-          day={bed.knownSince}
-          today={shown.iso(today)}
-          latest={shown.iso(today)}
-          mayBeEmpty
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(knownSince) => change({ knownSince })}
-        />
+        {!bed.ground && (
+          <DateField
+            label="Known since"
+            hint="Empty: from the season of its first layer. What you wrote of days before it is left out of the sums."
+            day={bed.knownSince}
+            today={shown.iso(today)}
+            latest={shown.iso(today)}
+            mayBeEmpty
+            write={shown.dayField}
+            sentence={dayFailureSentence}
+            onDay={(knownSince) => change({ knownSince })}
+          />
+        )}
       </div>
       <ChoiceRow
         legend="Above it"

@@ -143,12 +143,16 @@ export function thingActions(tools: ActionTools): ThingActions {
 
     addPlanting: (planting) => add('plantings', planting),
     editPlanting: (id, changes, gesture) => change('plantings', id, changes, gesture),
-    deletePlanting: (id) =>
-      remove('plantings', id, nothing, (garden) => {
+    deletePlanting: (id) => {
+      const found = thingOf(tools, 'plantings', id);
+      // what it holds was grown before the bed was made: it can be cleared, but not never have been
+      if (found.ok && found.value.thing.continues) return failure({ kind: 'goes-on' });
+      return remove('plantings', id, nothing, (garden) => {
         garden.events = garden.events.filter(
           (event) => event.kind !== 'harvest' || event.plantingId !== id,
         );
-      }),
+      });
+    },
 
     addLawn: (lawn) => add('lawns', lawn),
     editLawn: (id, changes, gesture) => change('lawns', id, changes, gesture),

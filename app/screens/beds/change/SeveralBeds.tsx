@@ -1,0 +1,75 @@
+import { useState } from 'react';
+import type { Bed } from '../../../document/schema';
+import { PlantingDialog } from '../PlantingDialog';
+import { JoinDialog } from './JoinDialog';
+import { LaySeveral } from './LaySeveral';
+import { RetireDialog } from './RetireDialog';
+import { WaterSeveral } from './WaterSeveral';
+
+type Open = 'lay' | 'plant' | 'water' | 'join' | 'retire';
+
+/** What is done to all chosen beds at once, each as one step. */
+export function SeveralBeds(props: {
+  readonly beds: readonly Bed[];
+  readonly ofAll: number;
+  readonly onAll: () => void;
+  readonly onDone: () => void;
+  readonly onSheets: () => void;
+}) {
+  const { beds } = props;
+  const [open, setOpen] = useState<Open | null>(null);
+  const close = () => setOpen(null);
+  const [first, ...others] = beds;
+  const button = (act: Open, words: string, least = 1) => (
+    <button
+      type="button"
+      className="button"
+      disabled={beds.length < least}
+      onClick={() => setOpen(act)}
+    >
+      {words}
+    </button>
+  );
+  return (
+    <div className="several-beds not-printed" role="group" aria-label="For the beds you tick">
+      <p role="status">
+        {beds.length === 0
+          ? 'Tick the beds it is for.'
+          : `${beds.length} of ${props.ofAll} beds ticked.`}
+      </p>
+      <div className="button-row">
+        {button('lay', 'Lay on them…')}
+        {button('plant', 'Sow or plant…')}
+        {button('water', 'Water…')}
+        {button('join', 'Join into one…', 2)}
+        {button('retire', 'Put away…')}
+        <button
+          type="button"
+          className="button"
+          disabled={beds.length === 0}
+          onClick={props.onSheets}
+        >
+          Their sheets…
+        </button>
+        <button type="button" className="button-small" onClick={props.onAll}>
+          {beds.length === props.ofAll ? 'Tick none' : 'Tick all'}
+        </button>
+        <button type="button" className="button-small" onClick={props.onDone}>
+          Done
+        </button>
+      </div>
+      {open === 'lay' && <LaySeveral beds={beds} onClose={close} />}
+      {open === 'plant' && first && (
+        <PlantingDialog
+          bedId={first.id}
+          alsoOn={others.map(({ id }) => id)}
+          planting={null}
+          onClose={close}
+        />
+      )}
+      {open === 'water' && <WaterSeveral beds={beds} onClose={close} />}
+      {open === 'join' && <JoinDialog beds={beds} onClose={close} onJoined={props.onDone} />}
+      {open === 'retire' && <RetireDialog beds={beds} onClose={close} onRetired={props.onDone} />}
+    </div>
+  );
+}
