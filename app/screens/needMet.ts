@@ -3,6 +3,8 @@ import { at, lastDayOf, seasonFirstDay } from '../core/season/seasonAccount';
 import { watchedOf } from '../core/season/watchedSeason';
 import type { BedResults } from '../store/contract';
 
+const kept = new WeakMap<BedResults['season'], number | null>();
+
 /**
  * Share of what the plantings of the season that holds today could use and get, 0-1, from its first
  * morning to the run's end: counted as the imagined seasons count theirs, so that both tell of the
@@ -10,7 +12,15 @@ import type { BedResults } from '../store/contract';
  *
  * @returns null when nothing stands or will stand after today
  */
-export function needMet({ season, input }: Pick<BedResults, 'season' | 'input'>): number | null {
+export function needMet(run: Pick<BedResults, 'season' | 'input'>): number | null {
+  const known = kept.get(run.season);
+  if (known !== undefined) return known;
+  const share = summed(run);
+  kept.set(run.season, share);
+  return share;
+}
+
+function summed({ season, input }: Pick<BedResults, 'season' | 'input'>): number | null {
   const { today } = input;
   if (!input.plantings.some(({ clearingDay }) => clearingDay === null || clearingDay > today))
     return null;

@@ -11,6 +11,7 @@ import type { Read, Write } from './gardenSlice';
 import { sameQuestion } from './sameQuestion';
 import {
   bedsInABreath,
+  progressPauseMilliseconds,
   quickDraws,
   wholeDraws,
   wholeDrawsPauseMilliseconds,
@@ -68,9 +69,13 @@ export function drawsDoor(
   const work = (changes: Partial<DrawsWork>): void =>
     write({ drawsWork: { ...read().drawsWork, ...changes } });
 
+  /** puts on screen what has come since the last time */
+  let showCome: (() => void) | null = null;
+
   const end = (): void => {
     callOffWhole?.();
     callOffWhole = null;
+    showCome = null;
     running?.abort();
     running = null;
   };
@@ -140,17 +145,41 @@ export function drawsDoor(
     const of = questions.length * countOf[stage];
     work({ state: 'working', done: 0, of, reason: null });
     const taken = new Set<string>();
+    // Beds come faster than anybody reads. The first is shown at once, others together with what comes
+    // a moment later: each drawn by itself would keep the page from its keys.
+    let come: DrawsAnswer[] = [];
+    let far: Pick<DrawsWork, 'done' | 'of'> = { done: 0, of };
+    let isPausing = false;
+    const show = (): void => {
+      if (signal.aborted || come.length === 0) return;
+      const some = come;
+      come = [];
+      work(far);
+      take(garden, questions, some, stage);
+    };
+    showCome = show;
+    const showInTime = (): void => {
+      if (isPausing) return;
+      show();
+      isPausing = true;
+      later(progressPauseMilliseconds, () => {
+        isPausing = false;
+        if (come.length > 0) showInTime();
+      });
+    };
     const onProgress = ({ done, of: all, bed }: Progress): void => {
       if (signal.aborted) return;
-      work({ done, of: all });
-      if (!bed) return;
+      far = { done, of: all };
+      if (!bed) return work(far);
       taken.add(bed.bedId);
-      take(garden, questions, [bed], stage);
+      come.push(bed);
+      showInTime();
     };
     try {
       const beds = questions.map((one) => ({ ...one, count: countOf[stage] }));
       const question = { kind: 'draws', beds, limits } as const;
       const settled = await engine.ask<'draws'>(question, { onProgress, signal });
+      show();
       if (signal.aborted || settled.state === 'superseded') return;
       if (settled.state === 'failed') {
         work({ state: 'failed', reason: settled.reason });
@@ -207,6 +236,7 @@ export function drawsDoor(
       draws: {},
       drawsWork: idle,
       stopDraws: () => {
+        showCome?.();
         end();
         work({ state: 'idle', isStopped: true });
       },

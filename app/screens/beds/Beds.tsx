@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useDeferredValue, useId, useState } from 'react';
 import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
 import { Disclosure } from '../../controls/Disclosure';
@@ -30,7 +30,8 @@ export function Beds() {
   const weaves = useId();
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
   const [copies, setCopies] = useState(false);
-  const { facts, shared } = useSections();
+  // the states of an edit do not wait for the drawings, of which one deep cover changes all
+  const { facts, shared } = useDeferredValue(useSections());
   return (
     <div className="page">
       <div className="page-head">
@@ -145,7 +146,7 @@ function BedEntry(props: {
   const today = useToday();
   const results = useMowings((state) => state.bedResults[bed.id]);
   const draws = useMowings((state) => state.draws[bed.id]);
-  const work = useMowings((state) => state.work);
+  const hasFailed = useMowings((state) => state.work === 'failed');
   const openBed = useMowings((state) => state.openBed);
   const strongest = results?.cautions[0];
   const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
@@ -201,7 +202,7 @@ function BedEntry(props: {
           </p>
         </>
       ) : (
-        <p className="soft">{work === 'failed' ? 'Not reckoned' : 'Reckoning the season…'}</p>
+        <p className="soft">{hasFailed ? 'Not reckoned' : 'Reckoning the season…'}</p>
       )}
     </article>
   );

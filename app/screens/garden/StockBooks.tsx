@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { heapAccount, leavesToKeep } from '../../document/heapAccount';
 import { materialById } from '../../document/materialValues';
 import type { Garden, Stock } from '../../document/schema';
@@ -67,7 +67,9 @@ function LeafBooks(props: {
 }) {
   const { garden, leaves, today } = props;
   const { estimate, units } = useShown();
-  const keep = useMemo(() => leavesToKeep(garden, leaves, today), [garden, leaves, today]);
+  // the lawns of a whole month are grown for it: fields do not wait for that
+  const weighed = useDeferredValue(garden);
+  const keep = useMemo(() => leavesToKeep(weighed, leaves, today), [weighed, leaves, today]);
   if (keep === null) return null;
   const month = `${monthWord(monthOf(keep.monthFirst))} ${yearOf(keep.monthFirst)}`;
   return (
