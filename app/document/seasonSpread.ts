@@ -1,5 +1,5 @@
 import type { Coefficients } from '../core/season/coefficients';
-import type { Drawn, LayerSpread, SeasonSpread } from '../core/season/draws/spread';
+import type { Drawn, FixingSpread, LayerSpread, SeasonSpread } from '../core/season/draws/spread';
 import { actingRatio } from '../tables/actingRatio';
 import { coefficientRows } from '../tables/coefficients';
 import type { MaterialRow, Row } from '../tables/shapes';
@@ -122,10 +122,29 @@ function needSpread(garden: Garden, planting: Planting): Drawn | null {
   };
 }
 
+/** What a legume's own rows span: the share it fixes, and the nitrate that stops it. */
+function fixingSpread(garden: Garden, planting: Planting): FixingSpread | null {
+  const row = cropById(garden, planting.cropId);
+  if (!row?.legume) return null;
+  const { usualPercentFixed, leafyLimit } = row.legume;
+  return {
+    usual: {
+      name: `fixing of ${row.id}`,
+      shape: 'share',
+      low: usualPercentFixed.low / 100,
+      typical: usualPercentFixed.typical / 100,
+      high: usualPercentFixed.high / 100,
+    },
+    // both limits of a crop span the same
+    limit: { name: `nodule limit of ${row.id}`, shape: 'amount', ...factorOf(leafyLimit) },
+  };
+}
+
 /**
  * What of a bed's season is uncertain, from the rows themselves: coefficients drawn once per
- * garden, the mass of each lot, the nitrogen of each material, each crop's need, the soil's
- * organic matter. What was measured in the garden has the narrow range of that measurement.
+ * garden, the mass of each lot, the nitrogen of each material, each crop's need, what each legume
+ * fixes and the nitrate that stops it, the soil's organic matter. What was measured in the garden
+ * has the narrow range of that measurement.
  *
  * @source readings of ranges: model 1 and 10
  */
@@ -150,12 +169,15 @@ export function seasonSpread(
       application.id,
       layerSpread(garden, bed, application),
     ]);
-  const needs = garden.plantings
-    .filter((planting) => past.has(planting.bedId))
-    .flatMap((planting): [string, Drawn][] => {
-      const need = needSpread(garden, planting);
-      return need ? [[planting.id, need]] : [];
-    });
+  const plantings = garden.plantings.filter((planting) => past.has(planting.bedId));
+  const needs = plantings.flatMap((planting): [string, Drawn][] => {
+    const need = needSpread(garden, planting);
+    return need ? [[planting.id, need]] : [];
+  });
+  const fixing = plantings.flatMap((planting): [string, FixingSpread][] => {
+    const own = fixingSpread(garden, planting);
+    return own ? [[planting.id, own]] : [];
+  });
   const tested =
     garden.events.some(
       (event) =>
@@ -166,6 +188,7 @@ export function seasonSpread(
     coefficients,
     layers: Object.fromEntries(layers),
     needs: Object.fromEntries(needs),
+    fixing: Object.fromEntries(fixing),
     organicMatter: {
       name: tested
         ? `organic matter of ${groundOf(garden, bed)}`

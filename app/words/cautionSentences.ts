@@ -248,8 +248,10 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
     `Plantings claim ${percent(number)} of the bed, more than there is.`,
   overdue: ({ crop, byCrop, day }) =>
     `${large(crop)} ${byCrop('was', 'were')} to end about ${day} and ${byCrop('needs', 'need')} nothing more. Still standing?`,
-  'outside validity': ({ number, threshold }) =>
-    `Carbon to nitrogen is ${twoFigures(number)}; the sums of rotting were tested ${number < threshold ? 'from' : 'up to'} ${twoFigures(threshold)}.`,
+  'outside validity': ({ number, threshold, text }) =>
+    text('what') === 'wood'
+      ? 'Wood in the ground holds nitrogen for years. The sums of rotting were not tested on it and end sooner.'
+      : `Carbon to nitrogen is ${twoFigures(number)}; the sums of rotting were tested ${number < threshold ? 'from' : 'up to'} ${twoFigures(threshold)}.`,
   safety,
 };
 

@@ -1,7 +1,7 @@
 import type { Coefficients } from '../core/season/coefficients';
 
 /** What can be done in a garden about something that is not known. */
-export type Remedy = 'weigh' | 'nitrate test' | 'humus test' | 'analysis' | 'picks';
+export type Remedy = 'weigh' | 'nitrate test' | 'humus test' | 'analysis' | 'picks' | 'nodules';
 
 interface DrawnWords {
   readonly words: string;
@@ -47,5 +47,6 @@ export const remedyWords: Readonly<Record<Remedy, (topSoil: string) => string>> 
   'humus test': () => 'Have a laboratory measure organic matter, once in a few years.',
   analysis: () =>
     'A laboratory can measure the nitrogen of a bagful. Saying what kind of lawn it is helps already.',
+  nodules: () => 'Dig up a plant at flowering and cut its nodules: pink inside they work.',
   picks: () => 'Write down what is picked, and give the usual pick in the planting.',
 };

@@ -24,11 +24,12 @@ const gardens: readonly (readonly [string, Garden])[] = [
 /** Every name that is drawn on a bed of a garden. */
 function namesOf(garden: Garden): readonly string[] {
   return garden.beds.flatMap(({ id }) => {
-    const { coefficients, layers, needs, organicMatter } = seasonSpread(garden, id);
+    const { coefficients, layers, needs, fixing, organicMatter } = seasonSpread(garden, id);
     return [
       ...coefficients,
       ...Object.values(layers).flatMap((layer) => Object.values(layer)),
       ...Object.values(needs),
+      ...Object.values(fixing ?? {}).flatMap(({ usual, limit }) => [usual, limit]),
       ...(organicMatter ? [organicMatter] : []),
     ].map(({ name }) => name);
   });

@@ -318,6 +318,19 @@ describe('sentences', () => {
     expect(seed('Sweet corn')).toMatch(/^Sweet corn comes up about 27 June: a cover smothers it/);
   });
 
+  test('wood in the ground is told by what it is, not by its carbon to nitrogen', () => {
+    const of = (what: string) =>
+      says(
+        made('outside validity', 'outside what was tested', 'note', {
+          number: 160,
+          threshold: 150,
+          detail: { ...detail, what },
+        }),
+      );
+    expect(of('wood')).toMatch(/^Wood in the ground holds nitrogen for years/);
+    expect(of('')).toMatch(/^Carbon to nitrogen is 160/);
+  });
+
   test('a treated lawn', () => {
     const wait = made('treated lawn', 'label silent', 'stop', {
       number: 2,

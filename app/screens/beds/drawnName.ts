@@ -84,6 +84,18 @@ export function drawnName(
       words: `the appetite of ${lower(cropName(garden, crop))}`,
       remedy: 'picks',
     };
+  const fixing = after(name, 'fixing of ');
+  if (fixing !== null)
+    return {
+      words: `how much of its nitrogen the air gives: ${lower(cropName(garden, fixing))}`,
+      remedy: 'nodules',
+    };
+  const limit = after(name, 'nodule limit of ');
+  if (limit !== null)
+    return {
+      words: `how much nitrate stops the nodules: ${lower(cropName(garden, limit))}`,
+      remedy: 'nodules',
+    };
   if (after(name, 'organic matter of ') !== null)
     return { words: 'how true the measured organic matter is', remedy: 'nitrate test' };
   if (after(name, 'organic matter ') !== null)

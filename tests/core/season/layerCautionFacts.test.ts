@@ -177,7 +177,31 @@ describe('outside what was tested', () => {
     expect(of(200, 'mature')).toMatchObject({ number: 200, threshold: 150 });
   });
 
-  test('not of compost and wood, and not of what has no nitrogen', () => {
+  // Nicolardot, Recous & Mary 2001 fitted residues of crops and no wood (row "outside what was tested")
+  test('wood worked into the soil, whatever its C:N', () => {
+    const wood = (carbonToNitrogen: number, placement: 'laid' | 'hoed' | 'dug') =>
+      ofLayers([
+        makeLayer({
+          nitrogen: 2,
+          carbon: 2 * carbonToNitrogen,
+          materialClass: 'inert',
+          isGreens: false,
+          placement,
+        }),
+      ]);
+    for (const placement of ['hoed', 'dug'] as const) {
+      expect(only(wood(120, placement), 'outside validity')).toMatchObject({
+        weight: 'note',
+        number: 120,
+        threshold: 150,
+        detail: { what: 'wood' },
+      });
+      expect(only(wood(560, placement), 'outside validity').number).toBe(560);
+    }
+    expect(kindsOf(wood(560, 'laid'))).not.toContain('outside validity');
+  });
+
+  test('not of compost and of wood on top, and not of what has no nitrogen', () => {
     for (const materialClass of ['slow', 'inert'] as const)
       expect(kindsOf(ofLayers([makeLayer({ materialClass, carbon: 10_000 })]))).not.toContain(
         'outside validity',

@@ -106,17 +106,23 @@ export function tooSoonCautions(
   return cautions;
 }
 
-/** Materials outside what the model of rotting was tested on. */
+/**
+ * Materials outside what the model of rotting was tested on: by their C:N, and wood worked into the
+ * soil by what it is. The sums know chips by their C:N alone and eat them within the year, where wood
+ * in the ground lasts for years and goes on holding nitrogen.
+ */
 export function validityCautions(layers: readonly LayerInput[], limits: Limits): Caution[] {
   const { numbers } = limits;
   const cautions: Caution[] = [];
   for (const layer of layers) {
-    if (layer.nitrogen <= 0) continue;
-    if (layer.materialClass !== 'green' && layer.materialClass !== 'mature') continue;
+    if (layer.nitrogen <= 0 || layer.materialClass === 'slow') continue;
+    // lying on top wood does not rot at all, and no sum is asked for
+    const isWood = layer.materialClass === 'inert';
+    if (isWood && layer.placement === 'laid') continue;
     const ratio = layer.carbon / layer.nitrogen;
     const least = numbers[layer.materialClass === 'green' ? 'least green C:N' : 'least mature C:N'];
     const most = numbers[layer.materialClass === 'green' ? 'most green C:N' : 'most mature C:N'];
-    if (ratio >= least && ratio <= most) continue;
+    if (!isWood && ratio >= least && ratio <= most) continue;
     cautions.push(
       makeCaution(
         'outside validity',
@@ -127,6 +133,7 @@ export function validityCautions(layers: readonly LayerInput[], limits: Limits):
           threshold: ratio < least ? least : most,
           unit: 'C:N',
           layerId: layer.id,
+          ...(isWood && { detail: { what: 'wood' } }),
         },
       ),
     );

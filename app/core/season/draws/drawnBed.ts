@@ -1,5 +1,5 @@
 import type { Coefficients } from '../coefficients';
-import type { BedSeason, CropInput, LayerInput, SoilProperties } from '../input';
+import type { BedSeason, CropInput, LayerInput, LegumeInput, SoilProperties } from '../input';
 import { ownBed } from '../ownInput';
 import type { Draws } from './columns';
 import type { SeasonSpread } from './spread';
@@ -40,6 +40,26 @@ function writeLayer({ from, to, ...columns }: LayerColumns, draw: number): void 
   if (columns.slow) to.slowShare = columns.slow[draw]!;
 }
 
+interface FixingColumns {
+  readonly from: LegumeInput;
+  readonly to: Writable<LegumeInput>;
+  readonly usual: Float64Array;
+  readonly limit: Float64Array;
+}
+
+/**
+ * Nodules that give little in poor soil cannot rise to the row's high share either: it falls with
+ * them in proportion (assumed). Those that give more than it rise to their own.
+ */
+function writeFixing({ from, to, usual, limit }: FixingColumns, draw: number): void {
+  const own = usual[draw]!;
+  const most = from.highShareFixed * Math.min(1, own / from.usualShareFixed);
+  to.usualShareFixed = own;
+  to.highShareFixed = Math.max(most, own);
+  to.leafyLimit = from.leafyLimit * limit[draw]!;
+  to.poddingLimit = from.poddingLimit * limit[draw]!;
+}
+
 /**
  * @param input at typical values; it stays as it is. Its weather is kept: the draws have their own,
  *   save for the days of the ground it was made of, which are over
@@ -78,6 +98,14 @@ export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): 
     const own = spread.needs[id];
     return own ? [{ from: crop, to: crops[at]!, column: draws.column(own) }] : [];
   });
+  const fixingColumns = input.plantings.flatMap(({ id, crop }, at): FixingColumns[] => {
+    const own = spread.fixing?.[id];
+    if (!own || !crop.legume) return [];
+    const to = { ...crop.legume };
+    crops[at]!.legume = to;
+    const [usual, limit] = [draws.column(own.usual), draws.column(own.limit)];
+    return [{ from: crop.legume, to, usual, limit }];
+  });
 
   // the bed's past is as uncertain as its present, in the same draws
   const grounds = input.ground?.map((ground) => drawnBed(ground.input, spread, draws));
@@ -96,6 +124,7 @@ export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): 
         to.need = from.need * column[draw]!;
         to.harvestNitrogen = from.harvestNitrogen * column[draw]!;
       }
+      for (const legume of fixingColumns) writeFixing(legume, draw);
     },
   };
 }

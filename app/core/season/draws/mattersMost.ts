@@ -81,6 +81,7 @@ export function mattersMost(
       [mass, nitrogen, acting, ready, slow].filter((drawn) => drawn !== undefined),
     ),
     ...Object.values(spread.needs),
+    ...Object.values(spread.fixing ?? {}).flatMap(({ usual, limit }) => [usual, limit]),
     ...(spread.organicMatter ? [spread.organicMatter] : []),
   ];
   const outcomeRanks = ranksOf(outcome);

@@ -27,6 +27,14 @@ export interface LayerSpread {
   readonly slow?: Drawn;
 }
 
+/** What is not known of a legume's nodules. */
+export interface FixingSpread {
+  /** share of the day's need that they give where the soil has little nitrate */
+  readonly usual: Drawn;
+  /** factor on the nitrate at which they stop, in leaf and in pod alike */
+  readonly limit: Drawn;
+}
+
 /** What of a bed's season is uncertain. Everything not named stays at its typical value. */
 export interface SeasonSpread {
   readonly coefficients: readonly (Drawn & { readonly key: keyof Coefficients })[];
@@ -34,6 +42,8 @@ export interface SeasonSpread {
   readonly layers: Readonly<Record<string, LayerSpread>>;
   /** by planting id: factor on its need */
   readonly needs: Readonly<Record<string, Drawn>>;
+  /** by planting id; legumes alone */
+  readonly fixing?: Readonly<Record<string, FixingSpread>>;
   /** factor on the soil's organic matter; null when a laboratory measured it */
   readonly organicMatter: Drawn | null;
 }
