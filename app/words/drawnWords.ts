@@ -29,6 +29,7 @@ export const coefficientWords: Readonly<Partial<Record<keyof Coefficients, Drawn
   lyingShareOfMicrobesAndHumus: byNitrate('how much of what has rotted still lies on the soil'),
   denitrifiedShare: byNitrate('how much a soaked soil loses to the air'),
   uptakeShare: byNitrate('how fast roots take what they reach'),
+  bareCropCoefficient: byNitrate('how much water bare soil gives to the air'),
   hoedRate: byNitrate('how fast what is hoed in rots'),
   surfaceRateGreen: byNitrate('how fast a layer rots on top of the soil'),
   youngHumusRate: byNitrate('how much the layers of earlier years still give'),

@@ -29,12 +29,18 @@ export const soilCoefficients = {
     'derived',
     { drawnPer: 'garden', note: 'clay and lime: the low end' },
   ),
-  bareCropCoefficient: single(
+  bareCropCoefficient: row(
     0.35,
+    0.6,
+    0.9,
     'share of ET0',
-    'Assumed',
-    'bare ground under ordinary wetting',
-    'assumed',
+    'Hall1908',
+    'drain gauges of Rothamsted: of the rain on bare soil a little less than half drains; the share of ET0 at which ours drains as much there',
+    'derived',
+    {
+      drawnPer: 'garden',
+      note: 'of bare ground that is moist; as it dries the share falls. 0.35, a usual mean for ground wetted once a week, let a fifth too much drain',
+    },
   ),
   canopyLimit: single(0.9, 'share', 'Assumed', 'most ground a crop shades', 'assumed'),
   lateCanopyLeast: single(

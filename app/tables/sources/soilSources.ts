@@ -56,6 +56,12 @@ export const soilSources = {
     'Soil nitrate tests turned into pounds per acre',
     'University of California Cooperative Extension note',
   ),
+  Hall1908: source(
+    'Hall AD',
+    1908,
+    'The Soil',
+    'second edition, chapter 3, percolation of water; the passage read in a scanned copy',
+  ),
   Allen1998: source(
     'Allen RG, Pereira LS, Raes D, Smith M',
     1998,
