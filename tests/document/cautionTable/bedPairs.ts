@@ -97,7 +97,7 @@ export const bedPairs: Pairs = {
     pair('nitrate in mg/kg', chardTo('2013-07-20'), 9.5, 9.25, { weight: 'caution' }),
   ],
   'washing out in an empty bed': [
-    pair('nitrate in mg/kg', (mgPerKg: number) => known(mgPerKg, {}), 11.3, 11.1, {
+    pair('nitrate in mg/kg', (mgPerKg: number) => known(mgPerKg, {}), 11.09, 10.89, {
       weight: 'caution',
     }),
   ],
@@ -221,8 +221,8 @@ export const bedPairs: Pairs = {
           plantings: [crop('sweet_corn', '2013-05-01', 'sown')],
           thoughtOf: [clippings(april, 5)],
         }),
-      10.5,
-      10.1,
+      15.26,
+      14.86,
       { sees: says('seed fly') },
     ),
   ],

@@ -171,34 +171,34 @@ export const layerPairs: Pairs = {
     ),
   ],
   'room tender storage': room('tender storage', [
-    [1.8, 1.84],
-    [1.65, 1.69],
-    [1.32, 1.35],
+    [1.98, 2.02],
+    [1.81, 1.85],
+    [1.449, 1.479],
   ]),
   'room storage': room('storage', [
-    [0.845, 0.862],
-    [0.714, 0.729],
-    [0.546, 0.558],
+    [0.981, 0.998],
+    [0.83, 0.845],
+    [0.634, 0.646],
   ]),
   'room fruit': room('fruit', [
-    [2.56, 2.61],
-    [2.16, 2.21],
-    [1.56, 1.6],
+    [2.857, 2.907],
+    [2.413, 2.463],
+    [1.741, 1.781],
   ]),
   'room flower': room('flower', [
-    [0.625, 0.638],
-    [0.529, 0.54],
-    [0.344, 0.351],
+    [0.695, 0.708],
+    [0.588, 0.599],
+    [0.3825, 0.3895],
   ]),
   'room leaf': room('leaf', [
-    [1.675, 1.71],
-    [1.23, 1.255],
-    [0.92, 0.94],
+    [1.823, 1.858],
+    [1.337, 1.362],
+    [1.002, 1.022],
   ]),
   'room head': room('head', [
-    [1.06, 1.083],
-    [0.778, 0.794],
-    [0.583, 0.596],
+    [1.21, 1.233],
+    [0.887, 0.903],
+    [0.665, 0.678],
   ]),
   'room perennial': room('perennial', [
     [1.07, 1.09],
@@ -222,7 +222,7 @@ export const layerPairs: Pairs = {
     pair('depth in mm of the first layer', seasonTotal(null), 14.2, 14.05, { weight: 'caution' }),
   ],
   'greens on an empty bed': [
-    pair('depth in mm', (mm: number) => asked({ thoughtOf: [clippings(today, mm)] }), 89, 87, {
+    pair('depth in mm', (mm: number) => asked({ thoughtOf: [clippings(today, mm)] }), 71.3, 69.3, {
       weight: 'caution',
     }),
   ],
@@ -230,8 +230,8 @@ export const layerPairs: Pairs = {
     pair(
       'depth in mm',
       (mm: number) => asked({ plantings: [beans()], thoughtOf: [clippings(today, mm)] }),
-      4.02,
-      3.93,
+      3.932,
+      3.842,
       { weight: 'note' },
     ),
     pair(
@@ -242,8 +242,8 @@ export const layerPairs: Pairs = {
           laid: [clippings('2013-06-20', 1)],
           thoughtOf: [clippings(today, mm)],
         }),
-      46,
-      45,
+      42.4,
+      41.4,
       { weight: 'caution' },
     ),
   ],
@@ -270,13 +270,13 @@ export const layerPairs: Pairs = {
       'share of the bed',
       (share: number) =>
         asked({ plantings: [beans({ share })], thoughtOf: [clippings(today, 20)] }),
-      0.205,
-      0.2,
+      0.4115,
+      0.4065,
       { sees: ({ cautions }) => cautions.some(({ kind }) => kind === 'legume') },
     ),
   ],
   'enough margin': [
-    pair('pick in kg per m2', enough('sweet_potato', 20), 1.68, 1.7, {
+    pair('pick in kg per m2', enough('sweet_potato', 20), 1.885, 1.905, {
       sees: says('greens past enough'),
     }),
   ],
@@ -296,10 +296,10 @@ export const layerPairs: Pairs = {
     ),
   ],
   'greens on enough to the end': [
-    pair('pick in kg per m2', enough('chard', 5), 1.34, 1.365, { weight: 'caution' }),
+    pair('pick in kg per m2', enough('chard', 5), 1.515, 1.54, { weight: 'caution' }),
   ],
   'greens past enough': [
-    pair('depth in mm', (mm: number) => enough('sweet_potato', mm)(1.65), 3.8, 3.5, {
+    pair('depth in mm', (mm: number) => enough('sweet_potato', mm)(1.81), 3.5, 3.2, {
       weight: 'stop',
     }),
   ],

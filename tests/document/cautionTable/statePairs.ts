@@ -99,30 +99,30 @@ const hidden = (millimetres: number): Asked =>
 
 export const statePairs: Pairs = {
   'over-fed tender storage': overFed(wanted('sweet_potato', '2013-05-25', 'planted'), [
-    [2.79, 2.84],
-    [2.14, 2.19],
+    [2.875, 2.925],
+    [2.186, 2.236],
   ]),
   'over-fed storage': overFed(wanted('beet', '2013-05-20', 'sown'), [
-    [1.7, 1.735],
-    [1.29, 1.32],
+    [1.724, 1.759],
+    [1.31, 1.34],
   ]),
   'over-fed fruit': overFed(wanted('tomato', '2013-05-20', 'planted', 40), [
-    [5.18, 5.29],
-    [3.73, 3.81],
+    [5.26, 5.37],
+    [3.785, 3.865],
   ]),
   'over-fed flower': overFed(wanted('zinnia', '2013-05-20', 'sown'), [
-    [1.1, 1.13],
-    [0.69, 0.706],
+    [1.137, 1.167],
+    [0.706, 0.722],
   ]),
-  'over-fed leaf': overFed(wanted('chard', '2013-05-20', 'planted'), [[1.74, 1.78]]),
+  'over-fed leaf': overFed(wanted('chard', '2013-05-20', 'planted'), [[1.764, 1.804]]),
   'over-fed head': overFed(wanted('cabbage', '2013-05-20', 'planted'), [[1.31, 1.335]]),
   'over-fed perennial': overFed(wanted('strawberry', '2012-09-01', 'planted'), [
     [1.61, 1.645],
     [1.465, 1.495],
   ]),
   'nitrate at flowering': [
-    pair('nitrate in mg/kg', flowering, 18.6, 18.1, { sees: isState('over-fed') }),
-    pair('nitrate in mg/kg', flowering, 30.5, 29.8, { sees: isStrongly }),
+    pair('nitrate in mg/kg', flowering, 18.35, 17.85, { sees: isState('over-fed') }),
+    pair('nitrate in mg/kg', flowering, 30.08, 29.38, { sees: isStrongly }),
   ],
   'flower window before': [
     pair(
@@ -152,7 +152,7 @@ export const statePairs: Pairs = {
     ),
   ],
   'enough to the end': [
-    pair('pick in kg per m2', wanted('chard', '2013-05-20', 'planted', 12), 2.09, 2.13, {
+    pair('pick in kg per m2', wanted('chard', '2013-05-20', 'planted', 12), 2.111, 2.151, {
       sees: isState('enough to the end'),
     }),
   ],
@@ -162,17 +162,17 @@ export const statePairs: Pairs = {
     }),
   ],
   'leaving over-fed': [
-    pair('water in mm', washed('sweet_potato', '2013-05-25', 2, 12), 87, 90, {
+    pair('water in mm', washed('sweet_potato', '2013-05-25', 2, 12), 100.5, 103.5, {
       sees: isState('over-fed'),
     }),
   ],
   'leaving enough for now': [
-    pair('water in mm', washed('cabbage', '2013-06-10', 8, 45), 50, 53, {
+    pair('water in mm', washed('cabbage', '2013-06-10', 8, 45), 67.2, 70.2, {
       sees: isState('enough for now'),
     }),
   ],
   'forecast meets': [
-    pair('pick in kg per m2', wanted('chard', '2013-05-20', 'planted', 12), 2.13, 2.09, {
+    pair('pick in kg per m2', wanted('chard', '2013-05-20', 'planted', 12), 2.151, 2.111, {
       sees: ({ verdict }) => verdict.wantsMoreLater || verdict.state === 'short',
     }),
   ],
@@ -186,9 +186,9 @@ export const statePairs: Pairs = {
       { sees: ({ verdict }) => (verdict.room ?? 0) > 0 },
     ),
   ],
-  'short look-ahead': [pair('nitrate in mg/kg', hungry, 7.1, 7.2, { sees: isState('short') })],
-  'short share': [pair('nitrate in mg/kg', hungry, 7.1, 7.2, { sees: isState('short') })],
-  'out of reach': [pair('nitrate in mg/kg', hungry, 7.1, 7.2, { sees: isState('short') })],
+  'short look-ahead': [pair('nitrate in mg/kg', hungry, 5.98, 6.08, { sees: isState('short') })],
+  'short share': [pair('nitrate in mg/kg', hungry, 5.98, 6.08, { sees: isState('short') })],
+  'out of reach': [pair('nitrate in mg/kg', hungry, 5.98, 6.08, { sees: isState('short') })],
   'short least need': [
     pair(
       'share of the bed',
@@ -215,17 +215,17 @@ export const statePairs: Pairs = {
       { sees: isState('short') },
     ),
   ],
-  'leaving short': [pair('manure in mm', fedSince(2), 0.345, 0.355, { sees: isState('short') })],
+  'leaving short': [pair('manure in mm', fedSince(2), 0.314, 0.324, { sees: isState('short') })],
   'leaving short share': [
-    pair('manure in mm', fedSince(2), 0.345, 0.355, { sees: isState('short') }),
+    pair('manure in mm', fedSince(2), 0.314, 0.324, { sees: isState('short') }),
   ],
   'was short share': [
-    pair('nitrate in mg/kg', recovered, 6.25, 6.42, {
+    pair('nitrate in mg/kg', recovered, 6.16, 6.33, {
       sees: ({ verdict }) => verdict.wasShortOn !== null,
     }),
   ],
   'was short lost': [
-    pair('nitrate in mg/kg', recovered, 6.25, 6.42, {
+    pair('nitrate in mg/kg', recovered, 6.16, 6.33, {
       sees: ({ verdict }) => verdict.wasShortOn !== null,
     }),
   ],
@@ -264,7 +264,7 @@ export const statePairs: Pairs = {
     }),
   ],
   'room share': [
-    pair('pick in kg per m2', wanted('chard', '2013-05-20', 'planted', 12), 2.9, 2.87, {
+    pair('pick in kg per m2', wanted('chard', '2013-05-20', 'planted', 12), 2.922, 2.892, {
       sees: ({ verdict }) => (verdict.room ?? 0) > 10,
     }),
   ],
