@@ -49,11 +49,11 @@ describe('what the plants of a bed ask of its water', () => {
   const asked = (...plantings: readonly PlantingInput[]): BedState['canopy'] =>
     plantsOn(bedWith(plantings)).state.canopy;
 
-  test('an empty bed: the bare soil coefficient of 0.35, nobody to water', () => {
+  test('an empty bed: the bare soil coefficient of 0.6, nobody to water', () => {
     expect(asked()).toEqual({
       isPlanted: false,
       transpiration: 0,
-      evaporation: 0.35,
+      evaporation: 0.6,
       canopy: 0,
       reach: 0,
       depletionShare: 0.5,
@@ -68,7 +68,7 @@ describe('what the plants of a bed ask of its water', () => {
     // Kc 1.15; shade 0.9; under it 0.6 (1 - 0.9) + 0.07 x 0.9 = 0.123 evaporates
     const half = asked({ ...fruit, share: 0.5, normalDegreeDays: 10 / 0.6 });
     expect(half.isPlanted).toBe(true);
-    expect(half.evaporation).toBeCloseTo(0.5 * 0.35 + 0.5 * 0.123, 12);
+    expect(half.evaporation).toBeCloseTo(0.5 * 0.6 + 0.5 * 0.123, 12);
     expect(half.transpiration).toBeCloseTo(0.5 * (1.15 - 0.123), 12);
     expect(half.canopy).toBeCloseTo(0.45, 12);
     expect(half.reach).toBeCloseTo(1, 12);
