@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dayOf, type DayNumber } from '../../../app/core/days';
-import { startingState } from '../../../app/core/season/bedState';
+import { startingState } from '../../../app/core/season/startingState';
 import { stepDay } from '../../../app/core/season/day';
 import { flowKinds } from '../../../app/core/season/flows';
 import type { BedSeason, LayerInput } from '../../../app/core/season/input';
