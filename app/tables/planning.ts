@@ -9,6 +9,11 @@ const ours = (value: number, unit: string, place: string) =>
 export const planningRows = {
   lowShare: ours(0.9, 'of need', 'a bed under nine tenths of its need is short'),
   highShare: ours(1.1, 'of need', 'a tenth over the need is enough'),
+  supplyDiffers: ours(
+    0.1,
+    'of need',
+    'weather and soil differ from the likely: a plan keeps to the middle of about right, not to its edge',
+  ),
   excessUsual: ours(1, 'weight', 'a gram too much counts as a gram too little'),
   excessSensitive: ours(
     2,
@@ -53,6 +58,7 @@ const sensitive = planningRows.excessSensitive.typical;
 export const planWeights: PlanWeights = {
   lowShare: planningRows.lowShare.typical,
   highShare: planningRows.highShare.typical,
+  supplyDiffers: planningRows.supplyDiffers.typical,
   excess: {
     legume: planningRows.excessLegume.typical,
     'tender storage': sensitive,

@@ -26,6 +26,14 @@ export const heldStartOf = ({ layers }: BedResponse, spell: number): number =>
 export const inHandShare = (bed: BedResponse, spell: number, weights: PlanWeights): number =>
   bed.aims[spell]!.judgedOn > bed.looks[0]!.day ? 0 : weights.inHand;
 
+/**
+ * How much more than the likely a supply may turn out to be, one as likely as the other [g N/m2].
+ * At the edge of "about right" half of what comes lies beyond it: so a plan that may choose keeps
+ * to the middle, and no browns are laid that would draw a bed down to the very edge.
+ */
+export const supplyOffs = (need: number, { supplyDiffers }: PlanWeights): readonly number[] =>
+  supplyDiffers > 0 ? [-supplyDiffers * need, supplyDiffers * need] : [0];
+
 /** Too little and too much in one spell [g N/m2]. */
 function spellDistance(
   bed: BedResponse,
@@ -50,10 +58,15 @@ function spellDistance(
   added -= Math.min(thin, further, heldMostOf(bed, spell));
   const { need, excess } = bed.aims[spell]!;
   const sure = inHandShare(bed, spell, weights);
-  return (
-    (1 - sure) * Math.max(0, weights.lowShare * need - least) +
-    sure * Math.max(0, weights.lowShare * need - inHand) +
-    excess * Math.max(0, added - weights.highShare * need)
+  const turnsOut = supplyOffs(need, weights);
+  return turnsOut.reduce(
+    (sum, off) =>
+      sum +
+      ((1 - sure) * Math.max(0, weights.lowShare * need - least - off) +
+        sure * Math.max(0, weights.lowShare * need - inHand - off) +
+        excess * Math.max(0, added + off - weights.highShare * need)) /
+        turnsOut.length,
+    0,
   );
 }
 

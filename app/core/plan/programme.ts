@@ -1,5 +1,5 @@
 import type { Limits } from '../season/limits';
-import { heldMostOf, heldStartOf, inHandShare } from './bedDistance';
+import { heldMostOf, heldStartOf, inHandShare, supplyOffs } from './bedDistance';
 import { bedLimits } from './bedLimits';
 import { groundPieces } from './ground';
 import type { LinearProgramme } from './linearProgramme';
@@ -65,7 +65,8 @@ const terms = (offers: readonly Offer[], of: (offer: Offer) => number): Term[] =
  * The plan as a linear programme (model 11): amounts by bed, day and source, so that the least is
  *
  *     sum over beds of area x [sum over spells of share of the weeks
- *                                x (max(0, 0.9 need - supply) + w max(0, supply - 1.1 need))
+ *                                x (max(0, 0.9 need - supply) + w max(0, supply - 1.1 need)),
+ *                                  meaned over a supply a tenth of the need lower and higher
  *                              + 2 g x mean over the weeks of the bare share]
  *
  * over the weeks to the season's end, with supply = supply without the plan + sum of response x amount. Held: what there is of each
@@ -139,11 +140,15 @@ function addNitrogen(
   bed.aims.forEach(({ need, excess, share }, spell) => {
     if (!(share > 0)) return;
     const without = bed.supplies[spell]!;
+    // as the likely supply turns out lower or higher, one as likely as the other
+    const turnsOut = supplyOffs(need, weights);
     const shortWith = (some: readonly Offer[], weight: number): void => {
-      const short = writer.column(bed.areaM2 * share * weight, Infinity);
       const supply = terms(some, ({ response }) => response.supplies[spell]!);
-      const least = weights.lowShare * need - without;
-      writer.row([{ column: short, value: 1 }, ...supply], least, Infinity);
+      for (const off of turnsOut) {
+        const short = writer.column((bed.areaM2 * share * weight) / turnsOut.length, Infinity);
+        const least = weights.lowShare * need - without - off;
+        writer.row([{ column: short, value: 1 }, ...supply], least, Infinity);
+      }
     };
     const sure = inHandShare(bed, spell, weights);
     shortWith(offers, 1 - sure);
@@ -152,14 +157,16 @@ function addNitrogen(
         offers.filter(({ response }) => response.day === 0),
         sure,
       );
-    const over = writer.column(bed.areaM2 * share * excess, Infinity);
     const held = writer.column(0, heldMostOf(bed, spell));
     const added = terms(offers, ({ response }) => Math.max(0, response.supplies[spell]!));
-    writer.row(
-      [{ column: over, value: -1 }, { column: held, value: -1 }, ...added],
-      -Infinity,
-      weights.highShare * need - without,
-    );
+    for (const off of turnsOut) {
+      const over = writer.column((bed.areaM2 * share * excess) / turnsOut.length, Infinity);
+      writer.row(
+        [{ column: over, value: -1 }, { column: held, value: -1 }, ...added],
+        -Infinity,
+        weights.highShare * need - without - off,
+      );
+    }
     const heldBy = (piece: 'thin' | 'further', start: number): void => {
       const holding = terms(offers, ({ response }) => -response.held[spell]![piece]);
       writer.row([{ column: held, value: 1 }, ...holding], -Infinity, start);

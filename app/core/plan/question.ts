@@ -104,6 +104,8 @@ export interface PlanWeights {
   /** supply under this share of the need is too little, over the other too much */
   readonly lowShare: number;
   readonly highShare: number;
+  /** share of the need by which a supply may turn out lower or higher than the likely */
+  readonly supplyDiffers: number;
   /** what a gram too much counts against a gram too little */
   readonly excess: Readonly<Record<ExcessClass, number>>;
   readonly excessEmpty: number;
