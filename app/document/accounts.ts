@@ -1,4 +1,5 @@
 import { anyBed, areaOn } from './bedPast';
+import { dryingRows } from '../tables/heap';
 import { layerInput } from './seasonInput';
 import { massOf, type Mass } from './layerMass';
 import { clippingsOf, materialById } from './materialValues';
@@ -61,10 +62,25 @@ export function mowingAccount(garden: Garden, mowing: Mowing): MowingAccount {
   };
 }
 
+/** What of clippings is still there once they are dry, of their dry matter 0-1. */
+export const driedShare = 1 - dryingRows.dryLost.typical;
+
+/** Dry matter of leaves that went on a heap with a mowing [kg]; 0 without any. */
+export function leavesWith(garden: Garden, { rest }: Pick<Mowing, 'rest'>): number {
+  if (rest.to !== 'heap' || !rest.leaves) return 0;
+  const { stockId, amount } = rest.leaves;
+  const store = garden.stock.find(({ id }) => id === stockId);
+  if (!store) throw new Error(`No stock ${stockId}`);
+  const handling = { condition: 'just cut', wetness: 'dry' } as const;
+  const material = materialById(garden, store.materialId);
+  return massOf(garden, amount.quantity, material, handling, null).dryKilograms;
+}
+
 /** What a heap or store was given and gave, by dry matter; rotting in the heap is not reckoned. */
 export interface StockAccount {
   readonly startDryKilograms: number;
   readonly addedDryKilograms: number;
+  /** laid on beds, and of leaves what went on a heap with clippings */
   readonly takenDryKilograms: number;
   readonly leftDryKilograms: number;
   /** mowings whose rest went there */
@@ -81,15 +97,25 @@ export function stockAccount(garden: Garden, stockId: string): StockAccount {
     ? massOf(garden, stock.amount.quantity, material, handling, null).dryKilograms
     : 0;
   const mowings = garden.mowings.filter(
-    ({ rest }) => rest.to === 'heap' && rest.stockId === stockId,
+    ({ rest }) => (rest.to === 'heap' || rest.to === 'store') && rest.stockId === stockId,
   );
   const layers = garden.applications.filter(
     ({ from, date }) => from.source === 'stock' && from.stockId === stockId && date >= stock.date,
   );
   const addedDryKilograms = mowings
     .filter(({ date }) => date >= stock.date)
-    .reduce((sum, one) => sum + Math.max(0, mowingAccount(garden, one).leftDryKilograms), 0);
-  const takenDryKilograms = layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
+    .reduce((sum, one) => {
+      const rest = Math.max(0, mowingAccount(garden, one).leftDryKilograms);
+      return sum + (one.rest.to === 'store' ? driedShare * rest : rest + leavesWith(garden, one));
+    }, 0);
+  const leavesOnHeaps = garden.mowings
+    .filter(
+      ({ rest, date }) =>
+        rest.to === 'heap' && rest.leaves?.stockId === stockId && date >= stock.date,
+    )
+    .reduce((sum, one) => sum + leavesWith(garden, one), 0);
+  const takenDryKilograms =
+    leavesOnHeaps + layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
   return {
     startDryKilograms,
     addedDryKilograms,

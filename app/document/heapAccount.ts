@@ -4,7 +4,7 @@ import { heapOn, type HeapEntry, type HeapNow } from '../core/heap/heap';
 import type { LikelyRange } from '../core/lawn/clippings';
 import { heapRows } from '../tables/heap';
 import { planWeights } from '../tables/planning';
-import { mowingAccount, mowingMass, stockAccount } from './accounts';
+import { leavesWith, mowingAccount, mowingMass, stockAccount } from './accounts';
 import { lawnHeldBack } from './lawnHeldBack';
 import { lawnOutlook } from './lawnOutlook';
 import { massOf } from './layerMass';
@@ -15,7 +15,10 @@ const asKept = { condition: 'just cut', wetness: 'dry' } as const;
 
 /** A heap's books: what went on it, what is left of that, and what was taken off as compost. */
 export interface HeapAccount {
-  readonly entries: readonly (HeapEntry & { readonly mowingId: string })[];
+  readonly entries: readonly (HeapEntry & {
+    readonly mowingId: string;
+    readonly what: 'clippings' | 'leaves';
+  })[];
   /** what lay there when it was written down; what it is called it is, and does not shrink */
   readonly start: { readonly dryKilograms: number; readonly nitrogenGrams: number };
   /** since then */
@@ -42,14 +45,33 @@ export function heapAccount(garden: Garden, heap: Stock, today: DayNumber): Heap
     if (!isHere || day < dayOf(heap.date) || day > today) return [];
     const dry = Math.max(0, mowingAccount(garden, mowing).leftDryKilograms);
     const whole = mowingMass(garden, mowing);
-    if (dry <= 0 || whole.dryKilograms <= 0) return [];
+    const { id: mowingId, rest } = mowing;
+    const leaves = leavesWith(garden, mowing);
+    const store =
+      rest.to === 'heap' ? garden.stock.find(({ id }) => id === rest.leaves?.stockId) : undefined;
     return [
-      {
-        mowingId: mowing.id,
-        day,
-        dryKilograms: dry,
-        nitrogenGrams: (whole.nitrogenGrams * dry) / whole.dryKilograms,
-      },
+      ...(dry > 0 && whole.dryKilograms > 0
+        ? [
+            {
+              mowingId,
+              what: 'clippings' as const,
+              day,
+              dryKilograms: dry,
+              nitrogenGrams: (whole.nitrogenGrams * dry) / whole.dryKilograms,
+            },
+          ]
+        : []),
+      ...(leaves > 0 && store
+        ? [
+            {
+              mowingId,
+              what: 'leaves' as const,
+              day,
+              dryKilograms: leaves,
+              nitrogenGrams: leaves * 1000 * materialById(garden, store.materialId).nitrogen,
+            },
+          ]
+        : []),
     ];
   });
   const grams = start * 1000 * material.nitrogen;

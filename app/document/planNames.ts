@@ -1,3 +1,4 @@
+import { mowingMark, type MowingMark } from './mowingMarks';
 import type { Garden } from './schema';
 
 /** What things of a garden are called, by id; the id itself where there is no such thing any more. */
@@ -6,6 +7,8 @@ export interface GardenNames {
   readonly lawn: (lawnId: string) => string;
   readonly stock: (stockId: string) => string;
   readonly lawnOfMowing: (mowingId: string) => string;
+  /** what tells it from others of that lawn */
+  readonly markOfMowing: (mowingId: string) => MowingMark;
   readonly container: (
     containerId: string,
   ) => { readonly name: string; readonly plural: string } | null;
@@ -29,6 +32,7 @@ export function planNamesOf<Units>(
     stock: nameIn(garden.stock),
     lawnOfMowing: (mowingId) =>
       lawn(garden.mowings.find(({ id }) => id === mowingId)?.lawnId ?? mowingId),
+    markOfMowing: (mowingId) => mowingMark(garden, mowingId),
     container: (containerId) => garden.containers.find(({ id }) => id === containerId) ?? null,
   };
 }

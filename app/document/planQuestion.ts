@@ -18,6 +18,7 @@ import { mowingAccount, mowingMass, stockAccount } from './accounts';
 import { bedQuestion } from './bedQuestion';
 import { cautionFacts } from './cautionFacts';
 import { lawnHeldBack } from './lawnHeldBack';
+import { leafBagOf } from './leafBag';
 import { lawnOutlook, type LawnOutlook } from './lawnOutlook';
 import { materialById } from './materialValues';
 import { nothingLaid } from './nothingLaid';
@@ -242,18 +243,6 @@ function comingOf(
     },
     sources: sources.filter(({ litres }) => litres > 0),
   };
-}
-
-/** Bag that leaves are counted in: the one a store of browns was written down in. */
-function leafBagOf(garden: Garden): number | null {
-  for (const { amount, materialId } of garden.stock) {
-    if (amount?.quantity.kind !== 'containers') continue;
-    if (!materialById(garden, materialId).row.id.startsWith('leaves-')) continue;
-    const { containerId } = amount.quantity;
-    const container = garden.containers.find(({ id }) => id === containerId);
-    if (container) return container.litres;
-  }
-  return null;
 }
 
 /** What is wished; beds where nothing is laid this week are left out, whatever was asked for them. */

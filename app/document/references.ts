@@ -40,6 +40,7 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
   const materials = faults.ids('materials', garden.materials);
   const crops = faults.ids('crops', garden.crops ?? []);
   const stock = faults.ids('stock', garden.stock);
+  const stores = new Set(garden.stock.filter(({ role }) => role === 'store').map(({ id }) => id));
   const heaps = new Set(garden.stock.filter(({ role }) => role === 'heap').map(({ id }) => id));
   faults.ids('plantings', garden.plantings);
   const bedOfPlanting = new Map(garden.plantings.map(({ id, bedId }) => [id, bedId]));
@@ -142,7 +143,14 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
     faults.points('mowings', index, lawns.has(mowing.lawnId), 'lawn');
     if (mowing.rest.to === 'heap') {
       faults.points('mowings', index, heaps.has(mowing.rest.stockId), 'heap');
+      const { leaves } = mowing.rest;
+      if (leaves) {
+        faults.points('mowings', index, stores.has(leaves.stockId), 'store of leaves');
+        amount('mowings', index, leaves.amount, ['volume', 'mass', 'containers']);
+      }
     }
+    if (mowing.rest.to === 'store')
+      faults.points('mowings', index, stores.has(mowing.rest.stockId), 'store');
     amount('mowings', index, mowing.amount, ['volume', 'mass', 'containers', 'mown']);
     faults.day('mowings', index, mowing.date);
   });

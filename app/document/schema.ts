@@ -251,7 +251,14 @@ export const mowingSchema = z.strictObject({
   rest: z.discriminatedUnion('to', [
     z.strictObject({ to: z.literal('undecided') }),
     z.strictObject({ to: z.literal('lawn') }),
-    z.strictObject({ to: z.literal('heap'), stockId: id }),
+    z.strictObject({
+      to: z.literal('heap'),
+      stockId: id,
+      /** leaves out of a store that went on with it */
+      leaves: z.strictObject({ stockId: id, amount: amountSchema }).optional(),
+    }),
+    /** spread out, dried and kept in a store; what is lost on the way is reckoned, not stored */
+    z.strictObject({ to: z.literal('store'), stockId: id }),
   ]),
   /** what lay on beds that are no longer in the garden, as shares of the mowing */
   onDeletedBeds: z

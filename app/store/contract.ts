@@ -207,6 +207,8 @@ export interface BacklogDraft {
 }
 
 export type MowingRest = Mowing['rest'];
+/** `dry`: spread out and kept; the store of dry grass is found, or begun */
+export type RestWish = MowingRest | { readonly to: 'dry' };
 
 export type RestFailure = EditFailure | { readonly kind: 'held-back'; readonly stop: Caution };
 
@@ -249,7 +251,7 @@ export interface GardenActions {
    */
   restOf(
     mowingId: string,
-    rest: MowingRest,
+    rest: RestWish,
     option?: 'in spite of a stop',
   ): Result<null, RestFailure>;
   logBacklog(backlog: BacklogDraft): Edited<{ readonly mowings: number }>;
@@ -269,7 +271,7 @@ export interface GardenActions {
    */
   doPlan(
     drafts: readonly LayingDraft[],
-    rests: readonly { readonly mowingId: string; readonly rest: MowingRest }[],
+    rests: readonly { readonly mowingId: string; readonly rest: RestWish }[],
   ): Promise<Result<null, LayFailure | RestFailure>>;
   /** nothing was or will be laid on these beds this week, whatever the plan says */
   layNothing(bedIds: readonly string[]): Edited;

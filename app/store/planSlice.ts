@@ -1,5 +1,5 @@
 import type { PlanAnswer } from '../core/plan/answer';
-import { usualWishes, type PlanWishes } from '../core/plan/question';
+import { usualWishes, type PlanPin, type PlanWishes } from '../core/plan/question';
 import { planQuestion } from '../document/planQuestion';
 import type { Garden } from '../document/schema';
 import type { Planner } from '../worker/planClient';
@@ -8,6 +8,28 @@ import type { PlanSlice, WeekPlan } from './planContract';
 import { linesWithOdds } from './planOdds';
 import { planPauseMilliseconds, type Surroundings } from './surroundings';
 import { todayDayOf } from './today';
+
+/**
+ * A pin speaks of a bed, of something to lay, and of one laying: it is done with once any of them
+ * is gone or something was laid there.
+ */
+function isStillAsked(
+  { bedId, sourceId }: PlanPin,
+  garden: Garden,
+  before: Garden | null,
+): boolean {
+  if (!garden.beds.some(({ id }) => id === bedId)) return false;
+  const earlier = new Set(before?.applications.map(({ id }) => id));
+  const isLaid =
+    before !== null &&
+    garden.applications.some((one) => one.bedId === bedId && !earlier.has(one.id));
+  if (isLaid) return false;
+  if (sourceId === null) return true;
+  return (
+    garden.stock.some(({ id }) => sourceId === `stock ${id}`) ||
+    garden.mowings.some(({ id, rest }) => sourceId === `mowing ${id}` && rest.to === 'undecided')
+  );
+}
 
 export interface PlanDoor {
   readonly slice: PlanSlice;
@@ -33,6 +55,8 @@ export function planDoor(
   { engine, later, computerToday }: Pick<Surroundings, 'engine' | 'later' | 'computerToday'>,
 ): PlanDoor {
   let isWanted = false;
+  /** the garden that the pins were last held against */
+  let known: Garden | null = null;
   let counting: AbortController | null = null;
   let callOff: (() => void) | null = null;
 
@@ -55,6 +79,7 @@ export function planDoor(
   const make = async (): Promise<void> => {
     const { garden, planWishes } = read();
     if (!garden || !isWanted) return;
+    known ??= garden;
     const isStill = (): boolean => read().garden === garden && read().planWishes === planWishes;
     try {
       const question = planQuestion(garden, todayDayOf(read(), computerToday), planWishes);
@@ -165,14 +190,9 @@ export function planDoor(
         return;
       }
       const { planWishes } = read();
-      const isThere = new Set(garden.beds.map(({ id }) => id));
-      if (planWishes.pins.some(({ bedId }) => !isThere.has(bedId)))
-        write({
-          planWishes: {
-            ...planWishes,
-            pins: planWishes.pins.filter(({ bedId }) => isThere.has(bedId)),
-          },
-        });
+      const pins = planWishes.pins.filter((pin) => isStillAsked(pin, garden, known));
+      if (pins.length < planWishes.pins.length) write({ planWishes: { ...planWishes, pins } });
+      known = garden;
       put(behind());
       ask(planPauseMilliseconds);
     },

@@ -23,3 +23,16 @@ export const heapRows = {
   ),
   lossDays: row(30, 60, 120, 'days', 'Assumed', 'faster when turned and warm', 'assumed'),
 } as const satisfies HeapRows;
+
+/** What clippings lose while they are spread out to dry. */
+export const dryingRows = {
+  dryLost: row(
+    0.02,
+    0.05,
+    0.15,
+    'share',
+    'Recalled',
+    'grass goes on breathing until it is dry, and crumbles fall through: more in a slow, damp week',
+    'memory',
+  ),
+} as const;

@@ -18,9 +18,11 @@ import type {
   RestChoice,
 } from '../core/plan/answer';
 import type { GrassHeight, PlanSourceRef } from '../core/plan/question';
+import type { MowingMark } from '../document/mowingMarks';
 import { dayWord, listed, percent } from './chartFormat';
 import { dayStyle } from './dates';
 import { oddsWords } from './imaginedWords';
+import { mowingMarkWords } from './mowingMarkWords';
 import { countOf, estimateWithUnit, twoFigures } from './figures';
 import { nitrogenStateWords } from './states';
 
@@ -32,6 +34,7 @@ export interface PlanNames {
   readonly stock: (stockId: string) => string;
   /** lawn a mowing came from */
   readonly lawnOfMowing: (mowingId: string) => string;
+  readonly markOfMowing: (mowingId: string) => MowingMark;
   readonly container: (
     containerId: string,
   ) => { readonly name: string; readonly plural: string } | null;
@@ -44,7 +47,7 @@ const dayIn = (day: DayNumber, { units }: PlanNames): string =>
 export function planSourceWords(ref: PlanSourceRef, names: PlanNames): string {
   switch (ref.source) {
     case 'mowing':
-      return `clippings of ${names.lawnOfMowing(ref.mowingId)}`;
+      return `clippings of ${names.lawnOfMowing(ref.mowingId)}${mowingMarkWords(names.markOfMowing(ref.mowingId), (day) => dayIn(day, names))}`;
     case 'coming':
       return `clippings of ${names.lawn(ref.lawnId)}`;
     case 'stock':
@@ -240,27 +243,41 @@ export function restWords({ place, not }: RestChoice, names: PlanNames): string 
   }
 }
 
+/** A home as it is written down, with the leaves that go there too [L]. */
+export interface RestTold {
+  readonly choice: RestChoice;
+  readonly leavesLitres: number;
+}
+
+/** ", with 79 L of Chopped leaves" */
+const withLeaves = ({ choice: { place }, leavesLitres }: RestTold, names: PlanNames): string =>
+  leavesLitres > 0 && place.to === 'heap' && place.leaves?.sourceId
+    ? ` with ${estimateWithUnit(leavesLitres, names.units.volume)} of ${names.stock(place.leaves.sourceId.replace(/^stock /, ''))}`
+    : '';
+
 /** The same as a button: it is written down as done. */
-export function restActWords({ place }: RestChoice, names: PlanNames): string {
+export function restActWords(told: RestTold, names: PlanNames): string {
+  const { place } = told.choice;
   switch (place.to) {
     case 'lawn':
       return 'Spread back on the lawn';
     case 'heap':
-      return `Put on ${place.stockId === null ? 'a heap' : names.stock(place.stockId)}`;
+      return `Put on ${place.stockId === null ? 'a heap' : names.stock(place.stockId)}${withLeaves(told, names)}`;
     case 'dry and store':
       return 'Dried and kept';
   }
 }
 
 /** What one press writes down besides the layers: where the rest of each mowing goes. */
-export const restsWords = (choices: readonly RestChoice[], names: PlanNames): string => {
-  const homes = choices.map(({ place }) =>
-    place.to === 'heap' && place.stockId !== null
-      ? `on ${names.stock(place.stockId)}`
+export const restsWords = (rests: readonly RestTold[], names: PlanNames): string => {
+  const homes = rests.map((told) => {
+    const { place } = told.choice;
+    return place.to === 'heap' && place.stockId !== null
+      ? `on ${names.stock(place.stockId)}${withLeaves(told, names)}`
       : place.to === 'lawn'
         ? 'on the lawn'
-        : 'dried and kept',
-  );
+        : 'dried and kept';
+  });
   return homes.length === 0 ? '' : `the rest ${listed([...new Set(homes)])}`;
 };
 

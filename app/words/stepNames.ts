@@ -42,12 +42,16 @@ export const stepNames = {
     amount.trim() === '' ? `Log a mowing of ${lawn}` : `Log ${amount.trim()} from ${lawn}`,
   editMowing: (lawn: string) => `Change a mowing of ${lawn}`,
   deleteMowing: (lawn: string) => `Delete a mowing of ${lawn}`,
-  restOf: (where: 'undecided' | 'lawn' | 'heap') =>
-    where === 'heap'
-      ? 'Put the rest on the heap'
-      : where === 'lawn'
-        ? 'Leave the rest on the lawn'
-        : 'Keep the rest in hand',
+  /** what the store is called that is begun for dried clippings */
+  dryStore: 'Dry grass',
+  restOf: (where: 'undecided' | 'lawn' | 'heap' | 'store' | 'dry') =>
+    where === 'store' || where === 'dry'
+      ? 'Dry the rest and keep it'
+      : where === 'heap'
+        ? 'Put the rest on the heap'
+        : where === 'lawn'
+          ? 'Leave the rest on the lawn'
+          : 'Keep the rest in hand',
   logBacklog: (mowings: number) =>
     mowings === 1 ? 'Add 1 earlier mowing' : `Add ${String(mowings)} earlier mowings`,
   /** `amounts` as they were typed, of all that was laid together */

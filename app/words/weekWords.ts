@@ -11,3 +11,26 @@ export const logWords = {
 /** "From Back lawn, damp, today." What is taken for granted until something else is said. */
 export const mowingTakenWords = (lawn: string, wetness: string, day: string): string =>
   `From ${lawn}, ${wetness}, ${day}.`;
+
+/** Where a part of a mowing went. */
+export const shareWords = {
+  lawn: 'left on the lawn',
+  inHand: 'still in hand',
+  aHeap: 'the heap',
+  store: 'a store',
+  heap: (heap: string, leaves: string | null): string =>
+    leaves === null ? heap : `${heap}, with ${leaves},`,
+  dried: (store: string): string => `dried, in ${store},`,
+  lost: 'lost in drying',
+} as const;
+
+/** What is said where the rest of a mowing is sent somewhere by hand. */
+export const restChoiceWords = {
+  onLawn: 'The rest stays on the lawn.',
+  onHeap: (heap: string): string => `The rest goes on ${heap}.`,
+  newHeap: 'A heap was started and the rest put on it.',
+  dried: 'The rest is dried and kept.',
+  soaked: 'Soaked grass cannot be dried. Wait for a dry day, or change how wet it was.',
+  forbidden:
+    'Not on the heap: what the label forbids on a bed goes into compost too. Leaving it on the lawn is fine.',
+} as const;

@@ -23,9 +23,13 @@ test('a mowing of three bags is logged, shared out and accepted in four actions'
   // the plan answers by itself, and is what one looks at next
   await expect(plan.getByRole('heading', { name: 'What to do this week' })).toBeFocused();
   await planIsMade(garden);
-  await expect(plan.getByText(/^Clippings of Back lawn: /)).toHaveCount(2);
+  // two of one lawn and day are told apart
+  for (const which of ['first', 'second'])
+    await expect(plan.getByText(`Clippings of Back lawn (${which} mowing): `)).toBeVisible();
   await plan.getByRole('button', { name: 'I did all of this' }).click();
-  await expect(plan.getByText(/^Laid on .*Far bed.* and the rest on Heap\. Undo/)).toBeVisible();
+  await expect(
+    plan.getByText(/^Laid on .*Far bed.* and the rest on Heap with [\d ]+ L of Chopped leaves/),
+  ).toBeVisible();
   await planIsMade(garden);
   // every kilogram of both mowings of today ends somewhere, and it is told beside the plan
   const went = plan.getByRole('listitem').filter({ hasText: 'Today, Back lawn' });
@@ -72,6 +76,29 @@ test('"nothing here" is kept to, is one step to undo, and can be taken back', as
   await weekPlan(garden).getByRole('button', { name: 'Count Far bed in again' }).click();
   await planIsMade(garden);
   await expect(far).toHaveCount(1);
+});
+
+test('“exactly this” is kept to, stands beside the plan, and can be taken back', async ({
+  garden,
+}) => {
+  const far = line(garden, 'Far bed');
+  await far.getByRole('button', { name: 'Exactly this: Far bed' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Exactly this on Far bed' });
+  const grass = dialog.getByLabel('Clippings of Back lawn');
+  // more than there is says so, and changes nothing
+  await grass.fill('500 bags');
+  await dialog.getByRole('button', { name: 'Keep to this' }).click();
+  await expect(dialog.getByText(/more than there is: 13 1\/2 buckets/)).toBeVisible();
+  await grass.fill('3 buckets');
+  await dialog.getByRole('button', { name: 'Keep to this' }).click();
+  await expect(dialog).toHaveCount(0);
+  await planIsMade(garden);
+  await expect(far).toContainText('3 buckets of clippings of Back lawn');
+  const free = weekPlan(garden).getByRole('button', { name: /^Let the plan choose: Far bed/ });
+  await free.click();
+  await planIsMade(garden);
+  await expect(free).toHaveCount(0);
+  await expect(far).not.toContainText('3 buckets of clippings of Back lawn');
 });
 
 test('what was laid otherwise is typed over the plan’s own amounts', async ({ garden }) => {

@@ -108,6 +108,42 @@ describe('the week’s plan', () => {
     expect(asked.at(-1)?.wishes).toEqual({ pins: [], bedsADay: null, heights: { lawn: 'ankle' } });
   });
 
+  test('lets go of an amount once it was laid, or what it speaks of is gone', async () => {
+    const { store, time } = await opened();
+    const { garden } = store.getState();
+    const [one, two] = garden!.beds.map(({ id }) => id);
+    const stockId = garden!.stock[0]!.id;
+    const pins = () => store.getState().planWishes.pins.map(({ bedId }) => bedId);
+    store.getState().wantPlan();
+    await time.pass(planPauseMilliseconds);
+    store.getState().pinPlan(one!, `stock ${stockId}`, 20);
+    store.getState().pinPlan(two!, `stock ${stockId}`, 5);
+    store.getState().editBed(one!, { areaM2: 7 });
+    expect(pins()).toEqual([one, two]);
+    await store.getState().layIt(
+      [
+        {
+          bedId: one!,
+          date: '2021-06-20',
+          placement: 'laid',
+          parts: [
+            {
+              from: { source: 'stock', stockId },
+              amount: { text: '5 L', quantity: { kind: 'volume', litres: 5 }, certainty: 'plain' },
+              condition: 'crisp',
+              wetness: 'dry',
+            },
+          ],
+          passedStops: [],
+        },
+      ],
+      'without cautions',
+    );
+    expect(pins()).toEqual([two]);
+    store.getState().deleteBed(two!);
+    expect(pins()).toEqual([]);
+  });
+
   test('is stopped, and neither a change nor a visit starts it again until it is asked for', async () => {
     const { store, time, asked, plan, cancels } = await opened();
     store.getState().wantPlan();

@@ -40,6 +40,7 @@ const names = (system: 'metric' | 'us' = 'metric'): PlanNames => ({
   lawn: () => 'Back lawn',
   stock: () => 'Heap',
   lawnOfMowing: () => 'Back lawn',
+  markOfMowing: () => ({ nth: null, day: null }),
   container: (id) =>
     id === 'bucket' ? { name: 'bucket', plural: 'buckets' } : { name: 'bag', plural: 'bags' },
 });
@@ -153,6 +154,8 @@ const move = {
   worth: 70,
 } as const;
 
+const told = rests.map((choice) => ({ choice, leavesLitres: 79 }));
+
 const catalogue = (words: PlanNames): string[] => [
   planLayerWords(layer(115), words),
   ...(['hungry', 'bare ground', 'hungry and bare', 'pinned'] as const).flatMap((reason) => [
@@ -170,8 +173,8 @@ const catalogue = (words: PlanNames): string[] => [
       ),
   ),
   ...rests.map((rest) => restWords(rest, words)),
-  ...rests.map((rest) => restActWords(rest, words)),
-  restsWords(rests, words),
+  ...told.map((rest) => restActWords(rest, words)),
+  restsWords(told, words),
   ...[0, 37, 80, 100].map((better) => planOddsWords({ better, of: 100 })),
   mowWords(mow({ kind: 'beds', bedIds: ['far', 'gate'] }, 112), words, today),
   mowWords(mow({ kind: 'no bed wants it' }, 0), words, today),

@@ -29,6 +29,7 @@ function HeapBooks(props: {
   const { estimate, units } = useShown();
   const account = useMemo(() => heapAccount(garden, heap, today), [garden, heap, today]);
   const { entries, putOn, left, takenDryKilograms } = account;
+  const mowings = entries.filter(({ what }) => what === 'clippings').length;
   if (entries.length === 0)
     return (
       <p className="small soft">
@@ -39,7 +40,8 @@ function HeapBooks(props: {
   return (
     <div>
       <p>
-        Put on it since, from {entries.length === 1 ? '1 mowing' : `${entries.length} mowings`}:{' '}
+        Put on it since, from {mowings === 1 ? '1 mowing' : `${mowings} mowings`}
+        {entries.length > mowings ? ' and with leaves' : ''}:{' '}
         {estimate(putOn.dryKilograms, units.mass)} of dry weight with{' '}
         {estimate(putOn.nitrogenGrams, units.nitrogen)} of nitrogen.
       </p>

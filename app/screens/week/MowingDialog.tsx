@@ -7,7 +7,8 @@ import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
-import type { Mowing } from '../../document/schema';
+import { dryStores } from '../../document/dryStores';
+import type { Garden, Mowing } from '../../document/schema';
 import {
   amountFailureSentence,
   dayFailureSentence,
@@ -17,6 +18,13 @@ import { lawnKindChoices, wetnessChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
+
+/** What a choice of the list means; leaves that went with it stay where the heap is the same. */
+function restNamed(garden: Garden, was: Mowing['rest'], to: string): Mowing['rest'] {
+  if (to === 'undecided' || to === 'lawn') return { to };
+  if (dryStores(garden).some(({ id }) => id === to)) return { to: 'store', stockId: to };
+  return was.to === 'heap' && was.stockId === to ? was : { to: 'heap', stockId: to };
+}
 
 /** Changing a mowing after the fact; its layers keep their own amounts. */
 export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose: () => void }) {
@@ -111,7 +119,7 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
         />
         <PickOne
           label="What was not laid went"
-          value={rest.to === 'heap' ? rest.stockId : rest.to}
+          value={rest.to === 'heap' || rest.to === 'store' ? rest.stockId : rest.to}
           groups={[
             {
               label: null,
@@ -121,12 +129,14 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
                 ...garden.stock
                   .filter(({ role }) => role === 'heap')
                   .map(({ id, name }) => ({ value: id, label: `on ${name}` })),
+                ...dryStores(garden).map(({ id, name }) => ({
+                  value: id,
+                  label: `dried, in ${name}`,
+                })),
               ],
             },
           ]}
-          onPick={(to) =>
-            setRest(to === 'undecided' || to === 'lawn' ? { to } : { to: 'heap', stockId: to })
-          }
+          onPick={(to) => setRest(restNamed(garden, mowing.rest, to))}
         />
         <DialogEnd refused={refused} keep="Keep the change" onCancel={onClose} />
       </form>

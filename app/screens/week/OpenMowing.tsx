@@ -2,7 +2,9 @@ import { useEffect, useRef } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
+import { mowingMark } from '../../document/mowingMarks';
 import type { Mowing } from '../../document/schema';
+import { mowingMarkWords } from '../../words/mowingMarkWords';
 import { mowingAccount } from '../../store/selectors';
 import { amountWords } from '../amountWords';
 import { OneCaution } from '../CautionList';
@@ -46,6 +48,7 @@ export function OpenMowing({ mowing, isOpen, focusOnShow, wanted, onOpen }: Open
       <div className="section-head">
         <h3 id={`in-hand-${mowing.id}`} tabIndex={-1} ref={heading}>
           {amountWords(mowing.amount, garden, context, shown)}, {mowing.wetness}, from {lawn?.name}
+          {mowingMarkWords({ ...mowingMark(garden, mowing.id), day: null }, shown.dayWord)}
         </h3>
         <p className="small soft">Mown {shown.dayNear(mowing.date, today)}</p>
       </div>

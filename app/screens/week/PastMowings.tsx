@@ -3,8 +3,10 @@ import { useAnnounce } from '../../controls/Announcer';
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing } from '../../document/schema';
+import { mowingMark } from '../../document/mowingMarks';
 import { mowingAccount, mowingMass } from '../../store/selectors';
 import { editFailureSentence } from '../../words/messages';
+import { mowingMarkWords } from '../../words/mowingMarkWords';
 import { amountWords } from '../amountWords';
 import { OneCaution } from '../CautionList';
 import { useShown } from '../shown';
@@ -80,7 +82,8 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
     lawn && mowing.rest.to === 'heap' && account.leftShare > 0.005
       ? lawnHeldBack(garden, lawn, dayOf(mowing.date))
       : null;
-  const title = `${large(shown.dayNear(mowing.date, today))}, ${lawn?.name ?? ''}`;
+  const mark = mowingMarkWords({ ...mowingMark(garden, mowing.id), day: null }, shown.dayWord);
+  const title = `${large(shown.dayNear(mowing.date, today))}, ${lawn?.name ?? ''}${mark}`;
   return (
     <article className="past" aria-label={title}>
       <p className="past-what">

@@ -4,9 +4,10 @@ import { dayOf, textFromDay } from '../../core/days';
 import type { Caution } from '../../core/season/verdict';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing, Stock } from '../../document/schema';
-import type { New } from '../../store/contract';
+import type { New, RestWish } from '../../store/contract';
 import { unaskedSource } from '../../store/selectors';
 import { editFailureSentence } from '../../words/messages';
+import { restChoiceWords } from '../../words/weekWords';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { StopsDialog } from './StopsDialog';
@@ -39,7 +40,7 @@ export function RestChoice(props: {
   const isForbidden = held?.row === 'label forbids';
   const heapName = (id: string) => heaps.find((heap) => heap.id === id)?.name ?? 'a heap';
 
-  const put = (rest: Mowing['rest'], words: string, option?: 'in spite of a stop') => {
+  const put = (rest: RestWish, words: string, option?: 'in spite of a stop') => {
     const result = restOf(mowing.id, rest, option);
     if (result.ok) {
       setRefused(null);
@@ -71,10 +72,15 @@ export function RestChoice(props: {
     const stockId = heapId === newHeap ? startHeap() : heapId;
     if (stockId === null) return;
     const words =
-      heapId === newHeap
-        ? 'A heap was started and the rest put on it.'
-        : `The rest goes on ${heapName(heapId)}.`;
+      heapId === newHeap ? restChoiceWords.newHeap : restChoiceWords.onHeap(heapName(heapId));
     put({ to: 'heap', stockId }, words, option);
+  };
+
+  const onDried = () => {
+    const source = unaskedSource(garden, { source: 'mowing', mowingId: mowing.id });
+    if (source) return setQuestion({ kind: 'treatment', of: source });
+    if (mowing.wetness === 'soaked') return setRefused(restChoiceWords.soaked);
+    put({ to: 'dry' }, restChoiceWords.dried);
   };
 
   return (
@@ -86,7 +92,7 @@ export function RestChoice(props: {
         <button
           type="button"
           className="button"
-          onClick={() => put({ to: 'lawn' }, 'The rest stays on the lawn.')}
+          onClick={() => put({ to: 'lawn' }, restChoiceWords.onLawn)}
         >
           back on the lawn
         </button>
@@ -96,18 +102,18 @@ export function RestChoice(props: {
               on {heap.name}
             </button>
           ))}
+        {held?.weight !== 'stop' && (
+          <button type="button" className="button" onClick={onDried}>
+            dried and kept
+          </button>
+        )}
         {!isForbidden && heaps.length === 0 && (
           <button type="button" className="button" onClick={() => onHeap(newHeap)}>
             on a heap
           </button>
         )}
       </div>
-      {isForbidden && (
-        <p className="small">
-          Not on the heap: what the label forbids on a bed goes into compost too. Leaving it on the
-          lawn is fine.
-        </p>
-      )}
+      {isForbidden && <p className="small">{restChoiceWords.forbidden}</p>}
       {refused && (
         <p role="alert" className="field-trouble">
           {refused}

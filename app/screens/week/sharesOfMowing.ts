@@ -1,5 +1,6 @@
 import { anyBed } from '../../document/bedPast';
-import { mowingAccount } from '../../document/accounts';
+import { driedShare, mowingAccount } from '../../document/accounts';
+import { shareWords } from '../../words/weekWords';
 import type { Garden, Mowing } from '../../document/schema';
 
 /** One place that a part of a mowing went to. */
@@ -7,8 +8,13 @@ export interface MowingShare {
   readonly key: string;
   readonly words: string;
   readonly dryKilograms: number;
-  readonly kind: 'bed' | 'lawn' | 'heap' | 'open';
+  readonly kind: 'bed' | 'lawn' | 'heap' | 'store' | 'lost' | 'open';
 }
+
+const nameOf = (
+  things: readonly { readonly id: string; readonly name: string }[],
+  wanted: string,
+): string | undefined => things.find(({ id }) => id === wanted)?.name;
 
 /** Where a mowing went, all of it: beds, beds since deleted, and the rest; by dry matter. */
 export function sharesOfMowing(garden: Garden, mowing: Mowing): readonly MowingShare[] {
@@ -38,12 +44,31 @@ export function sharesOfMowing(garden: Garden, mowing: Mowing): readonly MowingS
   ];
   if (leftShare <= 0.005 || totalDryKilograms <= 0) return onBeds;
   const { rest } = mowing;
+  if (rest.to === 'store')
+    return [
+      ...onBeds,
+      {
+        key: 'rest',
+        words: shareWords.dried(nameOf(garden.stock, rest.stockId) ?? shareWords.store),
+        dryKilograms: driedShare * leftDryKilograms,
+        kind: 'store',
+      },
+      {
+        key: 'lost',
+        words: shareWords.lost,
+        dryKilograms: (1 - driedShare) * leftDryKilograms,
+        kind: 'lost',
+      },
+    ];
   const words =
     rest.to === 'lawn'
-      ? 'left on the lawn'
+      ? shareWords.lawn
       : rest.to === 'heap'
-        ? (garden.stock.find(({ id }) => id === rest.stockId)?.name ?? 'the heap')
-        : 'still in hand';
+        ? shareWords.heap(
+            nameOf(garden.stock, rest.stockId) ?? shareWords.aHeap,
+            rest.leaves ? (nameOf(garden.stock, rest.leaves.stockId) ?? null) : null,
+          )
+        : shareWords.inHand;
   const kind = rest.to === 'undecided' ? 'open' : rest.to;
   return [...onBeds, { key: 'rest', words, dryKilograms: leftDryKilograms, kind }];
 }

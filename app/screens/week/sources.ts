@@ -1,5 +1,7 @@
 import type { PickGroup } from '../../controls/PickOne';
+import { mowingMark } from '../../document/mowingMarks';
 import type { Garden } from '../../document/schema';
+import { mowingMarkWords } from '../../words/mowingMarkWords';
 import { materialById } from '../../document/materialValues';
 import { openMowings } from '../../store/selectors';
 import { materialGroups } from '../lists';
@@ -26,7 +28,7 @@ export function whatGroups(garden: Garden, mownOn: (date: string) => string): re
   const stores = stockOptions(garden, () => true);
   const waiting = openMowings(garden).map(({ id, lawnId, date }) => ({
     value: mowingSource(id),
-    label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}`,
+    label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}${mowingMarkWords({ ...mowingMark(garden, id), day: null }, String)}`,
   }));
   return [
     { label: null, options: [{ value: '', label: 'Choose what is laid' }] },

@@ -8,6 +8,7 @@ import type { Garden } from '../../document/schema';
 import type { GardenActions, LayFailure, LayingDraft } from '../contract';
 import { freshIds } from '../freshIds';
 import { applicationsOf, proposalOf, stopsOf, withPassedStops } from '../proposal';
+import { putRest } from './putRest';
 import { changeIn, openGarden, thingOf, type ActionTools } from './changing';
 
 type LayingActions = Pick<
@@ -93,7 +94,7 @@ export function layingActions(tools: ActionTools, engine: Engine): LayingActions
       const applications = applicationsOf(before, drafts);
       const edited = tools.edit(stepNames.doPlan(), (garden) => {
         garden.applications.push(...applications);
-        for (const { mowingId, rest } of rests) changeIn(garden, 'mowings', mowingId, { rest });
+        for (const { mowingId, rest } of rests) putRest(garden, mowingId, rest);
       });
       if (!edited.ok) return edited;
       tools.read().propose([]);

@@ -6,6 +6,7 @@ import type { Garden, Lawn, Mowing, Stock } from '../../document/schema';
 import { stepNames } from '../../words/stepNames';
 import type { GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
+import { putRest } from './putRest';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './changing';
 
 type MowingActions = Pick<
@@ -62,7 +63,9 @@ export function mowingActions(tools: ActionTools): MowingActions {
       const { garden, thing } = found.value;
       // what lies on the heap already is marked there, and no new question
       const held =
-        rest?.to === 'heap' && thing.rest.to !== 'heap' ? heldBack(garden, mowing) : null;
+        (rest?.to === 'heap' || rest?.to === 'store') && thing.rest.to !== rest.to
+          ? heldBack(garden, mowing)
+          : null;
       if (held?.row === 'label forbids')
         return failure({ kind: 'label-forbids', source: lawnName(mowing.lawnId) });
       if (held?.weight === 'stop') return failure({ kind: 'held-back', stop: held });
@@ -93,13 +96,14 @@ export function mowingActions(tools: ActionTools): MowingActions {
       if (!found.ok) return found;
       const { garden, thing: mowing } = found.value;
       const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
-      const held = rest.to === 'heap' ? heldBack(garden, mowing) : null;
+      const isKept = rest.to === 'heap' || rest.to === 'store' || rest.to === 'dry';
+      const held = isKept ? heldBack(garden, mowing) : null;
       if (held?.row === 'label forbids')
         return failure({ kind: 'label-forbids', source: lawn?.name ?? '' });
       if (held?.weight === 'stop' && option !== 'in spite of a stop')
         return failure({ kind: 'held-back', stop: held });
       return tools.edit(stepNames.restOf(rest.to), (draft) => {
-        changeIn(draft, 'mowings', mowingId, { rest });
+        putRest(draft, mowingId, rest);
         const heap =
           held && draft.stock.find(({ id }) => rest.to === 'heap' && id === rest.stockId);
         if (heap && lawn) heap.treatment = treatmentOfHeap(heap, lawn);

@@ -29,6 +29,12 @@ const isTypedIn =
   ({ amount }: { readonly amount: Amount | null }): boolean =>
     amount?.quantity.kind === 'containers' && amount.quantity.containerId === containerId;
 
+/** Leaves that went on a heap with a mowing are counted in that container. */
+const hasLeavesIn =
+  (containerId: string) =>
+  ({ rest }: Pick<Garden['mowings'][number], 'rest'>): boolean =>
+    rest.to === 'heap' && rest.leaves !== undefined && isTypedIn(containerId)(rest.leaves);
+
 /** "3 mowings, 2 layers" for what still points at a thing; null when nothing does. */
 function usedBy(counts: Readonly<Record<string, number>>): string | null {
   const parts = Object.entries(counts)
@@ -166,7 +172,11 @@ export function thingActions(tools: ActionTools): ThingActions {
     deleteStock: (id) =>
       remove('stock', id, ({ mowings, applications }) =>
         usedBy({
-          mowing: mowings.filter(({ rest }) => rest.to === 'heap' && rest.stockId === id).length,
+          mowing: mowings.filter(
+            ({ rest }) =>
+              (rest.to === 'heap' && (rest.stockId === id || rest.leaves?.stockId === id)) ||
+              (rest.to === 'store' && rest.stockId === id),
+          ).length,
           layer: applications.filter(({ from }) => from.source === 'stock' && from.stockId === id)
             .length,
         }),
@@ -218,7 +228,7 @@ export function thingActions(tools: ActionTools): ThingActions {
     deleteContainer: (id) =>
       remove('containers', id, ({ mowings, applications, stock }) =>
         usedBy({
-          mowing: mowings.filter(isTypedIn(id)).length,
+          mowing: mowings.filter((one) => isTypedIn(id)(one) || hasLeavesIn(id)(one)).length,
           layer: applications.filter(isTypedIn(id)).length,
           stock: stock.filter(isTypedIn(id)).length,
         }),

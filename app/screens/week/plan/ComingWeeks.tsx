@@ -1,4 +1,5 @@
 import type { PlanAnswer } from '../../../core/plan/answer';
+import { planSays } from '../../../words/planSays';
 import { planAmountWords, planSourceWords } from '../../../words/planWords';
 import { useShown } from '../../shown';
 import { usePlanNames } from './usePlanNames';
@@ -27,9 +28,7 @@ export function ComingWeeks({ answer }: { readonly answer: PlanAnswer }) {
           </li>
         ))}
       </ul>
-      <p className="small soft">
-        It counts on mowings that are only expected, and is worked out anew each week.
-      </p>
+      <p className="small soft">{planSays.coming}</p>
     </>
   );
 }

@@ -9,10 +9,11 @@ import {
   planWhyWords,
   restsWords,
 } from '../../../words/planWords';
+import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
 import { PlanOddsMarks } from './PlanOddsMarks';
-import { plannedRests, type PlannedRest } from './planRests';
+import { leavesLitres, plannedRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 /** The list alone goes on paper; everything else that is printed has the garden's menu. */
@@ -30,13 +31,14 @@ export function PlanLines(props: {
   readonly onDone: (lines: readonly PlanLine[], rests: readonly PlannedRest[]) => void;
   readonly onNothing: (lines: readonly PlanLine[]) => void;
   readonly onElse: (lines: readonly PlanLine[]) => void;
+  readonly onExactly: (bedId: string) => void;
 }) {
   const { answer, isReady } = props;
   const { lines } = answer;
   const names = usePlanNames();
   const rests = plannedRests(answer);
   const all = restsWords(
-    rests.map(({ choice }) => choice),
+    rests.map((one) => ({ choice: one.choice, leavesLitres: leavesLitres(one) })),
     names,
   );
   if (lines.length === 0)
@@ -47,8 +49,8 @@ export function PlanLines(props: {
         </h3>
         <p>
           {answer.leftOut.some(({ reason }) => reason.kind === 'beds a day')
-            ? 'Nothing more today: that is enough walking for a day. Other beds would gain; they stand below.'
-            : 'Nothing. No bed gains by what is on hand; where it goes instead stands below.'}
+            ? planSays.noMoreWalks
+            : planSays.nothing}
         </p>
       </div>
     );
@@ -66,6 +68,7 @@ export function PlanLines(props: {
             onDone={() => props.onDone([line], [])}
             onNothing={() => props.onNothing([line])}
             onElse={() => props.onElse([line])}
+            onExactly={() => props.onExactly(line.bedId)}
           />
         ))}
       </ol>
@@ -108,10 +111,7 @@ export function PlanLines(props: {
           Print a list to take outside
         </button>
       </div>
-      <p className="small soft not-printed">
-        “I did all of this” writes down {lines.length === 1 ? 'this layer' : 'these layers'}
-        {all === '' ? '' : `, and ${all}`}. One undo takes it back.
-      </p>
+      <p className="small soft not-printed">{planSays.all(lines.length, all)}</p>
     </div>
   );
 }
@@ -122,6 +122,7 @@ function Line(props: {
   readonly onDone: () => void;
   readonly onNothing: () => void;
   readonly onElse: () => void;
+  readonly onExactly: () => void;
 }) {
   const { line, isReady } = props;
   const names = usePlanNames();
@@ -187,6 +188,14 @@ function Line(props: {
           }}
         >
           Laid as planned
+        </button>
+        <button
+          type="button"
+          className="button-small"
+          aria-label={`Exactly this: ${name}`}
+          onClick={props.onExactly}
+        >
+          Exactly this…
         </button>
         <button
           type="button"

@@ -1,7 +1,9 @@
 import { Disclosure } from '../../../controls/Disclosure';
 import { Icon } from '../../../controls/marks/Icon';
 import { dayOf } from '../../../core/days';
-import type { PlanAnswer, RestChoice, SourceAccount } from '../../../core/plan/answer';
+import { mowingMark } from '../../../document/mowingMarks';
+import { mowingMarkWords } from '../../../words/mowingMarkWords';
+import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
 import { mowingAccount } from '../../../store/selectors';
 import {
   planAmountWords,
@@ -9,15 +11,16 @@ import {
   restActWords,
   restWords,
 } from '../../../words/planWords';
+import { planSays } from '../../../words/planSays';
 import { useShown } from '../../shown';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { MowingShares } from '../MowingShares';
-import { hasRest, homesInOrder, restOfChoice, type PlannedRest } from './planRests';
+import { hasRest, homesInOrder, leavesLitres, waysOfRest, type PlannedRest } from './planRests';
+import { KeptLeaves } from './KeptLeaves';
 import { usePlanNames } from './usePlanNames';
 
 const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-const small = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
 
 /** Every kilogram of what is cut: what is laid, what is left, and where that goes, best first. */
 export function PlanRest(props: {
@@ -41,6 +44,7 @@ export function PlanRest(props: {
           ))}
         </div>
       )}
+      <KeptLeaves answer={answer} />
       <WhereItWent answer={answer} />
     </>
   );
@@ -60,23 +64,24 @@ function CutAndWaiting(props: {
   const [best, ...others] = homesInOrder(choices);
   // while beds still wait for some of it, where the rest goes is part of doing it all
   const mayGo = mowing !== undefined && laid.litres <= 0;
-  const acts = mayGo
-    ? homesInOrder(choices).flatMap((choice: RestChoice): PlannedRest[] => {
-        const home = restOfChoice(choice);
-        return home ? [{ mowingId: mowing.id, rest: home, choice }] : [];
-      })
-    : [];
+  const acts = mayGo ? waysOfRest(mowing.id, choices) : [];
+  const actWords = (act: PlannedRest): string =>
+    restActWords({ choice: act.choice, leavesLitres: leavesLitres(act) }, names);
   const isPartLaid = mowing !== undefined && mowingAccount(garden, mowing).laidDryKilograms > 0;
   return (
     <div className="plan-cut">
       <p>
-        {large(planSourceWords(ref, names))}: {planAmountWords(was, names)} in hand. On beds{' '}
-        {planAmountWords(laid, names)}, left over {planAmountWords(rest, names)}.
+        {planSays.inHand(
+          planSourceWords(ref, names),
+          planAmountWords(was, names),
+          planAmountWords(laid, names),
+          planAmountWords(rest, names),
+        )}
       </p>
       {mowing && isPartLaid && <MowingShares mowing={mowing} />}
       {hasRest(source) && best && (
         <>
-          <p>{`For the rest: ${small(restWords(best, names))}`}</p>
+          <p>{planSays.forTheRest(restWords(best, names))}</p>
           {acts.length > 0 && (
             <div className="button-row not-printed">
               {acts.map((act) => (
@@ -84,13 +89,13 @@ function CutAndWaiting(props: {
                   key={act.choice.place.to}
                   type="button"
                   className="button"
-                  aria-label={`${restActWords(act.choice, names)}: ${planAmountWords(rest, names)} of ${planSourceWords(ref, names)}`}
+                  aria-label={`${actWords(act)}: ${planAmountWords(rest, names)} of ${planSourceWords(ref, names)}`}
                   aria-disabled={!isReady}
                   onClick={() => {
                     if (isReady) props.onRest([act]);
                   }}
                 >
-                  {restActWords(act.choice, names)}
+                  {actWords(act)}
                 </button>
               ))}
             </div>
@@ -139,6 +144,7 @@ function WhereItWent({ answer }: { readonly answer: PlanAnswer }) {
             <p>
               {large(shown.dayNear(mowing.date, today))},{' '}
               {garden.lawns.find(({ id }) => id === mowing.lawnId)?.name}
+              {mowingMarkWords({ ...mowingMark(garden, mowing.id), day: null }, String)}
             </p>
             <MowingShares mowing={mowing} />
           </li>

@@ -13,8 +13,11 @@ import {
   planTroubleWords,
   simpleRuleWords,
 } from '../../../words/planWords';
-import { useMowings } from '../../store';
+import { planSays } from '../../../words/planSays';
+import { useGarden, useMowings } from '../../store';
 import { BeforeYouMow } from './BeforeYouMow';
+import { ExactDialog, pinnable } from './ExactDialog';
+import { SetByHand } from './SetByHand';
 import { ComingWeeks } from './ComingWeeks';
 import { PaperList } from './PaperList';
 import { PlanLines } from './PlanLines';
@@ -95,8 +98,7 @@ export function PlanSection(props: {
       <div className="plan-work not-printed">
         {isWorking && (
           <p>
-            Weighing the beds against each other
-            {progress ? `, ${progress.done} of ${progress.of} steps` : ''}…{' '}
+            {planSays.weighing(progress?.done ?? null, progress?.of ?? null)}{' '}
             <button
               type="button"
               className="button-small"
@@ -109,13 +111,8 @@ export function PlanSection(props: {
             </button>
           </p>
         )}
-        {answer && plan.isBehind && !isWorking && <p>This plan is of before your last change.</p>}
-        {!answer && plan.isStopped && !isWorking && (
-          <p>
-            Stopped. Which lawn to collect from, which bed gets how many buckets and why, and where
-            the rest goes: worked out once you ask for it.
-          </p>
-        )}
+        {answer && plan.isBehind && !isWorking && <p>{planSays.behind}</p>}
+        {!answer && plan.isStopped && !isWorking && <p>{planSays.stopped}</p>}
       </div>
       {acts.refused && (
         <p role="alert" className="field-trouble">
@@ -126,10 +123,11 @@ export function PlanSection(props: {
       {state === 'failed' && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          No plan came out; the beds below are as they were. Try again, or lay by hand.
+          {planSays.failed}
         </p>
       )}
       {trouble && <p>{planTroubleWords(trouble, names)}</p>}
+      <SetByHand onFree={acts.wasDone} />
       {answer && <Plan answer={answer} acts={acts} isBehind={plan.isBehind} />}
     </section>
   );
@@ -173,9 +171,13 @@ function Plan(props: {
 }) {
   const { answer, acts } = props;
   const names = usePlanNames();
+  const garden = useGarden();
   const bedsADay = useMowings((state) => state.planWishes.bedsADay);
   const setBedsADay = useMowings((state) => state.setBedsADay);
   const [elsewhere, setElsewhere] = useState<readonly PlanLine[] | null>(null);
+  const [exact, setExact] = useState<string | null>(null);
+  const exactBed = garden.beds.find(({ id }) => id === exact);
+  const mayPin = pinnable(answer).length > 0;
   const { lines, leftOut, mends, how } = answer;
   const isReady = !acts.busy && !props.isBehind;
   const isCut = answer.sources.some(({ ref }) => ref.source === 'mowing');
@@ -188,6 +190,7 @@ function Plan(props: {
         onDone={acts.doIt}
         onNothing={(some) => acts.doNothing(some.map(({ bedId }) => bedId))}
         onElse={setElsewhere}
+        onExactly={setExact}
       />
       {how.kind === 'simple rule' && (
         <p>
@@ -217,6 +220,16 @@ function Plan(props: {
               {leftOut.map((left) => (
                 <li key={left.bedId}>
                   <strong>{names.bed(left.bedId)}</strong>: {leftOutWords(left, names)}{' '}
+                  {left.reason.kind !== 'pinned' && mayPin && (
+                    <button
+                      type="button"
+                      className="button-small"
+                      aria-label={`Exactly this: ${names.bed(left.bedId)}`}
+                      onClick={() => setExact(left.bedId)}
+                    >
+                      Exactly this…
+                    </button>
+                  )}
                   {left.reason.kind === 'pinned' && (
                     <button
                       type="button"
@@ -246,6 +259,17 @@ function Plan(props: {
         />
       </div>
       {lines.length > 0 && <PaperList answer={answer} />}
+      {exactBed && (
+        <ExactDialog
+          bed={exactBed}
+          answer={answer}
+          onClose={() => setExact(null)}
+          onKept={(words) => {
+            setExact(null);
+            acts.wasDone(words);
+          }}
+        />
+      )}
       {elsewhere && (
         <SomethingElse
           title={
@@ -257,7 +281,7 @@ function Plan(props: {
           onClose={() => setElsewhere(null)}
           onLaid={() => {
             setElsewhere(null);
-            acts.wasDone('Something else is written down. Undo takes it back.');
+            acts.wasDone(planSays.somethingElse);
           }}
         />
       )}

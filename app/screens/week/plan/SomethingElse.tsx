@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Dialog } from '../../../controls/Dialog';
 import type { PlanLine } from '../../../core/plan/answer';
 import type { Garden } from '../../../document/schema';
+import { planSays } from '../../../words/planSays';
 import { useGarden } from '../../store';
 import { LayForm } from '../LayForm';
 import { newRow, type LayRow } from '../layRows';
@@ -30,10 +31,7 @@ export function SomethingElse(props: {
   const [rows] = useState(() => rowsOfPlan(garden, props.lines));
   return (
     <Dialog title={props.title} wide onClose={props.onClose}>
-      <p className="small soft">
-        The plan’s amounts stand here: change what was otherwise. A bed of the plan that gets
-        nothing is left out for this week.
-      </p>
+      <p className="small soft">{planSays.otherwise}</p>
       <LayForm
         what={null}
         bedId={null}

@@ -1,17 +1,54 @@
 import type { PlanAnswer, RestChoice, SourceAccount } from '../../../core/plan/answer';
-import type { MowingRest } from '../../../store/contract';
+import type { MowingRest, RestWish } from '../../../store/contract';
 
 /** Litres under which nothing is worth sending anywhere (ours). */
 const leastLitres = 0.5;
 
-/** A choice as it is written down for a mowing; null where the garden has no word for it yet. */
-export function restOfChoice({ place, not }: RestChoice): MowingRest | null {
+/** Leaves of one store that still are there, by the plan's id of it [L]. */
+export type LeavesLeft = Map<string, number>;
+
+/** As many figures as are told, so that what is written down is what was read. */
+const asTold = (litres: number): number => Number(litres.toPrecision(2));
+
+type Leaves = Extract<RestChoice['place'], { to: 'heap' }>['leaves'];
+
+/** Leaves to go on the heap as they are written down; undefined where none are there. */
+function leavesOf(
+  leaves: Leaves,
+  left: LeavesLeft | null,
+): Extract<MowingRest, { to: 'heap' }>['leaves'] {
+  const id = leaves?.sourceId;
+  if (!leaves || !id?.startsWith('stock ')) return undefined;
+  const there = Math.min(leaves.litresOnHand, left?.get(id) ?? Infinity);
+  const litres = Math.min(asTold(leaves.litres), there);
+  if (!(litres > leastLitres)) return undefined;
+  left?.set(id, there - litres);
+  return {
+    stockId: id.slice('stock '.length),
+    amount: {
+      text: `${Number(litres.toPrecision(6))} L`,
+      quantity: { kind: 'volume', litres },
+      certainty: 'about',
+    },
+  };
+}
+
+/**
+ * A choice as it is written down for a mowing; null where it cannot be.
+ *
+ * @param left what is left of the leaves, where several mowings share them; is brought up to date
+ */
+export function restOfChoice(
+  { place, not }: RestChoice,
+  left: LeavesLeft | null = null,
+): RestWish | null {
   // what is in the bag can still be spread back
   if (place.to === 'lawn') return { to: 'lawn' };
   if (not !== null) return null;
-  return place.to === 'heap' && place.stockId !== null
-    ? { to: 'heap', stockId: place.stockId }
-    : null;
+  if (place.to === 'dry and store') return { to: 'dry' };
+  if (place.stockId === null) return null;
+  const leaves = leavesOf(place.leaves, left);
+  return { to: 'heap', stockId: place.stockId, ...(leaves ? { leaves } : {}) };
 }
 
 /** Homes for what is left, those possible now first, else in the plan's own order. */
@@ -22,21 +59,39 @@ export const homesInOrder = (choices: readonly RestChoice[]): readonly RestChoic
 
 export interface PlannedRest {
   readonly mowingId: string;
-  readonly rest: MowingRest;
+  readonly rest: RestWish;
   readonly choice: RestChoice;
 }
+
+/** Leaves that go on the heap with it [L]; 0 without any. */
+export const leavesLitres = ({ rest }: Pick<PlannedRest, 'rest'>): number =>
+  rest.to === 'heap' && rest.leaves?.amount.quantity.kind === 'volume'
+    ? rest.leaves.amount.quantity.litres
+    : 0;
 
 /** Clippings in hand of which the plan leaves something over. */
 export const hasRest = ({ rest }: SourceAccount): boolean => rest.litres > leastLitres;
 
+/** Every way in which the rest of clippings in hand can be written down, best first. */
+export const waysOfRest = (
+  mowingId: string,
+  choices: readonly RestChoice[],
+): readonly PlannedRest[] =>
+  homesInOrder(choices).flatMap((choice) => {
+    const rest = restOfChoice(choice);
+    return rest ? [{ mowingId, rest, choice }] : [];
+  });
+
 /** What the plan says of clippings in hand that no bed gets: the best home that can be written down. */
-export const plannedRests = ({ sources }: Pick<PlanAnswer, 'sources'>): readonly PlannedRest[] =>
-  sources.flatMap((source): PlannedRest[] => {
+export const plannedRests = ({ sources }: Pick<PlanAnswer, 'sources'>): readonly PlannedRest[] => {
+  const left: LeavesLeft = new Map();
+  return sources.flatMap((source): PlannedRest[] => {
     const { ref, choices } = source;
     if (ref.source !== 'mowing' || !hasRest(source)) return [];
     for (const choice of homesInOrder(choices)) {
-      const rest = restOfChoice(choice);
+      const rest = restOfChoice(choice, left);
       if (rest) return [{ mowingId: ref.mowingId, rest, choice }];
     }
     return [];
   });
+};

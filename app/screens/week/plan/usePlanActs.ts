@@ -4,13 +4,12 @@ import type { PlanLine } from '../../../core/plan/answer';
 import { unaskedSource } from '../../../store/selectors';
 import { listed } from '../../../words/chartFormat';
 import { editFailureSentence } from '../../../words/messages';
+import { planSays } from '../../../words/planSays';
 import { restsWords } from '../../../words/planWords';
 import { useGarden, useMowings } from '../../store';
 import { planDrafts } from './planDrafts';
-import type { PlannedRest } from './planRests';
+import { leavesLitres, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
-
-const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 export interface PlanActs {
   readonly busy: boolean;
@@ -66,23 +65,21 @@ export function usePlanActs(onDone: () => void): PlanActs {
     const result = await doPlan(drafts, rests);
     setBusy(false);
     if (result.ok) {
-      const laid = drafts.length > 0 ? [`laid on ${bedsOf(drafts.map(({ bedId }) => bedId))}`] : [];
+      const laid =
+        drafts.length > 0 ? [planSays.laidOn(bedsOf(drafts.map(({ bedId }) => bedId)))] : [];
       const rest = restsWords(
-        rests.map(({ choice }) => choice),
+        rests.map((one) => ({ choice: one.choice, leavesLitres: leavesLitres(one) })),
         names,
       );
-      const words = listed([...laid, ...(rest === '' ? [] : [rest])]);
-      return wasDone(`${large(words)}. Undo takes it back.`);
+      return wasDone(planSays.done(listed([...laid, ...(rest === '' ? [] : [rest])])));
     }
     switch (result.error.kind) {
       case 'stops':
-        return refuse(
-          'Something has changed since, and a stop speaks against it now. Lay it by hand, where the stop is told.',
-        );
+        return refuse(planSays.stops);
       case 'held-back':
-        return refuse('These clippings are held back by what was put on their lawn.');
+        return refuse(planSays.heldBack);
       case 'engine-failed':
-        return refuse('The sums did not come out, so nobody can say what speaks against it.');
+        return refuse(planSays.engineFailed);
       default:
         return refuse(editFailureSentence(result.error));
     }
@@ -96,12 +93,12 @@ export function usePlanActs(onDone: () => void): PlanActs {
     doNothing: (bedIds) => {
       const result = layNothing(bedIds);
       if (!result.ok) return refuse(editFailureSentence(result.error));
-      wasDone(`Nothing laid on ${bedsOf(bedIds)} this week. Undo takes it back.`);
+      wasDone(planSays.nothingOn(bedsOf(bedIds)));
     },
     countIn: (bedId) => {
       const result = countBedIn(bedId);
       if (!result.ok) return refuse(editFailureSentence(result.error));
-      wasDone(`${names.bed(bedId)} is counted in again.`);
+      wasDone(planSays.countedIn(names.bed(bedId)));
     },
     wasDone,
   };

@@ -1,0 +1,100 @@
+import type { PlanAmount } from '../core/plan/answer';
+import { countOf, estimateWithUnit } from './figures';
+import { planAmountWords, type PlanNames } from './planWords';
+
+/** Why some of the leaves on hand are not laid. */
+export const keptLeavesWords = (
+  {
+    was,
+    laid,
+    kept,
+  }: { readonly was: PlanAmount; readonly laid: PlanAmount; readonly kept: PlanAmount },
+  store: string,
+  weeks: number,
+  names: PlanNames,
+): string =>
+  `${store}: ${planAmountWords(was, names)} there, ${planAmountWords(laid, names)} laid today. ` +
+  `${estimateWithUnit(kept.litres, names.units.volume)} are kept back. ` +
+  `That goes on the heap with the grass of ${weeks} weeks, which is wet and rich and stinks alone.`;
+
+/** How many leaves next early summer's grass would want; bags where leaves are counted in bags. */
+export const leavesForJuneWords = (
+  {
+    month,
+    clippingsLitres,
+    leavesLitres,
+    onHandLitres,
+    bagLitres,
+  }: {
+    readonly month: string;
+    readonly clippingsLitres: number;
+    readonly leavesLitres: number;
+    readonly onHandLitres: number;
+    readonly bagLitres: number | null;
+  },
+  { units }: Pick<PlanNames, 'units'>,
+): string => {
+  const much = (litres: number): string =>
+    bagLitres === null
+      ? estimateWithUnit(litres, units.volume)
+      : countOf(litres / bagLitres, 'bag', 'bags');
+  return (
+    `To keep for ${month}: ${much(leavesLitres)} of these leaves. ` +
+    `So many would go on the heap with all of that month’s grass, about ${estimateWithUnit(clippingsLitres, units.volume)}. ` +
+    (onHandLitres >= leavesLitres
+      ? `There are ${much(onHandLitres)}: enough.`
+      : `There are ${much(onHandLitres)}: gather more, or leave some of the grass lying.`)
+  );
+};
+
+/** What the plan's own part of the page says besides its lines. */
+export const planSays = {
+  nothing: 'Nothing. No bed gains by what is on hand; where it goes instead stands below.',
+  noMoreWalks:
+    'Nothing more today: that is enough walking for a day. Other beds would gain; they stand below.',
+  behind: 'This plan is of before your last change.',
+  stopped:
+    'Stopped. Which lawn to collect from, which bed gets how many buckets and why, and where the rest goes: worked out once you ask for it.',
+  failed: 'No plan came out; the beds below are as they were. Try again, or lay by hand.',
+  weighing: (done: number | null, of: number | null): string =>
+    `Weighing the beds against each other${done === null ? '' : `, ${done} of ${of ?? done} steps`}…`,
+  all: (layers: number, rests: string): string =>
+    `“I did all of this” writes down ${layers === 1 ? 'this layer' : 'these layers'}${rests === '' ? '' : `, and ${rests}`}. One undo takes it back.`,
+  done: (what: string): string =>
+    `${what.charAt(0).toUpperCase()}${what.slice(1)}. Undo takes it back.`,
+  laidOn: (beds: string): string => `laid on ${beds}`,
+  nothingOn: (beds: string): string => `Nothing laid on ${beds} this week. Undo takes it back.`,
+  countedIn: (bed: string): string => `${bed} is counted in again.`,
+  somethingElse: 'Something else is written down. Undo takes it back.',
+  stops:
+    'Something has changed since, and a stop speaks against it now. Lay it by hand, where the stop is told.',
+  heldBack: 'These clippings are held back by what was put on their lawn.',
+  engineFailed: 'The sums did not come out, so nobody can say what speaks against it.',
+  keptHeading: 'Leaves kept back',
+  coming: 'It counts on mowings that are only expected, and is worked out anew each week.',
+  otherwise:
+    'The plan’s amounts stand here: change what was otherwise. A bed of the plan that gets nothing is left out for this week.',
+  inHand: (what: string, was: string, laid: string, rest: string): string =>
+    `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${was} in hand. On beds ${laid}, left over ${rest}.`,
+  forTheRest: (home: string): string =>
+    `For the rest: ${home.charAt(0).toLowerCase()}${home.slice(1)}`,
+} as const;
+
+/** "Exactly this": the questions and what comes of them. */
+export const exactWords = {
+  title: (bed: string): string => `Exactly this on ${bed}`,
+  about:
+    'Say 3 buckets, 6 mm, half, or 0 for none. The plan keeps to it and fits all else to it. An empty line is left to the plan.',
+  hint: (there: string): string => `${there} there`,
+  thick: (depth: string, volume: string): string =>
+    `About ${volume}, ${depth} thick as it is laid.`,
+  keep: 'Keep to this',
+  kept: (bed: string): string => `The plan keeps to your amounts on ${bed}.`,
+  free: (bed: string): string => `The plan chooses again for ${bed}.`,
+  none: 'Say an amount on at least one line, or close this.',
+  tooMuch: (there: string): string => `That is more than there is: ${there}.`,
+  heading: 'What you have set',
+  one: (bed: string, amount: string, what: string): string => `${bed}: ${amount} of ${what}.`,
+  nothing: (bed: string, what: string): string => `${bed}: none of ${what}.`,
+  choose: 'Let the plan choose',
+} as const;
