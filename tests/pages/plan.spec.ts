@@ -34,7 +34,9 @@ test('a mowing of three bags is logged, shared out and accepted in four actions'
   // every kilogram of both mowings of today ends somewhere, and it is told beside the plan
   const went = plan.getByRole('listitem').filter({ hasText: 'Today, Back lawn' });
   await expect(went).toHaveCount(2);
-  await expect(went.filter({ hasText: 'Far bed' })).toContainText(/Far bed .* bags.*Heap .*bag/);
+  await expect(went.filter({ hasText: 'Far bed' })).toContainText(
+    /Far bed .* bags.*Heap, with Chopped leaves, .*bag/,
+  );
   await expect(plan.getByText('in hand')).toHaveCount(0);
   await expect(garden.getByRole('button', { name: 'Undo: Do what the plan says' })).toBeVisible();
 });
