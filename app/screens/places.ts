@@ -23,6 +23,14 @@ export const guideDialog = onDemand(
   '',
   async () => (await import('./file/GuideDialog')).GuideDialog,
 );
+export const bedSheets = onDemand(
+  'Sheets for the beds',
+  async () => (await import('./sheets/BedSheets')).BedSheets,
+);
+export const printDialog = onDemand(
+  '',
+  async () => (await import('./print/PrintDialog')).PrintDialog,
+);
 export const aboutDialog = onDemand(
   '',
   async () => (await import('./file/AboutDialog')).AboutDialog,
@@ -41,6 +49,7 @@ const parts = [
   seasonPlace,
   lawnPage,
   tables,
+  bedSheets,
   guideDialog,
   aboutDialog,
 ];

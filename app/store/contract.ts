@@ -452,6 +452,11 @@ export type OpenDialog =
       readonly drafts: readonly LayingDraft[];
       readonly stops: readonly StopCaution[];
     }
+  /** what would not be whole on paper, and on which */
+  | {
+      readonly kind: 'print';
+      readonly cut: readonly { readonly what: string; readonly papers: readonly string[] }[];
+    }
   | { readonly kind: 'treatment'; readonly lawnId?: string; readonly stockId?: string }
   | { readonly kind: 'edit'; readonly thing: string; readonly id: string | null };
 

@@ -1,4 +1,4 @@
-import { memo, useDeferredValue, useEffect, useMemo } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { CoverChart } from '../../charts/cover/Chart';
 import { coverTable } from '../../charts/cover/tableData';
 import { SeasonChart } from '../../charts/season/Chart';
@@ -6,6 +6,7 @@ import { seasonTable } from '../../charts/season/tableData';
 import { Icon } from '../../controls/marks/Icon';
 import { nothingToRemark } from '../../words/cautions';
 import { coverSentence } from '../../words/states';
+import { bedSheets } from '../places';
 import { CautionList } from '../CautionList';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
@@ -90,6 +91,9 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   );
 
   const retired = garden.retiredBeds?.find(({ id }) => id === bedId);
+  const [showsSheet, setShowsSheet] = useState(false);
+  if (bed && showsSheet)
+    return <bedSheets.Part bedIds={[bedId]} onBack={() => setShowsSheet(false)} />;
   if (!bed && retired) return <RetiredBed bed={retired} />;
   if (!bed)
     return (
@@ -114,7 +118,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
             {plantedWords(garden, bed.id, today, shown)}.
           </p>
-          <BedTools bed={bed} />
+          <BedTools bed={bed} onSheet={() => setShowsSheet(true)} />
         </div>
       </div>
       <WorkTrouble />

@@ -3,6 +3,7 @@ import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
 import { Disclosure } from '../../controls/Disclosure';
 import { Tick } from '../../controls/Tick';
+import { bedSheets } from '../places';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
@@ -29,9 +30,11 @@ export function Beds() {
   const beds = [...garden.beds].sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9));
   const weaves = useId();
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
+  const [sheets, setSheets] = useState<readonly string[] | null>(null);
   const [copies, setCopies] = useState(false);
   // the states of an edit do not wait for the drawings, of which one deep cover changes all
   const { facts, shared } = useDeferredValue(useSections());
+  if (sheets) return <bedSheets.Part bedIds={sheets} onBack={() => setSheets(null)} />;
   return (
     <div className="page">
       <div className="page-head">
@@ -58,6 +61,13 @@ export function Beds() {
             <button type="button" className="button" onClick={() => setCopies(true)}>
               Copy a season…
             </button>
+            <button
+              type="button"
+              className="button"
+              onClick={() => setSheets(beds.map(({ id }) => id))}
+            >
+              Sheets for paper…
+            </button>
           </div>
         )}
       </div>
@@ -67,7 +77,7 @@ export function Beds() {
           ofAll={beds.length}
           onAll={() => setTicked(ticked.length === beds.length ? [] : beds.map(({ id }) => id))}
           onDone={() => setTicked(null)}
-          onSheets={() => undefined}
+          onSheets={() => setSheets(ticked)}
         />
       )}
       {copies && <CopyYear onClose={() => setCopies(false)} />}

@@ -2,7 +2,7 @@ import { OpenDialog } from '../file/OpenDialog';
 import { SaveAsDialog } from '../file/SaveAsDialog';
 import { UnsavedDialog } from '../file/UnsavedDialog';
 import { useMowings } from '../store';
-import { aboutDialog, findDialog, guideDialog } from '../places';
+import { aboutDialog, findDialog, guideDialog, printDialog } from '../places';
 import { TreatmentDialog } from '../week/TreatmentDialog';
 
 /** The one question that is open, if any. */
@@ -22,6 +22,8 @@ export function Dialogs() {
       return <aboutDialog.Part />;
     case 'guide':
       return <guideDialog.Part />;
+    case 'print':
+      return <printDialog.Part cut={dialog.cut} />;
     case 'treatment':
       return <TreatmentDialog dialog={dialog} />;
     default:

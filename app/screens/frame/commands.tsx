@@ -101,7 +101,12 @@ export function CommandsProvider({ children }: { readonly children: ReactNode })
         if (state.about?.native) void state.saveAs(state.fileName, false);
         else state.showDialog({ kind: 'save-as' });
       },
-      print: () => window.print(),
+      print: () =>
+        void import('../print/beforePrint').then(
+          ({ printOrAsk }) => printOrAsk(store),
+          // what does not come can still be printed unmeasured
+          () => window.print(),
+        ),
       undo: () => {
         const { past, undo } = store.getState();
         const step = past.at(-1);

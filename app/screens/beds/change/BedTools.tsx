@@ -8,7 +8,8 @@ import { RetireDialog } from './RetireDialog';
 import { SplitDialog } from './SplitDialog';
 
 /** What can be done to a bed as a whole, and what it was before. */
-export function BedTools({ bed }: { readonly bed: Bed }) {
+export function BedTools(props: { readonly bed: Bed; readonly onSheet: () => void }) {
+  const { bed } = props;
   const [open, setOpen] = useState<'size' | 'split' | 'retire' | null>(null);
   const close = () => setOpen(null);
   return (
@@ -23,6 +24,9 @@ export function BedTools({ bed }: { readonly bed: Bed }) {
         </button>
         <button type="button" className="button-small" onClick={() => setOpen('retire')}>
           Put away…
+        </button>
+        <button type="button" className="button-small" onClick={props.onSheet}>
+          A sheet for paper…
         </button>
       </div>
       {open === 'size' && <ResizeDialog bed={bed} onClose={close} />}
