@@ -130,7 +130,7 @@ function RetiredBeds() {
       <ul className="plain-list">
         {retired.map(({ id, name, retired: since }) => (
           <li key={id}>
-            <button type="button" className="button-small" onClick={() => openBed(id)}>
+            <button type="button" className="button-small in-words" onClick={() => openBed(id)}>
               {name}
             </button>{' '}
             <span className="small soft">until {shown.day(since)}</span>

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { Band } from '../../core/season/draws/bands';
 import { textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
-import { accountAmount, amountWithUnit } from '../../words/chartFormat';
+import { amount, amountWithUnit } from '../../words/chartFormat';
 import { likelyPercent } from '../../words/imaginedWords';
 import { cameInWords, wentOutWords } from '../../words/ledgerWords';
 import { carriedNames, carriedWords, seasonWord } from '../../words/seasonAccountWords';
@@ -144,8 +144,7 @@ function SheetTable({
 }) {
   const { chart: units } = useShown();
   const { soFar, whole, carried, ranges } = account;
-  const figure = (gM2: number | null): string =>
-    gM2 === null ? '' : accountAmount(gM2, units.nitrogen);
+  const figure = (gM2: number | null): string => (gM2 === null ? '' : amount(gM2, units.nitrogen));
   const range = (band: Band | null): string =>
     band === null ? '' : `${figure(band.low)} to ${figure(band.high)}`;
   const lines = <Key extends string>(

@@ -63,7 +63,11 @@ function BedOrigin({ bed }: { readonly bed: Bed }) {
             <span key={bedId}>
               {at > 0 && (at === ground.parts.length - 1 ? ' and ' : ', ')}
               {shown.estimate(areaM2, shown.units.area)} of{' '}
-              <button type="button" className="button-small" onClick={() => openBed(bedId)}>
+              <button
+                type="button"
+                className="button-small in-words"
+                onClick={() => openBed(bedId)}
+              >
                 {anyBed(garden, bedId)?.name ?? 'a bed'} as it was
               </button>
             </span>
