@@ -33,7 +33,12 @@ export default defineConfig({
     outDir: join(top, '.build/app'),
     emptyOutDir: true,
     target: 'chrome140',
-    modulePreload: false,
+    // The page names all that its start needs, so that it comes at once and not after the first part
+    // was read; what is brought on demand names nothing.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_file, files, { hostType }) => (hostType === 'html' ? files : []),
+    },
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 800,
     rolldownOptions: { checks },

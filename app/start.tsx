@@ -19,6 +19,8 @@ import { startSeasonWorker, workerEngine } from './worker/client';
 import { startPlanWorker, workerPlanner } from './worker/planClient';
 
 const engine = workerEngine(startSeasonWorker, navigator.hardwareConcurrency);
+// its code comes while the page's own is read and drawn
+engine.begin();
 const store = createMowingsStore({
   host: chooseHost(),
   engine,

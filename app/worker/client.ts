@@ -67,6 +67,15 @@ class Lane {
     this.send();
   }
 
+  /** Starts the worker before it is asked anything, so that its code is there when it is. */
+  begin(): void {
+    try {
+      this.worker ??= this.start();
+    } catch (error) {
+      this.broken(reasonOf(error));
+    }
+  }
+
   warm(question: QuestionOf<'draws'>): void {
     this.post({ id: 0, warm: question });
   }
@@ -194,6 +203,7 @@ export function workerEngine(makeWorker: () => WorkerLike, cores = 1): Engine & 
       );
       return settled as Promise<Settled<Answers[Kind]>>;
     },
+    begin: () => now.begin(),
     warm: (question) => {
       for (const lane of drawnIn) lane.warm(question);
     },

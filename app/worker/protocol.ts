@@ -127,6 +127,8 @@ export interface AskOptions {
 
 /** Answers nothing: makes what will answer ready for it. */
 export interface Warmable {
+  /** starts what answers the screen, before anything is asked */
+  begin(): void;
   warm(question: QuestionOf<'draws'>): void;
 }
 

@@ -12,6 +12,7 @@ import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import { ImaginedLine, StateOdds } from '../Imagined';
 import { useShown } from '../shown';
+import { useUnchanged } from '../useUnchanged';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useAnsweredGarden } from '../useAnsweredGarden';
@@ -73,7 +74,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
   // The states of an edit do not wait for the drawings, which follow in pieces that give way to keys.
   const drawn = useDeferredValue(now);
   const { garden: drawnGarden, results: drawnResults, weeks: drawnWeeks } = drawn;
-  const charts = useMemo(() => {
+  const made = useMemo(() => {
     if (!drawnResults) return null;
     const { from, to } = seasonSpan(drawnGarden, drawnResults);
     return {
@@ -84,11 +85,14 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
     };
   }, [drawnGarden, drawnResults, shown.chart]);
   const imagined = drawn.draws?.answer;
-  const season = useMemo(
+  const madeSeason = useMemo(
     () =>
       drawnResults && seasonChartData(drawnGarden, drawnResults, drawnWeeks, shown.chart, imagined),
     [drawnGarden, drawnResults, drawnWeeks, imagined, shown.chart],
   );
+  // an edit of another bed changes the garden, and nothing of these
+  const season = useUnchanged(madeSeason);
+  const charts = useUnchanged(made);
 
   const retired = garden.retiredBeds?.find(({ id }) => id === bedId);
   const [showsSheet, setShowsSheet] = useState(false);

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { memo, useEffect, useMemo, useState } from 'react';
 import { SectionChart } from '../../charts/section/Chart';
 import { sectionFacts } from '../../charts/section/facts';
 import { sectionTable } from '../../charts/section/tableData';
@@ -24,6 +24,8 @@ interface Course {
 }
 
 const asItStands = 'stands';
+const noDrafts: ReturnType<typeof planDrafts> = [];
+const Drawn = memo(SectionChart);
 
 /** What was proposed for the bed: by the week's plan, and by the alternatives being thought of below. */
 function useCourses(bed: Bed, garden: Garden, results: BedResults): readonly Course[] {
@@ -33,10 +35,8 @@ function useCourses(bed: Bed, garden: Garden, results: BedResults): readonly Cou
   const whatIf = useMowings((state) => state.whatIf);
   const drafts = useMemo(() => {
     const lines = plan.isBehind ? [] : (plan.answer?.lines ?? []);
-    return planDrafts(
-      garden,
-      lines.filter(({ bedId }) => bedId === bed.id),
-    );
+    const own = lines.filter(({ bedId }) => bedId === bed.id);
+    return own.length > 0 ? planDrafts(garden, own) : noDrafts;
   }, [garden, plan.answer, plan.isBehind, bed.id]);
   useEffect(() => {
     wantAhead(bed.id, drafts);
@@ -115,7 +115,7 @@ export function BedSection(props: {
         )
       }
     >
-      <SectionChart
+      <Drawn
         bedName={bed.name}
         now={now}
         ahead={ahead}
