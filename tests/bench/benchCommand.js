@@ -23,10 +23,14 @@ const namesIn = (place) =>
     .toSorted();
 
 const parts = namesIn('parts');
-const asked = process.argv.slice(2);
+/** Parts that are asked for by one name. @type {Readonly<Record<string, readonly string[]>>} */
+const together = { ui: ['uiFirst', 'uiRepaint', 'uiTyping'] };
+const asked = process.argv.slice(2).flatMap((name) => together[name] ?? [name]);
 const unknown = asked.filter((name) => !parts.includes(name));
 if (unknown.length > 0) {
-  console.error(`No part ${unknown.join(', ')}. There are: ${parts.join(', ')}.`);
+  console.error(
+    `No part ${unknown.join(', ')}. There are: ${[...parts, ...Object.keys(together)].join(', ')}.`,
+  );
   process.exit(1);
 }
 const chosen = asked.length > 0 ? parts.filter((name) => asked.includes(name)) : parts;

@@ -51,7 +51,7 @@ export async function firstPaints(
         return seen['heading'] && seen['answer'] ? seen : null;
       },
       undefined,
-      { timeout: 60_000 },
+      { timeout: 180_000 },
     );
     const seen = (await paints.jsonValue()) as Record<keyof typeof times, number>;
     times.heading.push(seen.heading);

@@ -8,7 +8,7 @@ export async function openGarden(browser: Browser, address: string): Promise<Pag
   });
   const page = await context.newPage();
   await page.goto(address);
-  await page.locator('.notice, .quiet').first().waitFor({ timeout: 60_000 });
+  await page.locator('.notice, .quiet').first().waitFor({ timeout: 180_000 });
   return page;
 }
 
@@ -18,5 +18,5 @@ export const place = (page: Page, name: 'This week' | 'Beds' | 'Garden'): Promis
 export async function openBedPage(page: Page, bed: string): Promise<void> {
   await place(page, 'Beds');
   await page.getByRole('button', { name: bed, exact: true }).click();
-  await page.getByRole('slider').first().waitFor({ timeout: 60_000 });
+  await page.getByRole('slider').first().waitFor({ timeout: 180_000 });
 }

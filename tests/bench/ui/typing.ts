@@ -1,10 +1,13 @@
 import type { Browser, Page } from 'playwright';
 import { openBedPage, openGarden, place } from './openGarden';
+import { threadTime } from './threadTime';
 
 export interface TypingTasks {
   readonly field: string;
   /** how long each task over 50 ms kept the page [ms] */
   readonly tasks: readonly number[];
+  /** what the page's thread worked for each letter, what follows the last included [ms] */
+  readonly workedALetter: number;
 }
 
 interface Noted {
@@ -24,17 +27,25 @@ function note(): void {
 const betweenLetters = 80;
 const restMilliseconds = 3000;
 
-async function whileTyping(page: Page, field: string | RegExp, words: string): Promise<number[]> {
+async function whileTyping(
+  page: Page,
+  field: string | RegExp,
+  words: string,
+): Promise<Omit<TypingTasks, 'field'>> {
   const line = page.getByLabel(field).filter({ visible: true }).first();
   await line.scrollIntoViewIfNeeded();
   await line.click();
   await page.keyboard.press('Control+a');
   await page.waitForTimeout(restMilliseconds);
+  const clock = await threadTime(page);
   await page.evaluate(note);
+  const before = await clock();
   await page.keyboard.type(words, { delay: betweenLetters });
   await page.keyboard.press('Tab');
   await page.waitForTimeout(restMilliseconds);
-  return page.evaluate(() => (window as never as Noted).mowingsTasks);
+  const workedALetter = ((await clock()) - before) / words.length;
+  const tasks = await page.evaluate(() => (window as never as Noted).mowingsTasks);
+  return { tasks, workedALetter };
 }
 
 /** What typing costs where it is reckoned with at once. */
@@ -54,8 +65,8 @@ export async function tasksWhileTyping(
   const area = await whileTyping(page, /^How big/, '5.5 m2');
   await page.context().close();
   return [
-    { field: 'a mowing', tasks: mowing },
-    { field: 'a layer, with what it would do', tasks: laid },
-    { field: 'the size of a bed', tasks: area },
+    { field: 'a mowing', ...mowing },
+    { field: 'a layer, with what it would do', ...laid },
+    { field: 'the size of a bed', ...area },
   ];
 }
