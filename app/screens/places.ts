@@ -39,7 +39,36 @@ export const ownGarden = onDemand(
   'Your garden in five answers',
   async () => (await import('./first/OwnGarden')).OwnGarden,
 );
+/* questions asked at a press */
+export const saveAsDialog = onDemand(
+  '',
+  async () => (await import('./file/SaveAsDialog')).SaveAsDialog,
+);
+export const unsavedDialog = onDemand(
+  '',
+  async () => (await import('./file/UnsavedDialog')).UnsavedDialog,
+);
+export const mowingDialog = onDemand(
+  '',
+  async () => (await import('./week/MowingDialog')).MowingDialog,
+);
+export const exactDialog = onDemand(
+  '',
+  async () => (await import('./week/plan/ExactDialog')).ExactDialog,
+);
+export const somethingElse = onDemand(
+  '',
+  async () => (await import('./week/plan/SomethingElse')).SomethingElse,
+);
+export const backLog = onDemand('', async () => (await import('./week/BackLog')).BackLog);
+
 const parts = [
+  backLog,
+  mowingDialog,
+  somethingElse,
+  exactDialog,
+  saveAsDialog,
+  unsavedDialog,
   findDialog,
   tour,
   ownGarden,

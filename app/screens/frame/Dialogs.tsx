@@ -1,8 +1,13 @@
 import { OpenDialog } from '../file/OpenDialog';
-import { SaveAsDialog } from '../file/SaveAsDialog';
-import { UnsavedDialog } from '../file/UnsavedDialog';
 import { useMowings } from '../store';
-import { aboutDialog, findDialog, guideDialog, printDialog } from '../places';
+import {
+  aboutDialog,
+  findDialog,
+  guideDialog,
+  printDialog,
+  saveAsDialog,
+  unsavedDialog,
+} from '../places';
 import { TreatmentDialog } from '../week/TreatmentDialog';
 
 /** The one question that is open, if any. */
@@ -11,11 +16,11 @@ export function Dialogs() {
   if (dialog === null) return null;
   switch (dialog.kind) {
     case 'save-as':
-      return <SaveAsDialog />;
+      return <saveAsDialog.Part />;
     case 'open':
       return <OpenDialog />;
     case 'close-unsaved':
-      return <UnsavedDialog />;
+      return <unsavedDialog.Part />;
     case 'find':
       return <findDialog.Part />;
     case 'about':

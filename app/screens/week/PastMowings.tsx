@@ -12,7 +12,7 @@ import { OneCaution } from '../CautionList';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
-import { MowingDialog } from './MowingDialog';
+import { mowingDialog } from '../places';
 import { MowingShares } from './MowingShares';
 
 const firstShown = 6;
@@ -132,7 +132,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
           Delete
         </button>
       </div>
-      {editing && <MowingDialog mowing={mowing} onClose={() => setEditing(false)} />}
+      {editing && <mowingDialog.Part mowing={mowing} onClose={() => setEditing(false)} />}
     </article>
   );
 }

@@ -12,7 +12,7 @@ import { useDesk } from '../desk';
 import { useShown } from '../shown';
 import { useGarden, useMowings, useMowingsStore } from '../store';
 import { useToday } from '../useReadingContext';
-import { BackLog } from './BackLog';
+import { backLog } from '../places';
 import { layAdvice } from './layAdvice';
 import type { WantedBed } from './LayForm';
 import { LogMowing } from './LogMowing';
@@ -80,7 +80,7 @@ export function ThisWeek() {
       <section className="sheet log-sheet not-printed" aria-labelledby="log">
         <h2 id="log">{open.length > 0 ? logWords.again : logWords.first}</h2>
         <Disclosure summary={logWords.catchUp} quiet>
-          <BackLog />
+          <backLog.Part />
         </Disclosure>
         <Log onLogged={onLogged} />
       </section>

@@ -12,14 +12,8 @@ import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useReadingContext, useToday } from '../../useReadingContext';
 import { newRow, readRow } from '../layRows';
+import { pinnable } from './pinnable';
 import { usePlanNames } from './usePlanNames';
-
-/** What can be laid today by hand: cut and waiting, or in store, and not held back. */
-export const pinnable = ({ sources }: Pick<PlanAnswer, 'sources'>): readonly SourceAccount[] =>
-  sources.filter(
-    ({ ref, was, heldBack }) =>
-      ref.source !== 'coming' && was.litres > 0 && heldBack?.weight !== 'stop',
-  );
 
 /** "mowing:ID" or "stock:ID", as a row of a laying names it. */
 const rowName = ({ ref }: SourceAccount): string =>

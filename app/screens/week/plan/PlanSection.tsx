@@ -16,13 +16,13 @@ import {
 import { planSays } from '../../../words/planSays';
 import { useGarden, useMowings } from '../../store';
 import { BeforeYouMow } from './BeforeYouMow';
-import { ExactDialog, pinnable } from './ExactDialog';
+import { exactDialog, somethingElse } from '../../places';
+import { pinnable } from './pinnable';
 import { SetByHand } from './SetByHand';
 import { ComingWeeks } from './ComingWeeks';
 import { PaperList } from './PaperList';
 import { PlanLines } from './PlanLines';
 import { PlanRest } from './PlanRest';
-import { SomethingElse } from './SomethingElse';
 import { usePlanActs, type PlanActs } from './usePlanActs';
 import { usePlanNames } from './usePlanNames';
 
@@ -260,7 +260,7 @@ function Plan(props: {
       </div>
       {lines.length > 0 && <PaperList answer={answer} />}
       {exactBed && (
-        <ExactDialog
+        <exactDialog.Part
           bed={exactBed}
           answer={answer}
           onClose={() => setExact(null)}
@@ -271,7 +271,7 @@ function Plan(props: {
         />
       )}
       {elsewhere && (
-        <SomethingElse
+        <somethingElse.Part
           title={
             elsewhere.length === 1 && elsewhere[0]
               ? `Something else than on ${names.bed(elsewhere[0].bedId)}`
