@@ -1,6 +1,7 @@
 import { assertNever } from '../core/result';
 import type {
   ColumnRole,
+  CoreMeasure,
   Gap,
   HowKnown,
   Measure,
@@ -74,8 +75,16 @@ const listed = (headers: readonly string[]): string =>
 
 const figure = (value: number): string => String(Math.round(value * 100) / 100);
 
-/** Why nothing could be read from a weather file, and what to do. */
-export function weatherFailureSentence(failure: WeatherFailure): string {
+/**
+ * Why nothing could be read from a weather file, and what to do.
+ * @param where the window has lists to pick a column from, the command line takes words
+ */
+export function weatherFailureSentence(
+  failure: WeatherFailure,
+  where: 'window' | 'command line' = 'command line',
+): string {
+  const saidBy = (words: string): string =>
+    where === 'window' ? 'Pick it below.' : `Say ${words}`;
   switch (failure.kind) {
     case 'too large':
       return `The weather file holds more than ${failure.limit.toLocaleString('en')} ${failure.unit}. Take the file of one station, or cut it to the years you garden in.`;
@@ -84,9 +93,9 @@ export function weatherFailureSentence(failure: WeatherFailure): string {
     case 'not text':
       return 'The weather file is not text. Unpack it, or save the table as CSV first.';
     case 'no date column':
-      return `No column of dates was found in the weather file; ${listed(failure.headers)}. Say which it is, for example: date=Day.`;
+      return `No column of dates was found in the weather file; ${listed(failure.headers)}. ${saidBy('which it is, for example: date=Day.')}`;
     case 'no measure column':
-      return `No column of temperatures or rain could be told apart in the weather file; ${listed(failure.headers)}. Say which is which, for example: max=3, min=4, rain=2.`;
+      return `No column of temperatures or rain could be told apart in the weather file; ${listed(failure.headers)}. ${saidBy('which is which, for example: max=3, min=4, rain=2.')}`;
     case 'no such column':
       return `The weather file has no column \u201C${failure.named}\u201D for the ${roleWords(failure.role)}; ${listed(failure.headers)}.`;
     case 'several stations':
@@ -170,6 +179,12 @@ const understoodLine = ({ role, where, how, unit, unitHow }: Understood): string
 const plural = (count: number, one: string, many: string): string =>
   `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
 
+/** What the sums need and the file has no column or element of. */
+export const notFound = ({ understood }: WeatherPreview): CoreMeasure[] =>
+  (['lowest', 'highest', 'rain'] as const).filter(
+    (measure) => !understood.some(({ role }) => role === measure),
+  );
+
 /**
  * What was understood of a weather file, line by line, for reading before anything is kept.
  * @param most lines of gaps and of refused entries that are written out
@@ -181,6 +196,13 @@ export function weatherPreviewLines(preview: WeatherPreview, most = 10): string[
   return [
     `Taken for ${weatherFormWords[preview.form]}${preview.station ? `, station ${preview.station}` : ''}.`,
     ...preview.understood.map((one) => `  ${understoodLine(one)}`),
+    ...(notFound(preview).length > 0
+      ? [
+          `  not found: ${notFound(preview)
+            .map((one) => measureWords[one])
+            .join(', ')}`,
+        ]
+      : []),
     ...(preview.unused.length > 0 ? [`  not used: ${preview.unused.join(', ')}`] : []),
     ...(preview.windHeightMetres === null
       ? []
@@ -200,7 +222,9 @@ export function weatherPreviewLines(preview: WeatherPreview, most = 10): string[
     ...(preview.outside > 0
       ? [`${plural(preview.outside, 'day', 'days')} outside the days asked for left out.`]
       : []),
-    gaps.total === 0 ? 'No gaps.' : `${plural(gaps.total, 'gap', 'gaps')}:`,
+    ...(notFound(preview).length === 3
+      ? []
+      : [gaps.total === 0 ? 'No gaps.' : `${plural(gaps.total, 'gap', 'gaps')}:`]),
     ...gaps.first.slice(0, most).map((gap) => `  ${gapSentence(gap)}`),
     ...more(gaps.total, Math.min(most, gaps.first.length), 'gaps'),
     refused.total === 0 ? 'Nothing refused.' : `${refused.total.toLocaleString('en')} refused:`,

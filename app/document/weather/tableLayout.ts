@@ -186,3 +186,33 @@ export function tableLayout(
   const unused = headers.filter((cell, at) => cell !== '' && !used.some((one) => one.at === at));
   return success({ separator, decimalMark, headerLine, headers, columns: used, unused });
 }
+
+/** A column of a table as a person tells it from the others. */
+export interface TableColumnSeen {
+  /** from 1 */
+  readonly number: number;
+  /** its header; '' where the table has none */
+  readonly header: string;
+  /** what stands in it first */
+  readonly firstValue: string;
+}
+
+/** Columns of the widest table that a person would pick from. */
+const mostPicked = 60;
+const shownCharacters = 40;
+
+/** The columns of a table of days, for saying which is which; none where the text is no table. */
+export function columnsSeen(text: string): readonly TableColumnSeen[] {
+  const sample = sampleOf(text);
+  const separator = separatorOf(sample.map((line) => line.text));
+  if (separator === null) return [];
+  const header = headerOf(sample, separator, null);
+  const first = sample.find(({ number }) => number > (header?.number ?? 0));
+  const values = first ? cellsOf(first.text, separator) : [];
+  const width = Math.min(mostPicked, Math.max(header?.cells.length ?? 0, values.length));
+  return Array.from({ length: width }, (_column, at) => ({
+    number: at + 1,
+    header: (header?.cells[at] ?? '').slice(0, shownCharacters),
+    firstValue: (values[at] ?? '').slice(0, shownCharacters),
+  }));
+}

@@ -2,11 +2,15 @@ import { useMemo, useRef, useState } from 'react';
 import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
+import { Disclosure } from '../../controls/Disclosure';
 import { normalsOf } from '../../document/seasonInput';
 import { readWeather } from '../../document/weather/readWeather';
+import { columnsSeen } from '../../document/weather/tableLayout';
+import { withWeather } from '../../document/weather/withWeather';
 import type { Unclear, WeatherOptions } from '../../document/weather/weatherTypes';
 import { editFailureSentence } from '../../words/messages';
 import {
+  notFound,
   unclearSentence,
   weatherFailureSentence,
   weatherMergedSentence,
@@ -14,6 +18,8 @@ import {
   weatherPreviewLines,
 } from '../../words/weatherMessages';
 import { useGarden, useMowings } from '../store';
+import { ColumnPicks } from './ColumnPicks';
+import { FewDays } from './FewDays';
 
 interface Brought {
   readonly name: string;
@@ -41,6 +47,13 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
     () => (brought ? readWeather(brought.text, { normals: normalsOf(garden) }) : null),
     [brought, garden],
   );
+  const columns = useMemo(() => (brought ? columnsSeen(brought.text) : []), [brought]);
+  const isTable = !reading?.ok || reading.value.preview.form === 'columns';
+  const lacking = reading?.ok ? notFound(reading.value.preview) : [];
+  const wouldBe = useMemo(
+    () => (reading?.ok ? withWeather(garden, reading.value.days) : null),
+    [garden, reading],
+  );
   const questions = first?.ok ? first.value.preview.unclear : [];
   const open = reading?.ok ? reading.value.preview.unclear : [];
   const lines = reading?.ok ? weatherPreviewLines(reading.value.preview) : [];
@@ -52,6 +65,8 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   const keep = () => {
     if (!reading?.ok) return;
     if (open.length > 0) return setTrouble('Answer what is asked above first.');
+    if (lacking.length === 3)
+      return setTrouble('Neither temperatures nor rain were found. Pick their columns above.');
     const result = bringWeather(reading.value.days);
     if (result.ok) {
       announce(weatherMergedSentence(result.value, garden.garden.name, true));
@@ -95,12 +110,22 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
       {reading && !reading.ok && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          {weatherFailureSentence(reading.error)}
+          {weatherFailureSentence(reading.error, 'window')}
         </p>
       )}
       {questions.map((unclear) => (
         <Question key={unclear.kind} unclear={unclear} said={said} onSay={setSaid} />
       ))}
+      {brought && isTable && columns.length > 1 && (
+        <Disclosure summary="Which column is which" quiet open={!reading?.ok || lacking.length > 0}>
+          <ColumnPicks
+            columns={columns}
+            understood={reading?.ok ? reading.value.preview.understood : []}
+            said={said.columns ?? {}}
+            onSay={(columns) => setSaid({ ...said, columns })}
+          />
+        </Disclosure>
+      )}
       {reading?.ok && (
         <div className="preview">
           {lines.map((line, index) => (
@@ -110,13 +135,15 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
           ))}
         </div>
       )}
+      {reading?.ok && <FewDays days={reading.value.days} />}
+      {wouldBe?.ok && <p>{weatherMergedSentence(wouldBe.value, garden.garden.name, false)}</p>}
       {trouble && (
         <p role="alert" className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
           {trouble}
         </p>
       )}
-      <div className="button-row">
+      <div className="button-row stays-in-sight">
         {reading?.ok && (
           <button type="button" className="button-main" onClick={keep}>
             Bring these days in

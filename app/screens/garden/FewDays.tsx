@@ -4,7 +4,7 @@ import { Scroller } from '../../charts/Scroller';
 import { useShown } from '../shown';
 
 /** Days looked at from either end. */
-const fromEachEnd = 3;
+const fromEachEnd = 2;
 
 /** The first and the last days of what came, as the garden would hold them: whether columns and units are right is seen at a glance. */
 export function FewDays({ days }: { readonly days: readonly ReadDay[] }) {

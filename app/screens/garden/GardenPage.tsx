@@ -5,6 +5,7 @@ import { ContainersPart } from './ContainersPart';
 import { FilePart } from './FilePart';
 import { gardenParts, type GardenPartId } from './gardenParts';
 import { PlacePart } from './PlacePart';
+import { SafetyPart } from './SafetyPart';
 import { StockPart } from './StockPart';
 import { showPart } from './wantedPart';
 
@@ -13,6 +14,7 @@ const partOf: Readonly<Record<GardenPartId, ComponentType>> = {
   'garden-containers': ContainersPart,
   'garden-beds': BedsPart,
   'garden-stock': StockPart,
+  'garden-safety': SafetyPart,
   'garden-file': FilePart,
 };
 const parts = gardenParts.map((part) => ({ ...part, Part: partOf[part.id] }));

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { dayOf, textFromDay } from '../../../app/core/days';
 import { bundledRecord } from '../../../app/tables/bundledRecords';
 import { readWeather } from '../../../app/document/weather/readWeather';
+import { columnsSeen } from '../../../app/document/weather/tableLayout';
 import type { WeatherOptions } from '../../../app/document/weather/weatherTypes';
 
 const read = (text: string, options: WeatherOptions = {}) => {
@@ -416,5 +417,24 @@ describe('hostile texts are answered within seconds', () => {
       ),
       { numRuns: 2000, seed: 20_130_615 },
     );
+  });
+});
+
+describe('columns as a person picks them', () => {
+  test('by header and first value, numbers from 1', () => {
+    expect(columnsSeen('wann;nass;oben\n2011-05-01;0,5;18\n2011-05-02;1;19\n')).toEqual([
+      { number: 1, header: 'wann', firstValue: '2011-05-01' },
+      { number: 2, header: 'nass', firstValue: '0,5' },
+      { number: 3, header: 'oben', firstValue: '18' },
+    ]);
+  });
+  test('without headers; and none where there is no table', () => {
+    expect(columnsSeen('2011-05-01,0.5,18\n2011-05-02,1,19\n')).toEqual([
+      { number: 1, header: '', firstValue: '2011-05-01' },
+      { number: 2, header: '', firstValue: '0.5' },
+      { number: 3, header: '', firstValue: '18' },
+    ]);
+    expect(columnsSeen('')).toEqual([]);
+    expect(columnsSeen('rain today\nand tomorrow')).toEqual([]);
   });
 });

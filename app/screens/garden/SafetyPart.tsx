@@ -1,0 +1,96 @@
+import { Disclosure } from '../../controls/Disclosure';
+import type { Garden } from '../../document/schema';
+import { limits, thresholdRow } from '../../tables/thresholds';
+import { shortSource, type SourceKey } from '../../tables/sources';
+import { footLines } from '../../words/safetyLines';
+import { ownSafetyWords, safetyGroups, type SafetyLine } from '../../words/safetyPage';
+import { sourceHazardWords } from '../../words/sourceHazards';
+import { sourceLine } from '../../words/sourceLine';
+import { useShown, type Shown } from '../shown';
+import { WeightWord } from '../StateWords';
+import { useGarden } from '../store';
+import { treatedWords } from '../treatedWords';
+
+/** What may hurt people, animals or water: what was said of this garden first, then all of it. */
+export function SafetyPart() {
+  const garden = useGarden();
+  const shown = useShown();
+  const compost = shown.estimate(limits.lines['compost depth'].note, shown.units.depth);
+  const own = saidOf(garden, shown);
+  return (
+    <div className="sheet">
+      <h3>Of this garden</h3>
+      <ul className="plain-list">
+        {own.length > 0 ? (
+          own.map((line) => <li key={line}>{line}</li>)
+        ) : (
+          <li>{ownSafetyWords.nothing}</li>
+        )}
+      </ul>
+      {safetyGroups(limits, compost).map(({ title, lines }) => (
+        <section key={title} className="form safety">
+          <h3>{title}</h3>
+          <ul className="plain-list cautions">
+            {lines.map((line) => (
+              <li key={line.says} className={`caution caution-${line.weight}`}>
+                <p className="caution-says">
+                  <WeightWord weight={line.weight} /> {line.says}
+                </p>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+      <section className="form">
+        <h3>Who is asked first</h3>
+        {footLines.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </section>
+      <Disclosure summary="Where these lines come from" quiet>
+        <ul className="plain-list">
+          {safetyGroups(limits, compost).flatMap(({ title, lines }) =>
+            [...new Set(lines.map(basisOfLine))].map((basis) => (
+              <li key={`${title} ${basis}`}>
+                <strong>{title}</strong>: {basis}
+              </li>
+            )),
+          )}
+        </ul>
+      </Disclosure>
+    </div>
+  );
+}
+
+function basisOfLine({ row }: SafetyLine): string {
+  const basis = row === undefined ? null : thresholdRow(row);
+  const cell = basis?.fact ?? basis?.number ?? basis?.caution ?? basis?.note ?? null;
+  return sourceLine(
+    cell === null
+      ? {
+          source: shortSource('CommonPractice'),
+          place: 'what growers do',
+          standing: 'common practice',
+          judged: false,
+        }
+      : { ...cell, source: shortSource(cell.source as SourceKey) },
+  );
+}
+
+/** What the gardener ticked or answered, and what nobody answered yet. */
+function saidOf(garden: Garden, shown: Shown): string[] {
+  const { dogs, ownWell } = garden.garden;
+  return [
+    ...(dogs ? [ownSafetyWords.dogs] : []),
+    ...(ownWell ? [ownSafetyWords.ownWell] : []),
+    ...garden.lawns.flatMap(({ name, fouledByPets }) =>
+      fouledByPets ? [ownSafetyWords.fouled(name)] : [],
+    ),
+    ...[...garden.lawns, ...garden.stock].flatMap(({ name, hazards = [] }) =>
+      hazards.map((hazard) => `${name}: ${sourceHazardWords[hazard]}.`),
+    ),
+    ...garden.lawns.flatMap(({ name, treatment }) =>
+      treatment.answer === 'nothing' ? [] : [`${name}: ${treatedWords(treatment, shown)}`],
+    ),
+  ];
+}
