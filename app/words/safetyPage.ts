@@ -5,8 +5,8 @@ import type { Weight } from '../core/season/verdict';
 export interface SafetyLine {
   readonly weight: Weight;
   readonly says: string;
-  /** row of the threshold table that it rests on; without one it is what growers do */
-  readonly row?: RowId;
+  /** rows of the threshold table that it rests on; without any it is what growers do */
+  readonly rows?: readonly RowId[];
 }
 
 export interface SafetyGroup {
@@ -35,12 +35,12 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
         {
           weight: 'stop',
           says: 'Where dogs run: no cocoa hulls, no mouldy compost, no blood, bone or feather meal, no slug bait. Straw, leaves or clippings cover as well.',
-          row: 'dog poison',
+          rows: ['dog poison'],
         },
         {
           weight: 'stop',
           says: 'Grass fouled by dogs, cats or geese stays off beds whose food is eaten raw. Leave that strip lying.',
-          row: 'fouled grass',
+          rows: ['fouled grass'],
         },
       ],
     },
@@ -50,17 +50,17 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
         {
           weight: 'stop',
           says: 'Poison ivy, hogweed, ragwort and their like, mown in: do not mulch with it, do not burn it, keep skin and smoke away. Ask locally where it goes.',
-          row: 'poisonous plants',
+          rows: ['poisonous plants'],
         },
         {
           weight: 'note',
           says: 'Walnut leaves hold tomatoes back: give them to other beds.',
-          row: 'walnut',
+          rows: ['walnut'],
         },
         {
           weight: 'note',
           says: 'Diseased tops do not go on a cold heap.',
-          row: 'diseased tops',
+          rows: ['diseased tops'],
         },
       ],
     },
@@ -70,22 +70,22 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
         {
           weight: 'stop',
           says: 'The label decides. Where it forbids using clippings, they stay on the lawn: not on beds, not on the heap, not in the town’s bin.',
-          row: 'label forbids',
+          rows: ['label forbids'],
         },
         {
           weight: 'stop',
           says: 'Where it names a waiting time, that time.',
-          row: 'label interval',
+          rows: ['label interval'],
         },
         {
           weight: 'stop',
           says: `Where it is silent: ${numbers['silent mowings']} mowings written down and ${numbers['silent days'] / 7} weeks, and for this season none on beans, peas, tomatoes, potatoes, lettuce, carrots, sunflowers or dahlias before a bean-pot test has passed.`,
-          row: 'silent days',
+          rows: ['silent mowings', 'silent days'],
         },
         {
           weight: 'stop',
           says: 'Where nobody knows what was put on it, none on beds you eat from. Hay, straw, manure and compost from elsewhere are tried on beans first.',
-          row: 'unknown source',
+          rows: ['unknown source'],
         },
         {
           weight: 'note',
@@ -98,8 +98,8 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
       lines: [
         {
           weight: 'stop',
-          says: `At least ${numbers['manure splashed']} days before picking what touches the soil or is splashed from it, ${numbers['manure off the ground']} days for what hangs clear. Each bed shows its last date.`,
-          row: 'manure splashed',
+          says: `At least ${numbers['manure splashed']} days before picking what touches the soil or is splashed from it, ${numbers['manure off the ground']} days for what hangs clear.`,
+          rows: ['manure splashed', 'manure off the ground'],
         },
       ],
     },
@@ -122,7 +122,7 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
         {
           weight: 'caution',
           says: 'Mouldy or dusty stuff: damp it, wear a mask, or leave it.',
-          row: 'mouldy',
+          rows: ['mouldy'],
         },
         {
           weight: 'caution',
@@ -136,22 +136,22 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
         {
           weight: 'caution',
           says: 'Grass from a roadside or a railway, and chips of painted or treated wood, stay off food beds.',
-          row: 'roadside',
+          rows: ['roadside', 'painted wood'],
         },
         {
           weight: 'caution',
           says: 'Under an old house’s eaves or in an old orchard, have the soil tested for lead and arsenic before food grows there.',
-          row: 'old house',
+          rows: ['old house'],
         },
         {
           weight: 'caution',
           says: 'A well of one’s own, a stream, a slope: keep feeding back by the strip that the local rule names. Water over 10 mg/L of nitrate-nitrogen is not for infants: have the well tested.',
-          row: 'own well',
+          rows: ['own well'],
         },
         {
           weight: 'note',
           says: `More than ${compost} of compost in a year: have phosphorus tested first.`,
-          row: 'compost depth',
+          rows: ['compost depth'],
         },
       ],
     },
@@ -165,7 +165,7 @@ export function safetyGroups({ numbers }: Limits, compost: string): readonly Saf
         {
           weight: 'note',
           says: 'What is bought in may bring jumping worms: look before it is spread.',
-          row: 'bought in',
+          rows: ['bought in'],
         },
         { weight: 'note', says: 'Deep winter cover shelters voles: keep it off stems.' },
         { weight: 'note', says: 'Neighbours: smell, flies, and where their spray drifts.' },

@@ -27,20 +27,22 @@ export function SafetyPart() {
           <li>{ownSafetyWords.nothing}</li>
         )}
       </ul>
-      {safetyGroups(limits, compost).map(({ title, lines }) => (
-        <section key={title} className="form safety">
-          <h3>{title}</h3>
-          <ul className="plain-list cautions">
-            {lines.map((line) => (
-              <li key={line.says} className={`caution caution-${line.weight}`}>
-                <p className="caution-says">
-                  <WeightWord weight={line.weight} /> {line.says}
-                </p>
-              </li>
-            ))}
-          </ul>
-        </section>
-      ))}
+      <div className="safety-groups">
+        {safetyGroups(limits, compost).map(({ title, lines }) => (
+          <section key={title} className="safety">
+            <h3>{title}</h3>
+            <ul className="plain-list cautions">
+              {lines.map((line) => (
+                <li key={line.says} className={`caution caution-${line.weight}`}>
+                  <p className="caution-says">
+                    <WeightWord weight={line.weight} /> {line.says}
+                  </p>
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
       <section className="form">
         <h3>Who is asked first</h3>
         {footLines.map((line) => (
@@ -49,32 +51,33 @@ export function SafetyPart() {
       </section>
       <Disclosure summary="Where these lines come from" quiet>
         <ul className="plain-list">
-          {safetyGroups(limits, compost).flatMap(({ title, lines }) =>
-            [...new Set(lines.map(basisOfLine))].map((basis) => (
-              <li key={`${title} ${basis}`}>
-                <strong>{title}</strong>: {basis}
-              </li>
-            )),
-          )}
+          {safetyGroups(limits, compost).map(({ title, lines }) => (
+            <li key={title}>
+              <strong>{title}</strong>: {[...new Set(lines.flatMap(basisOfLine))].join(' ')}
+            </li>
+          ))}
         </ul>
       </Disclosure>
     </div>
   );
 }
 
-function basisOfLine({ row }: SafetyLine): string {
-  const basis = row === undefined ? null : thresholdRow(row);
-  const cell = basis?.fact ?? basis?.number ?? basis?.caution ?? basis?.note ?? null;
-  return sourceLine(
-    cell === null
-      ? {
-          source: shortSource('CommonPractice'),
-          place: 'what growers do',
-          standing: 'common practice',
-          judged: false,
-        }
-      : { ...cell, source: shortSource(cell.source as SourceKey) },
-  );
+/** Where a line comes from and how it stands, for each row that it rests on. */
+function basisOfLine({ rows = [] }: SafetyLine): readonly string[] {
+  if (rows.length === 0)
+    return [
+      sourceLine({
+        source: shortSource('CommonPractice'),
+        place: 'what growers do',
+        standing: 'common practice',
+        judged: false,
+      }),
+    ];
+  return rows.flatMap((id) => {
+    const row = thresholdRow(id);
+    const cell = row.fact ?? row.number ?? row.caution ?? row.note;
+    return cell ? [sourceLine({ ...cell, source: shortSource(cell.source as SourceKey) })] : [];
+  });
 }
 
 /** What the gardener ticked or answered, and what nobody answered yet. */

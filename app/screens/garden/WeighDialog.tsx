@@ -17,6 +17,7 @@ import {
   dayFailureSentence,
   editFailureSentence,
 } from '../../words/messages';
+import { rangeOdds } from '../../words/ranges';
 import { wetnessChoices } from '../choices';
 import { materialGroups } from '../lists';
 import { useShown } from '../shown';
@@ -100,7 +101,7 @@ export function WeighDialog(props: {
           onText={setText}
           echo={
             holds &&
-            `Dry, a full one holds ${range(holds.weighed)}. By the tables alone it would be ${range(holds.byTable)}.`
+            `Dry, a full one holds ${range(holds.weighed)}, ${rangeOdds}. By the tables alone it would be ${range(holds.byTable)}.`
           }
           trouble={
             asked && !reading.ok

@@ -4,7 +4,7 @@ export const gardenParts = [
   { id: 'garden-containers', words: 'Bags and buckets', icon: 'bucket' },
   { id: 'garden-beds', words: 'Beds and plantings', icon: 'bed' },
   { id: 'garden-stock', words: 'Heap and stores', icon: 'heap' },
-  { id: 'garden-safety', words: 'Safety', icon: 'lens' },
+  { id: 'garden-safety', words: 'Safety', icon: 'gate' },
   { id: 'garden-file', words: 'File', icon: 'paper' },
 ] as const;
 
