@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { BedStrip, StripPlanting } from '../../app/charts/strips/data';
 import { bedStripGeometry, inOrder, readyOn } from '../../app/charts/strips/geometry';
-import { knownSpan, stripLayout, stripScale } from '../../app/charts/strips/layout';
+import { knownSpan, stripExtremes, stripLayout, stripScale } from '../../app/charts/strips/layout';
 import { stripsTable } from '../../app/charts/strips/tableData';
 import { dayFromParts, seasonEnd, seasonStart, textFromDay } from '../../app/core/days';
 import { dayKinds } from '../../app/core/season/input';
@@ -52,7 +52,7 @@ describe.each([
     (_run, run, bed) => {
       const span = spanOf(run);
       const layout = stripLayout(1200, span, isCompact);
-      const scale = stripScale([bed], span, metricChartUnits.nitrogen, isCompact);
+      const scale = stripScale(stripExtremes([bed], span), metricChartUnits.nitrogen, isCompact);
       const drawn = bedStripGeometry(bed, layout, scale);
       const known = knownSpan(run.result, span)!;
       expect(drawn.known).toEqual(known);
@@ -93,7 +93,7 @@ test('measured and imagined days are drawn apart, and cover the days known witho
     const { soil, known } = bedStripGeometry(
       bed,
       layout,
-      stripScale([bed], span, metricChartUnits.nitrogen, false),
+      stripScale(stripExtremes([bed], span), metricChartUnits.nitrogen, false),
     );
     let next = known!.from;
     for (const piece of soil) {
@@ -111,7 +111,7 @@ test('one scale for all beds: a gram is as thick on the poorest as on the riches
     run.name.startsWith('sample') ? [strips[index]!] : [],
   );
   const span = spanOf(runs.find(({ name }) => name.startsWith('sample'))!);
-  const scale = stripScale(ofSample, span, metricChartUnits.nitrogen, false);
+  const scale = stripScale(stripExtremes(ofSample, span), metricChartUnits.nitrogen, false);
   const most = ofSample.map(
     (bed) =>
       Math.max(...bedStripGeometry(bed, stripLayout(900, span, false), scale).thickness) /
@@ -121,7 +121,7 @@ test('one scale for all beds: a gram is as thick on the poorest as on the riches
   expect(Math.max(...most) * scale.pxPerGram).toBeCloseTo(scale.soilHeight, 9);
   expect(Math.min(...most) * scale.pxPerGram).toBeLessThan(scale.soilHeight / 2);
   for (const unit of [metricChartUnits.nitrogen, usChartUnits.nitrogen])
-    for (const { value, depth } of stripScale(ofSample, span, unit, false).ticks)
+    for (const { value, depth } of stripScale(stripExtremes(ofSample, span), unit, false).ticks)
       expect(depth / scale.pxPerGram).toBeCloseTo(value / unit.perInside, 9);
 });
 
@@ -133,7 +133,7 @@ test('positions are dates: plantings, stages and layers stand on their days', ()
     const drawn = bedStripGeometry(
       bed,
       layout,
-      stripScale([bed], span, metricChartUnits.nitrogen, false),
+      stripScale(stripExtremes([bed], span), metricChartUnits.nitrogen, false),
     );
     for (const bar of drawn.bars) {
       const planting = bed.plantings.find(({ id }) => id === bar.id)!;
@@ -197,7 +197,7 @@ test('no planting lies on another, at any width, and each can be pressed', () =>
         const drawn = bedStripGeometry(
           bed,
           layout,
-          stripScale([bed], span, metricChartUnits.nitrogen, isCompact),
+          stripScale(stripExtremes([bed], span), metricChartUnits.nitrogen, isCompact),
         );
         expect(drawn.places.map((place) => place.planting.id)).toEqual(
           inOrder(bed.plantings, span).map(({ id }) => id),

@@ -1,4 +1,11 @@
-import { type KeyboardEvent, type ReactNode, useMemo } from 'react';
+import {
+  createContext,
+  type KeyboardEvent,
+  memo,
+  type ReactNode,
+  useContext,
+  useMemo,
+} from 'react';
 import type { DayNumber } from '../../core/days';
 import type { ChartUnits } from '../../words/chartUnits';
 import {
@@ -8,15 +15,15 @@ import {
   readyWords,
   seasonPlaceWords as words,
 } from '../../words/seasonPlaceWords';
-import type { CalendarStretch } from '../season/calendar';
-import type { Stretch } from '../season/geometry';
 import type { BedStrip } from './data';
 import { bedStripGeometry, readyOn, type PlantingPlace } from './geometry';
-import type { StripLayout, StripScale } from './layout';
+import type { StripScale } from './layout';
 import { StripDrawing } from './StripDrawing';
-import type { usePlantingMove } from './usePlantingMove';
+import type { StripDays } from './StripsChart';
+import type { PlantingHands, PlantingMove } from './usePlantingMove';
 
-type Moving = ReturnType<typeof usePlantingMove>;
+/** The day that is read: only what says a value follows it, not the drawings. */
+export const DayRead = createContext<DayNumber>(0);
 
 /** so near an end a press takes hold of the end [px] */
 const grip = 9;
@@ -33,39 +40,35 @@ const partAt =
 
 export interface StripRowProps {
   readonly bed: BedStrip;
-  readonly layout: StripLayout;
+  readonly days: StripDays;
   readonly scale: StripScale;
-  readonly months: readonly CalendarStretch[];
-  readonly imagined: readonly Stretch[];
-  readonly todayX: number | null;
-  readonly day: DayNumber;
   readonly units: ChartUnits;
-  readonly weaves: string;
-  /** the planting the Tab key comes to, among those of all beds */
+  /** of its plantings the one the Tab key comes to, the one whose fields are open, and the one being moved */
   readonly current: string | null;
   readonly selected: string | null;
-  readonly moving: Moving;
+  readonly move: PlantingMove | null;
+  readonly hands: PlantingHands;
   readonly onFocusPlanting: (plantingId: string) => void;
   readonly onKey: (event: KeyboardEvent, plantingId: string) => void;
   readonly onSelect: (plantingId: string) => void;
   readonly onOpenBed: (bedId: string) => void;
   /** its state in a word and mark */
-  readonly state: ReactNode;
+  readonly renderState: (bedId: string) => ReactNode;
   /** what is said of what does not go together */
-  readonly troubles: ReactNode;
-  /** fields of the chosen planting, where it stands on this bed */
-  readonly fields: ReactNode;
+  readonly renderTroubles: (bed: BedStrip, isFolded: boolean) => ReactNode;
+  /** fields of the chosen planting */
+  readonly renderFields: (plantingId: string) => ReactNode;
 }
 
 /** One bed: its name and value, its strip, and over it what can be pressed and dragged. */
-export function StripRow(props: StripRowProps) {
-  const { bed, layout, scale, units, moving, day } = props;
+export const StripRow = memo(function StripRow(props: StripRowProps) {
+  const { bed, days, scale, units, hands } = props;
+  const { layout } = days;
   const geometry = useMemo(() => bedStripGeometry(bed, layout, scale), [bed, layout, scale]);
-  const grams = readyOn(bed, day);
   const lacking =
     bed.run === null ? words.notReckoned : geometry.known === null ? words.outside : null;
   const chosen = geometry.places.find(({ planting }) => planting.id === props.selected);
-  const moved = geometry.places.find(({ planting }) => planting.id === moving.move?.plantingId);
+  const moved = geometry.places.find(({ planting }) => planting.id === props.move?.plantingId);
   return (
     <li className="strip-row">
       <div className="strip-head">
@@ -74,8 +77,8 @@ export function StripRow(props: StripRowProps) {
             {bed.name}
           </button>
         </h3>
-        <span className="strip-value">{readyWords(grams, day, units)}</span>
-        {props.state}
+        <ReadyValue bed={bed} units={units} />
+        {props.renderState(bed.bedId)}
       </div>
       <div className="strip-stage">
         <StripDrawing
@@ -83,10 +86,10 @@ export function StripRow(props: StripRowProps) {
           geometry={geometry}
           layout={layout}
           scale={scale}
-          months={props.months}
-          imagined={props.imagined}
-          todayX={props.todayX}
-          weaves={props.weaves}
+          months={days.months}
+          imagined={days.imagined}
+          todayX={days.todayX}
+          weaves={days.weaves}
           lacking={lacking}
         />
         {geometry.places.map((place) => {
@@ -109,7 +112,7 @@ export function StripRow(props: StripRowProps) {
               onFocus={() => props.onFocusPlanting(planting.id)}
               onClick={() => props.onSelect(planting.id)}
               onKeyDown={(event) => props.onKey(event, planting.id)}
-              {...moving.handlers(planting.id, partAt(place))}
+              {...hands.on(planting.id, partAt(place))}
             />
           );
         })}
@@ -131,12 +134,12 @@ export function StripRow(props: StripRowProps) {
                   insetBlockStart: chosen.top,
                   blockSize: chosen.height,
                 }}
-                onKeyDown={(event) => moving.onKey(event, chosen.planting.id, part)}
-                {...moving.handlers(chosen.planting.id, () => part)}
+                onKeyDown={(event) => hands.onKey(event, chosen.planting.id, part)}
+                {...hands.on(chosen.planting.id, () => part)}
               />
             );
           })}
-        {moved && moving.move && (
+        {moved && props.move && (
           <span
             className="strip-moving"
             style={{
@@ -144,12 +147,20 @@ export function StripRow(props: StripRowProps) {
               insetBlockStart: moved.top + moved.height,
             }}
           >
-            {movingWords(moving.move.part, moved.planting, units)}
+            {movingWords(props.move.part, moved.planting, units)}
           </span>
         )}
       </div>
-      {props.troubles}
-      {props.fields}
+      {props.renderTroubles(bed, layout.isCompact)}
+      {props.selected !== null && props.renderFields(props.selected)}
     </li>
+  );
+});
+
+/** What lies ready on the day that is read. */
+function ReadyValue(props: { readonly bed: BedStrip; readonly units: ChartUnits }) {
+  const day = useContext(DayRead);
+  return (
+    <span className="strip-value">{readyWords(readyOn(props.bed, day), day, props.units)}</span>
   );
 }

@@ -2,8 +2,10 @@ import {
   type KeyboardEvent,
   type PointerEvent,
   type ReactNode,
+  useCallback,
   useEffect,
   useId,
+  useLayoutEffect,
   useMemo,
   useRef,
   useState,
@@ -29,9 +31,15 @@ import { useWidth } from '../useWidth';
 import type { BedStrip, StripPlanting } from './data';
 import { DayAxis } from './DayAxis';
 import { inOrder, readyOn } from './geometry';
-import { mostAtFullHeight, stripLayout, stripScale, type StripLayout } from './layout';
+import {
+  mostAtFullHeight,
+  stripExtremes,
+  stripLayout,
+  stripScale,
+  type StripLayout,
+} from './layout';
 import { StripKey } from './StripKey';
-import { StripRow } from './StripRow';
+import { DayRead, StripRow } from './StripRow';
 import { StripsTables } from './StripsTables';
 import { usePlantingMove } from './usePlantingMove';
 
@@ -84,20 +92,21 @@ export function StripsChart(props: StripsChartProps) {
 
   const isCompact = allBeds.length > mostAtFullHeight;
   const layout = useMemo(() => stripLayout(width, span, isCompact), [width, span, isCompact]);
+  // as long as the thickest is the thickest, an edit draws only its own bed again
+  const { most, deepest } = useMemo(() => stripExtremes(allBeds, span), [allBeds, span]);
   const scale = useMemo(
-    () => stripScale(allBeds, span, units.nitrogen, isCompact),
-    [allBeds, span, units, isCompact],
+    () => stripScale({ most, deepest }, units.nitrogen, isCompact),
+    [most, deepest, units, isCompact],
   );
   const months = useMemo(
     () => calendarStretches('season', span, units, layout.x(1) - layout.x(0)),
     [layout, span, units],
   );
-  const moving = usePlantingMove(
+  const { move, hands } = usePlantingMove(
     layout.x(1) - layout.x(0),
     ({ plantingId, part, by }) => props.onMove(plantingId, part, by),
     () => speak(movedBack),
   );
-  const { move } = moving;
   const shown = useMemo(() => {
     const after = move && props.moved(move.plantingId, move.part, move.by);
     if (!after) return beds;
@@ -106,14 +115,17 @@ export function StripsChart(props: StripsChartProps) {
         ? {
             ...bed,
             plantings: bed.plantings.map((planting) =>
-              planting.id === after.id ? after : planting,
+              planting.id === after.id ? { ...after, heldFrom: planting.start } : planting,
             ),
           }
         : bed,
     );
     // eslint-disable-next-line react-hooks/exhaustive-deps -- what a move comes to follows from the beds
   }, [beds, move]);
-  const order = shown.flatMap(({ plantings }) => inOrder(plantings, span));
+  const order = useMemo(
+    () => shown.flatMap(({ plantings }) => inOrder(plantings, span)),
+    [shown, span],
+  );
   const current = order.some((planting) => planting.id === focused)
     ? focused
     : (order[0]?.id ?? null);
@@ -137,13 +149,16 @@ export function StripsChart(props: StripsChartProps) {
       : [];
   }, [run, span, layout]);
   const isTodayIn = today >= span.from && today <= span.to;
-  const days: StripDays = {
-    layout,
-    months,
-    imagined,
-    todayX: isTodayIn ? layout.x(today + 0.5) : null,
-    weaves: id,
-  };
+  const days = useMemo(
+    (): StripDays => ({
+      layout,
+      months,
+      imagined,
+      todayX: isTodayIn ? layout.x(today + 0.5) : null,
+      weaves: id,
+    }),
+    [layout, months, imagined, isTodayIn, today, id],
+  );
 
   const choose = (wanted: DayNumber, how: 'key' | 'pointer') => {
     setDay(wanted);
@@ -156,29 +171,40 @@ export function StripsChart(props: StripsChartProps) {
       );
   };
   const onPointer = (event: PointerEvent<HTMLElement>) => {
-    if (moving.move) return;
+    if (move) return;
     const px = event.clientX - event.currentTarget.getBoundingClientRect().left;
     if (px >= layout.left && px <= layout.right) setDay(layout.dayAt(px));
   };
-  const focusOn = (plantingId: string | undefined) => {
-    if (plantingId !== undefined)
-      box.current
-        ?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(plantingId)}"]`)
-        ?.focus();
-  };
-  const onKey = (event: KeyboardEvent, plantingId: string) => {
-    if (moving.onKey(event, plantingId, 'whole')) return;
-    const place = order.findIndex((planting) => planting.id === plantingId);
-    const next = {
-      ArrowUp: place - 1,
-      ArrowDown: place + 1,
-      Home: 0,
-      End: order.length - 1,
-    }[event.key];
-    if (next === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
-    event.preventDefault();
-    focusOn(order[Math.max(0, Math.min(order.length - 1, next))]?.id);
-  };
+  // rows are drawn again when what they show is another, not when these are
+  const latest = useRef({ order, selected, onSelect: props.onSelect });
+  useLayoutEffect(() => {
+    latest.current = { order, selected, onSelect: props.onSelect };
+  });
+  const onKey = useCallback(
+    (event: KeyboardEvent, plantingId: string) => {
+      if (hands.onKey(event, plantingId, 'whole')) return;
+      const all = latest.current.order;
+      const place = all.findIndex((planting) => planting.id === plantingId);
+      const next = {
+        ArrowUp: place - 1,
+        ArrowDown: place + 1,
+        Home: 0,
+        End: all.length - 1,
+      }[event.key];
+      if (next === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+      event.preventDefault();
+      const to = all[Math.max(0, Math.min(all.length - 1, next))];
+      if (to)
+        box.current?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(to.id)}"]`)?.focus();
+    },
+    [hands],
+  );
+  const onSelect = useCallback((plantingId: string) => {
+    const now = latest.current;
+    now.onSelect(plantingId === now.selected ? null : plantingId);
+  }, []);
+  const { renderBelow } = props;
+  const below = useMemo(() => renderBelow(days), [renderBelow, days]);
 
   return (
     <figure className="chart strips" aria-labelledby={`${id}-name`}>
@@ -205,35 +231,37 @@ export function StripsChart(props: StripsChartProps) {
         />
         {/* oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- the axis above chooses the day for whoever has no pointer */}
         <div className="strip-rows" onPointerMove={onPointer} onPointerDown={onPointer}>
-          <ul className="plain-list">
-            {shown.map((bed) => (
-              <StripRow
-                key={bed.bedId}
-                bed={bed}
-                {...days}
-                scale={scale}
-                day={day}
-                units={units}
-                current={current}
-                selected={selected}
-                moving={moving}
-                onFocusPlanting={setFocused}
-                onKey={onKey}
-                onSelect={(plantingId) =>
-                  props.onSelect(plantingId === selected ? null : plantingId)
-                }
-                onOpenBed={props.onOpenBed}
-                state={props.renderState(bed.bedId)}
-                troubles={props.renderTroubles(bed, isCompact)}
-                fields={
-                  selected !== null && bed.plantings.some(({ id: own }) => own === selected)
-                    ? props.renderFields(selected)
-                    : null
-                }
-              />
-            ))}
-          </ul>
-          {props.renderBelow(days)}
+          <DayRead value={day}>
+            <ul className="plain-list">
+              {shown.map((bed) => {
+                const its = (plantingId: string | null | undefined): string | null =>
+                  bed.plantings.some((planting) => planting.id === plantingId)
+                    ? (plantingId ?? null)
+                    : null;
+                return (
+                  <StripRow
+                    key={bed.bedId}
+                    bed={bed}
+                    days={days}
+                    scale={scale}
+                    units={units}
+                    current={its(current)}
+                    selected={its(selected)}
+                    move={its(move?.plantingId) === null ? null : move}
+                    hands={hands}
+                    onFocusPlanting={setFocused}
+                    onKey={onKey}
+                    onSelect={onSelect}
+                    onOpenBed={props.onOpenBed}
+                    renderState={props.renderState}
+                    renderTroubles={props.renderTroubles}
+                    renderFields={props.renderFields}
+                  />
+                );
+              })}
+            </ul>
+          </DayRead>
+          {below}
           <span
             className="strip-cross"
             aria-hidden="true"

@@ -41,7 +41,9 @@ export function StripsTables(props: {
           </caption>
           <thead>
             <tr>
-              <th scope="col">Bed</th>
+              <th scope="col" className="chart-table-words">
+                Bed
+              </th>
               <th scope="col">{dayShort(day, units)}, chosen</th>
               <th scope="col">mg/kg that day</th>
               {ends.map((end) => (
@@ -77,8 +79,12 @@ export function StripsTables(props: {
           <caption>{words.plantingTable}, in the order of days on each bed.</caption>
           <thead>
             <tr>
-              <th scope="col">Bed</th>
-              <th scope="col">What</th>
+              <th scope="col" className="chart-table-words">
+                Bed
+              </th>
+              <th scope="col" className="chart-table-words">
+                What
+              </th>
               <th scope="col">From</th>
               <th scope="col">Flower</th>
               <th scope="col">First pick</th>

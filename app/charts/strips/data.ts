@@ -16,6 +16,8 @@ export interface StripPlanting {
   /** day it leaves the bed; null: nobody says */
   readonly end: DayNumber | null;
   readonly isEndTyped: boolean;
+  /** where it began before it was taken hold of: while it is moved it keeps its lane */
+  readonly heldFrom?: DayNumber;
 }
 
 /** Something that does not go together, at the day where it shows. */

@@ -62,6 +62,8 @@ const leastTarget = 24;
 const inView = ({ start, end }: StripPlanting, span: DaySpan): boolean =>
   start <= span.to && (end === null || end > span.from);
 
+const orderOf = ({ heldFrom, start }: StripPlanting): DayNumber => heldFrom ?? start;
+
 /** The plantings of a view in the order they come into the ground. */
 export const inOrder = (
   plantings: readonly StripPlanting[],
@@ -69,24 +71,26 @@ export const inOrder = (
 ): readonly StripPlanting[] =>
   plantings
     .filter((planting) => inView(planting, span))
-    .toSorted((one, other) => one.start - other.start || (one.id < other.id ? -1 : 1));
+    .toSorted((one, other) => orderOf(one) - orderOf(other) || (one.id < other.id ? -1 : 1));
 
 /** Plantings in as few lanes as hold them side by side, each with room for its name. */
 function lanesOf(
   plantings: readonly StripPlanting[],
   layout: StripLayout,
 ): readonly { readonly planting: StripPlanting; readonly lane: number }[] {
-  const free: number[] = [];
+  const lanes: { readonly left: number; readonly right: number }[][] = [];
   return inOrder(plantings, layout.span).map((planting) => {
     const from = layout.x(Math.max(planting.start, layout.span.from));
     const to = layout.x(Math.min(planting.end ?? layout.span.to + 1, layout.span.to + 1));
     // a name too long for what is left is moved to the left of its start
     const words = textWidth(planting.name, true) + 14;
     const left = Math.max(0, Math.min(from, layout.width - words, layout.right - leastTarget));
-    const right = Math.max(to, left + words, from + leastTarget);
-    const fits = free.findIndex((until) => until <= left);
-    const lane = fits < 0 ? free.length : fits;
-    free[lane] = right + between;
+    const right = Math.max(to, left + words, from + leastTarget) + between;
+    const isFree = (lane: readonly { readonly left: number; readonly right: number }[]) =>
+      lane.every((one) => right <= one.left || one.right <= left);
+    const found = lanes.findIndex(isFree);
+    const lane = found < 0 ? lanes.length : found;
+    (lanes[lane] ??= []).push({ left, right });
     return { planting, lane };
   });
 }

@@ -76,14 +76,11 @@ export function knownSpan(run: StripRun | null, span: DaySpan): DaySpan | null {
   return from <= to ? { from, to } : null;
 }
 
-/** The one scale of all beds: the thickest strip and the deepest layer in view fill their room. */
-export function stripScale(
+/** The thickest strip [g/m2] and the deepest layer [mm] of a view, or the least a scale is made for. */
+export function stripExtremes(
   beds: readonly Pick<BedStrip, 'run' | 'layers'>[],
   span: DaySpan,
-  unit: ChartUnit,
-  isCompact: boolean,
-): StripScale {
-  const size = isCompact ? 'compact' : 'usual';
+): { readonly most: number; readonly deepest: number } {
   let most = leastMost;
   let deepest = leastDeepest;
   for (const { run, layers } of beds) {
@@ -92,6 +89,16 @@ export function stripScale(
     for (const { day, laidDepth } of layers)
       if (day >= span.from && day <= span.to) deepest = Math.max(deepest, laidDepth);
   }
+  return { most, deepest };
+}
+
+/** The one scale of all beds: the thickest strip and the deepest layer in view fill their room. */
+export function stripScale(
+  { most, deepest }: ReturnType<typeof stripExtremes>,
+  unit: ChartUnit,
+  isCompact: boolean,
+): StripScale {
+  const size = isCompact ? 'compact' : 'usual';
   const soilHeight = heights.soil[size];
   const pxPerGram = soilHeight / most;
   const values = scaleLinear([0, most * unit.perInside], [0, soilHeight]).ticks(2);

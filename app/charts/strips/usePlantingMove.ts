@@ -1,11 +1,4 @@
-import {
-  useCallback,
-  useEffect,
-  useRef,
-  useState,
-  type KeyboardEvent,
-  type PointerEvent,
-} from 'react';
+import { useEffect, useLayoutEffect, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import type { PlantingPart } from '../../words/seasonPlaceWords';
 
 /** A planting that is being moved: nothing of the garden has changed yet. */
@@ -25,6 +18,24 @@ const daysOfKey: Readonly<Record<string, number>> = {
 /** a press that goes less far is no drag [px] */
 const leastDrag = 4;
 
+/** What a press on a planting, or a key, does to it. Stays the same as long as the drawing stands. */
+export interface PlantingHands {
+  /** for whatever a part of a planting is pressed on */
+  readonly on: (
+    plantingId: string,
+    partAt: (offset: number, width: number) => PlantingPart,
+  ) => {
+    onPointerDown(event: PointerEvent<HTMLElement>): void;
+    onPointerMove(event: PointerEvent<HTMLElement>): void;
+    onPointerUp(): void;
+    onPointerCancel(): void;
+    onBlur(): void;
+    onClickCapture(event: { preventDefault(): void; stopPropagation(): void }): void;
+  };
+  /** moves by key; whether the key was one of those */
+  readonly onKey: (event: KeyboardEvent, plantingId: string, part: PlantingPart) => boolean;
+}
+
 /**
  * Moves plantings by pointer or by key. What is moved is shown and changes nothing until it is let
  * go, or kept by Enter or by going elsewhere; Escape puts it back.
@@ -37,27 +48,10 @@ export function usePlantingMove(
   pxPerDay: number,
   onKeep: (move: PlantingMove) => void,
   onBack: () => void,
-) {
+): { readonly move: PlantingMove | null; readonly hands: PlantingHands } {
   const [move, setMove] = useState<PlantingMove | null>(null);
-  const now = useRef<PlantingMove | null>(null);
-  const press = useRef<{ x: number; plantingId: string; part: PlantingPart } | null>(null);
-  const wasDragged = useRef(false);
-  const put = useCallback((next: PlantingMove | null) => {
-    now.current = next;
-    setMove(next);
-  }, []);
-  const keep = useCallback(() => {
-    const moved = now.current;
-    press.current = null;
-    put(null);
-    if (moved && moved.by !== 0) onKeep(moved);
-  }, [onKeep, put]);
-  const back = useCallback(() => {
-    const moved = now.current;
-    press.current = null;
-    put(null);
-    if (moved) onBack();
-  }, [onBack, put]);
+  const [{ hands, back, heed }] = useState(() => handsOf(setMove));
+  useLayoutEffect(() => heed({ pxPerDay, onKeep, onBack }));
 
   const isMoving = move !== null;
   useEffect(() => {
@@ -71,54 +65,85 @@ export function usePlantingMove(
     document.addEventListener('keydown', onKey, true);
     return () => document.removeEventListener('keydown', onKey, true);
   }, [isMoving, back]);
+  return { move, hands };
+}
 
-  return {
-    move,
-    /** for whatever a part of a planting is pressed on */
-    handlers: (plantingId: string, partAt: (offset: number, width: number) => PlantingPart) => ({
-      onPointerDown: (event: PointerEvent<HTMLElement>) => {
+/** What is to be done with a move; other with every drawing. */
+interface Around {
+  readonly pxPerDay: number;
+  readonly onKeep: (move: PlantingMove) => void;
+  readonly onBack: () => void;
+}
+
+function handsOf(show: (move: PlantingMove | null) => void) {
+  let around: Around | null = null;
+  let now: PlantingMove | null = null;
+  let press: { x: number; plantingId: string; part: PlantingPart } | null = null;
+  let wasDragged = false;
+  const put = (next: PlantingMove | null): void => {
+    now = next;
+    show(next);
+  };
+  const end = (): PlantingMove | null => {
+    const moved = now;
+    press = null;
+    put(null);
+    return moved;
+  };
+  const keep = (): void => {
+    const moved = end();
+    if (moved && moved.by !== 0) around?.onKeep(moved);
+  };
+  const back = (): void => {
+    if (end()) around?.onBack();
+  };
+  const hands: PlantingHands = {
+    on: (plantingId, partAt) => ({
+      onPointerDown: (event) => {
         if (event.button !== 0) return;
         const box = event.currentTarget.getBoundingClientRect();
-        wasDragged.current = false;
-        press.current = {
+        wasDragged = false;
+        press = {
           x: event.clientX,
           plantingId,
           part: partAt(event.clientX - box.left, box.width),
         };
         event.currentTarget.setPointerCapture(event.pointerId);
       },
-      onPointerMove: (event: PointerEvent<HTMLElement>) => {
-        const from = press.current;
-        if (!from || from.plantingId !== plantingId) return;
-        const far = event.clientX - from.x;
-        if (!wasDragged.current && Math.abs(far) < leastDrag) return;
-        wasDragged.current = true;
-        put({ plantingId, part: from.part, by: Math.round(far / pxPerDay) });
+      onPointerMove: (event) => {
+        if (press?.plantingId !== plantingId) return;
+        const far = event.clientX - press.x;
+        if (!wasDragged && Math.abs(far) < leastDrag) return;
+        wasDragged = true;
+        const by = Math.round(far / (around?.pxPerDay ?? 1));
+        if (now?.by !== by) put({ plantingId, part: press.part, by });
       },
-      onPointerUp: () => (press.current ? keep() : undefined),
+      onPointerUp: () => (press ? keep() : undefined),
       onPointerCancel: back,
-      onBlur: () => (press.current ? undefined : keep()),
-      onClickCapture: (event: { preventDefault(): void; stopPropagation(): void }) => {
+      onBlur: () => (press ? undefined : keep()),
+      onClickCapture: (event) => {
         // the click at a drag's end opens nothing
-        if (!wasDragged.current) return;
-        wasDragged.current = false;
+        if (!wasDragged) return;
+        wasDragged = false;
         event.preventDefault();
         event.stopPropagation();
       },
     }),
-    /** moves by key; whether the key was one of those */
-    onKey: (event: KeyboardEvent, plantingId: string, part: PlantingPart): boolean => {
+    onKey: (event, plantingId, part) => {
       if (event.altKey || event.ctrlKey || event.metaKey) return false;
       const days = daysOfKey[event.key];
-      const before = now.current;
-      const isSame = before?.plantingId === plantingId && before.part === part;
+      const isSame = now?.plantingId === plantingId && now.part === part;
       if (days !== undefined) {
         const step = event.shiftKey && Math.abs(days) === 1 ? days * 7 : days;
-        put({ plantingId, part, by: (isSame ? before.by : 0) + step });
+        put({ plantingId, part, by: (isSame && now ? now.by : 0) + step });
       } else if (event.key === 'Enter' && isSame) keep();
       else return false;
       event.preventDefault();
       return true;
     },
   };
+  const heed = (next: Around): void => {
+    around = next;
+  };
+  return { hands, back, heed };
 }

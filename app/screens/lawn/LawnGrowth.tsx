@@ -1,18 +1,18 @@
 import { useMemo } from 'react';
 import { LawnChart } from '../../charts/lawn/Chart';
-import { lawnCurve } from '../../document/lawnCurve';
 import type { Lawn } from '../../document/schema';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { useToday } from '../useReadingContext';
 import { growthIn, growthShown } from './growthShown';
+import { keptLawnCurve } from './keptLawnCurve';
 
 /** The yield curve of a lawn in the bags its mowings are counted in, or by weight where there are none. */
 export function LawnGrowth({ lawn }: { readonly lawn: Lawn }) {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
-  const curve = useMemo(() => lawnCurve(garden, lawn.id, today), [garden, lawn.id, today]);
+  const curve = useMemo(() => keptLawnCurve(garden, lawn, today), [garden, lawn, today]);
   const { outlook, inAWeek } = curve;
   const { size, unit } = growthIn(garden, inAWeek, shown);
   const first = curve.weeks[0];

@@ -1,8 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { DateField } from '../../controls/DateField';
 import { PickOne } from '../../controls/PickOne';
-import type { PlantingDays } from '../../document/plantingDays';
-import type { Planting } from '../../document/schema';
+import { plantingDays } from '../../document/plantingDays';
+import { soilOf } from '../../document/seasonInput';
+import type { Bed, Planting } from '../../document/schema';
 import { cropName } from '../../document/cropValues';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { PlantingDialog } from '../beds/PlantingDialog';
@@ -12,14 +13,32 @@ import { useToday } from '../useReadingContext';
 
 /** The dates of a planting and its bed; each is a change of its own, and can be undone. */
 export function PlantingFields(props: {
-  readonly planting: Planting;
-  readonly days: PlantingDays;
+  readonly plantingId: string;
   readonly onClose: () => void;
 }) {
-  const { planting, days } = props;
+  const garden = useGarden();
+  const planting = garden.plantings.find(({ id }) => id === props.plantingId);
+  const bed = garden.beds.find(({ id }) => id === planting?.bedId);
+  return planting && bed ? <Fields planting={planting} bed={bed} onClose={props.onClose} /> : null;
+}
+
+function Fields(props: {
+  readonly planting: Planting;
+  readonly bed: Bed;
+  readonly onClose: () => void;
+}) {
+  const { planting, bed: its } = props;
   const garden = useGarden();
   const shown = useShown();
-  const today = shown.iso(useToday());
+  const todayDay = useToday();
+  const today = shown.iso(todayDay);
+  const soil = useMowings((state) => state.bedResults[its.id]?.input.soil);
+  const days = plantingDays(
+    garden,
+    planting,
+    soil ?? soilOf(garden, its, todayDay, todayDay),
+    todayDay,
+  );
   const editPlanting = useMowings((state) => state.editPlanting);
   const endGesture = useMowings((state) => state.endGesture);
   const headingId = useId();

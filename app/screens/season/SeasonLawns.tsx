@@ -1,18 +1,38 @@
-import { memo, useMemo } from 'react';
+import { memo, useEffect, useMemo, useReducer } from 'react';
 import type { DaySpan } from '../../charts/season/data';
 import { LawnStrip } from '../../charts/strips/LawnStrip';
 import type { StripDays } from '../../charts/strips/StripsChart';
-import { lawnCurve, lawnCuts } from '../../document/lawnCurve';
+import { lawnCuts } from '../../document/lawnCurve';
 import type { Lawn } from '../../document/schema';
 import { growthIn, growthShown } from '../lawn/growthShown';
+import { hasLawnCurve, keptLawnCurve } from '../lawn/keptLawnCurve';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 
+/** so long a lawn waits while other things are to be done [ms] */
+const longestWait = 2000;
+
 /** The lawns under the beds: what they should give, and what was mown. */
 export function SeasonLawns(props: { readonly span: DaySpan; readonly days: StripDays }) {
-  const { lawns } = useGarden();
+  const garden = useGarden();
+  const today = useToday();
   const goTo = useMowings((state) => state.goTo);
+  const { lawns } = garden;
+  // a lawn takes many imagined seasons: one after the other, once the beds are drawn
+  const next = lawns.find((lawn) => !hasLawnCurve(garden, lawn, today));
+  const [, tellReckoned] = useReducer((times: number) => times + 1, 0);
+  useEffect(() => {
+    if (!next) return undefined;
+    const waiting = requestIdleCallback(
+      () => {
+        keptLawnCurve(garden, next, today);
+        tellReckoned();
+      },
+      { timeout: longestWait },
+    );
+    return () => cancelIdleCallback(waiting);
+  }, [garden, next, today]);
   if (lawns.length === 0) return null;
   return (
     <section className="strip-lawns" aria-labelledby="season-lawns">
@@ -20,7 +40,11 @@ export function SeasonLawns(props: { readonly span: DaySpan; readonly days: Stri
       <ul className="plain-list">
         {lawns.map((lawn) => (
           <li key={lawn.id} className="strip-row">
-            <LawnRow lawn={lawn} {...props} onOpen={goTo} />
+            {hasLawnCurve(garden, lawn, today) ? (
+              <LawnRow lawn={lawn} {...props} onOpen={goTo} />
+            ) : (
+              <p className="soft small strip-waits">Reckoning what {lawn.name} grows…</p>
+            )}
           </li>
         ))}
       </ul>
@@ -38,7 +62,7 @@ const LawnRow = memo(function LawnRow(props: {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
-  const curve = useMemo(() => lawnCurve(garden, lawn.id, today), [garden, lawn.id, today]);
+  const curve = useMemo(() => keptLawnCurve(garden, lawn, today), [garden, lawn, today]);
   const isNow = today >= span.from && today <= span.to;
   const { size, unit } = growthIn(garden, curve.inAWeek, shown);
   const data = useMemo(() => {

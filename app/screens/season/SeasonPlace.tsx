@@ -20,7 +20,10 @@ export function SeasonPlace() {
   const { seasonStartMonth } = garden.garden;
   const thisStart = seasonStart(today, seasonStartMonth);
   const [wantedStart, setStart] = useState<DayNumber | null>(null);
-  const first = seasonStart(firstDayKnown(garden, results, today), seasonStartMonth);
+  const first = useMemo(
+    () => seasonStart(firstDayKnown(garden, results, today), seasonStartMonth),
+    [garden, results, today, seasonStartMonth],
+  );
   const last = seasonEnd(thisStart, seasonStartMonth) + 1;
   const from = Math.max(first, Math.min(last, wantedStart ?? thisStart));
   const span = useMemo(

@@ -1,14 +1,12 @@
-import { type ReactNode, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import type { BedStrip } from '../../charts/strips/data';
 import type { DaySpan } from '../../charts/season/data';
-import { StripsChart } from '../../charts/strips/StripsChart';
+import { StripsChart, type StripDays } from '../../charts/strips/StripsChart';
 import { stripsTable } from '../../charts/strips/tableData';
 import { useAnnounce } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
 import { movedPlanting } from '../../document/movedPlanting';
-import { plantingDays } from '../../document/plantingDays';
 import type { Planting } from '../../document/schema';
-import { soilOf } from '../../document/seasonInput';
 import { editFailureSentence } from '../../words/messages';
 import { foundWords, movingWords, type PlantingPart } from '../../words/seasonPlaceWords';
 import { finishedCrop } from '../finishedCrop';
@@ -21,7 +19,7 @@ import { TakeAway } from '../takeAway/TakeAway';
 import { useToday } from '../useReadingContext';
 import { PlantingFields } from './PlantingFields';
 import { SeasonLawns } from './SeasonLawns';
-import { bedStrip, stripPlanting } from './stripsData';
+import { bedStrips, stripPlanting } from './stripsData';
 
 /** from more beds than these on they can be looked for by name and by what grows there */
 const manyBeds = 8;
@@ -47,10 +45,7 @@ export function SeasonStrips(props: {
   const box = useRef<HTMLDivElement>(null);
 
   const all = useMemo(
-    () =>
-      [...garden.beds]
-        .sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9))
-        .map((bed) => bedStrip(garden, bed, results[bed.id], span, today, shown)),
+    () => bedStrips(garden, results, span, today, shown),
     [garden, results, span, today, shown],
   );
   const found = useMemo(
@@ -100,32 +95,41 @@ export function SeasonStrips(props: {
         : editFailureSentence(result.error),
     );
   };
-  const close = (plantingId: string) => {
-    select(null);
-    box.current?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(plantingId)}"]`)?.focus();
-  };
-  const fieldsOf = (plantingId: string) => {
-    const thing = of(plantingId);
-    if (!thing) return null;
-    const soil = thing.results?.input.soil ?? soilOf(garden, thing.bed, today, today);
-    return (
+  // the same as long as the season is: a row is drawn again only when its own bed is another
+  const onOpenBed = useCallback(
+    (bedId: string) => {
+      openBed(bedId);
+      goTo('beds');
+    },
+    [goTo, openBed],
+  );
+  const renderState = useCallback(
+    (bedId: string) => <StateToday bedId={bedId} span={span} />,
+    [span],
+  );
+  const renderTroubles = useCallback(
+    (bed: BedStrip, isFolded: boolean) => <Troubles bed={bed} span={span} isFolded={isFolded} />,
+    [span],
+  );
+  const renderFields = useCallback(
+    (plantingId: string) => (
       <PlantingFields
         key={plantingId}
-        planting={thing.planting}
-        days={plantingDays(garden, thing.planting, soil, today)}
-        onClose={() => close(plantingId)}
+        plantingId={plantingId}
+        onClose={() => {
+          select(null);
+          box.current
+            ?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(plantingId)}"]`)
+            ?.focus();
+        }}
       />
-    );
-  };
-  const stateOf = (bedId: string) => {
-    const own = results[bedId];
-    if (!own || today < span.from || today > span.to) return null;
-    return (
-      <span className="strip-value">
-        today: <NitrogenWord state={own.verdict.state} finished={finishedCrop(own) !== null} />
-      </span>
-    );
-  };
+    ),
+    [],
+  );
+  const renderBelow = useCallback(
+    (days: StripDays) => <SeasonLawns span={span} days={days} />,
+    [span],
+  );
 
   return (
     <div ref={box} className="strips-part">
@@ -149,19 +153,28 @@ export function SeasonStrips(props: {
           units={shown.chart}
           selected={selected}
           onSelect={select}
-          onOpenBed={(bedId) => {
-            openBed(bedId);
-            goTo('beds');
-          }}
           moved={moved}
           onMove={onMove}
-          renderState={stateOf}
-          renderTroubles={(bed, isFolded) => <Troubles bed={bed} span={span} isFolded={isFolded} />}
-          renderFields={fieldsOf}
-          renderBelow={(days) => <SeasonLawns span={span} days={days} />}
+          onOpenBed={onOpenBed}
+          renderState={renderState}
+          renderTroubles={renderTroubles}
+          renderFields={renderFields}
+          renderBelow={renderBelow}
         />
       </TakeAway>
     </div>
+  );
+}
+
+/** How a bed stands today, where today is in view. */
+function StateToday({ bedId, span }: { readonly bedId: string; readonly span: DaySpan }) {
+  const today = useToday();
+  const own = useMowings((state) => state.bedResults[bedId]);
+  if (!own || today < span.from || today > span.to) return null;
+  return (
+    <span className="strip-value">
+      today: <NitrogenWord state={own.verdict.state} finished={finishedCrop(own) !== null} />
+    </span>
   );
 }
 

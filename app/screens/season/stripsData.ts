@@ -1,13 +1,13 @@
 import type { BedStrip, StripPlanting, StripTrouble } from '../../charts/strips/data';
 import type { DaySpan } from '../../charts/season/data';
-import { dayOf, type DayNumber } from '../../core/days';
+import { dayOf, textFromDay, type DayNumber } from '../../core/days';
 import { crowdedSpells } from '../../core/season/cautions/crowded';
 import type { CautionKind } from '../../core/season/verdict';
 import { cropName } from '../../document/cropValues';
 import { layerInput, soilOf } from '../../document/seasonInput';
 import { materialFrom } from '../../document/materialValues';
 import { plantingDays } from '../../document/plantingDays';
-import type { Bed, Garden, Planting } from '../../document/schema';
+import type { Application, Bed, Garden, Planting } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { basisOf, limits } from '../../tables/thresholds';
 import { cautionWords } from '../../words/cautions';
@@ -86,18 +86,41 @@ function troublesOf(
   });
 }
 
+/** What stood, stands or lies on a bed on some day of a season. */
+interface OnBed {
+  readonly plantings: Planting[];
+  readonly applications: Application[];
+}
+
+/** All that concerns a season, by bed; dates are compared as they are written, for there may be ten years of them. */
+function byBed(garden: Garden, span: DaySpan): ReadonlyMap<string, OnBed> {
+  const from = textFromDay(span.from);
+  const to = textFromDay(span.to);
+  const found = new Map(
+    garden.beds.map(({ id }): [string, OnBed] => [id, { plantings: [], applications: [] }]),
+  );
+  for (const planting of garden.plantings)
+    if (planting.started <= to && (planting.cleared === null || planting.cleared > from))
+      found.get(planting.bedId)?.plantings.push(planting);
+  for (const application of garden.applications)
+    if (application.date >= from && application.date <= to)
+      found.get(application.bedId)?.applications.push(application);
+  return found;
+}
+
 /** Everything a strip shows of one bed. */
-export function bedStrip(
+function bedStrip(
   garden: Garden,
   bed: Bed,
+  own: OnBed,
   results: BedResults | undefined,
   span: DaySpan,
   today: DayNumber,
   shown: Shown,
 ): BedStrip {
-  const plantings = garden.plantings
-    .filter(({ bedId }) => bedId === bed.id)
-    .map((planting) => stripPlanting(garden, bed, planting, results, today));
+  const plantings = own.plantings.map((planting) =>
+    stripPlanting(garden, bed, planting, results, today),
+  );
   const crowded = crowdedSpells(
     plantings.map(({ id, share, start, end }) => ({
       id,
@@ -117,22 +140,17 @@ export function bedStrip(
     run: results?.season ?? null,
     bulkDensityKgPerL: (results?.input.soil ?? soilOf(garden, bed, today, today)).bulkDensityKgPerL,
     plantings,
-    layers: garden.applications
-      .filter(({ bedId, date }) => {
-        const day = dayOf(date);
-        return bedId === bed.id && day >= span.from && day <= span.to;
-      })
-      .map((application) => {
-        const material = materialFrom(garden, application.from);
-        return {
-          id: application.id,
-          name: stuffName(material),
-          day: dayOf(application.date),
-          laidDepth: layerInput(garden, bed, application).laidDepth,
-          inSoil: application.placement !== 'laid',
-          stuff: stuffOf(material),
-        };
-      }),
+    layers: own.applications.map((application) => {
+      const material = materialFrom(garden, application.from);
+      return {
+        id: application.id,
+        name: stuffName(material),
+        day: dayOf(application.date),
+        laidDepth: layerInput(garden, bed, application).laidDepth,
+        inSoil: application.placement !== 'laid',
+        stuff: stuffOf(material),
+      };
+    }),
     crowded,
     troubles: [
       ...crowded.map((spell) => ({
@@ -152,17 +170,57 @@ export function bedStrip(
   };
 }
 
-/** Days of the seasons one can step to: from the first thing written down to the season after this one. */
+/** The last strip of each bed, and what it was made of. */
+const made = new WeakMap<Bed, { readonly of: readonly unknown[]; readonly strip: BedStrip }>();
+
+/**
+ * The strips of all beds, from the gate outwards. A bed of which nothing is other than before keeps
+ * its strip, so that it is not drawn again.
+ */
+export function bedStrips(
+  garden: Garden,
+  results: Readonly<Record<string, BedResults>>,
+  span: DaySpan,
+  today: DayNumber,
+  shown: Shown,
+): readonly BedStrip[] {
+  const onBeds = byBed(garden, span);
+  const { crops, materials, mowings, containers, lawns, stock } = garden;
+  const shared = [span, today, shown, crops, materials, mowings, containers, lawns, stock];
+  return [...garden.beds]
+    .sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9))
+    .map((bed) => {
+      const own = onBeds.get(bed.id) ?? { plantings: [], applications: [] };
+      const answer = results[bed.id];
+      const of = [
+        ...shared,
+        answer?.season,
+        answer?.cautions,
+        own.plantings.length,
+        ...own.plantings,
+        ...own.applications,
+      ];
+      const before = made.get(bed);
+      if (before?.of.length === of.length && before.of.every((one, at) => one === of[at]))
+        return before.strip;
+      const strip = bedStrip(garden, bed, own, answer, span, today, shown);
+      made.set(bed, { of, strip });
+      return strip;
+    });
+}
+
+/** The first day of which anything is written down or reckoned. */
 export function firstDayKnown(
   garden: Garden,
   results: Readonly<Record<string, BedResults>>,
   today: DayNumber,
 ): DayNumber {
-  const dates = [
-    ...garden.plantings.map(({ started }) => dayOf(started)),
-    ...garden.applications.map(({ date }) => dayOf(date)),
-    ...garden.mowings.map(({ date }) => dayOf(date)),
-    ...Object.values(results).map(({ season }) => season.firstDay),
-  ];
-  return dates.reduce((first, day) => Math.min(first, day), today);
+  let first = textFromDay(today);
+  for (const { started } of garden.plantings) if (started < first) first = started;
+  for (const list of [garden.applications, garden.mowings])
+    for (const { date } of list) if (date < first) first = date;
+  return Object.values(results).reduce(
+    (earliest, { season }) => Math.min(earliest, season.firstDay),
+    dayOf(first),
+  );
 }
