@@ -310,6 +310,17 @@ describe('events, treatments and things', () => {
     expect(getState().deletePlanting('planting-2')).toMatchObject({ ok: true });
     expect(getState().garden?.events.some(({ kind }) => kind === 'harvest')).toBe(false);
   });
+  test('a planting that goes to another bed takes its picks along, in the same step', async () => {
+    const { getState } = await open();
+    expect(getState().editPlanting('planting-2', { bedId: 'bed-2' })).toMatchObject({ ok: true });
+    const { garden } = getState();
+    expect(garden?.plantings.find(({ id }) => id === 'planting-2')?.bedId).toBe('bed-2');
+    expect(garden?.events.find(({ id }) => id === 'event-5')).toMatchObject({ bedId: 'bed-2' });
+    // whatever else happened on the bed stays there
+    expect(garden?.events.find(({ id }) => id === 'event-1')).toMatchObject({ bedId: 'bed-1' });
+    getState().undo();
+    expect(getState().garden).toEqual(exampleGarden());
+  });
   test('an id that was given away is not given twice', async () => {
     const { getState } = await open();
     const { id: _id, ...bed } = exampleGarden().beds[0]!;

@@ -70,7 +70,7 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
   const chosen = geometry.places.find(({ planting }) => planting.id === props.selected);
   const moved = geometry.places.find(({ planting }) => planting.id === props.move?.plantingId);
   return (
-    <li className="strip-row">
+    <li className={layout.isCompact ? 'strip-row strip-row-low' : 'strip-row'}>
       <div className="strip-head">
         <h3>
           <button type="button" className="bed-open" onClick={() => props.onOpenBed(bed.bedId)}>
@@ -79,6 +79,7 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
         </h3>
         <ReadyValue bed={bed} units={units} />
         {props.renderState(bed.bedId)}
+        {layout.isCompact && props.renderTroubles(bed, true)}
       </div>
       <div className="strip-stage">
         <StripDrawing
@@ -151,7 +152,7 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
           </span>
         )}
       </div>
-      {props.renderTroubles(bed, layout.isCompact)}
+      {!layout.isCompact && props.renderTroubles(bed, false)}
       {props.selected !== null && props.renderFields(props.selected)}
     </li>
   );

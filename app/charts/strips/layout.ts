@@ -107,7 +107,9 @@ export function stripScale(
     soilHeight,
     ticks: values
       .map((value) => ({ value, depth: (value / unit.perInside) * pxPerGram }))
-      .filter(({ depth }, index) => depth <= soilHeight && (index === 0 || depth >= leastApart)),
+      .filter(({ depth }) => depth <= soilHeight)
+      // with little room the end of the scale says it alone
+      .filter(({ depth }, index, all) => index % (all.length - 1) === 0 || depth >= leastApart),
     pxPerMillimetre: heights.layer[size] / deepest,
     layerHeight: heights.layer[size],
   };

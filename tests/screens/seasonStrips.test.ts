@@ -1,0 +1,131 @@
+import { describe, expect, test } from 'vitest';
+import { unitsOf } from '../../app/amounts/unitSystem';
+import { dayOf, seasonEnd, seasonStart } from '../../app/core/days';
+import { answerBed } from '../../app/core/season/bedAnswer';
+import { bedQuestion } from '../../app/document/bedQuestion';
+import type { Garden } from '../../app/document/schema';
+import { bedStrips, firstDayKnown } from '../../app/screens/season/stripsData';
+import type { Shown } from '../../app/screens/shown';
+import type { BedResults } from '../../app/store/contract';
+import { basisOf, limits } from '../../app/tables/thresholds';
+import { cautionWords } from '../../app/words/cautions';
+import { metricChartUnits } from '../../app/words/chartUnits';
+import { bigGarden } from '../bench/bigGarden';
+
+const units = unitsOf('metric');
+// the strips read nothing else of how a person reads
+const shown = { units, chart: metricChartUnits } as Shown;
+const garden = bigGarden({ beds: 6, years: 2, seed: 5 });
+const today = dayOf('2013-06-15');
+const span = { from: seasonStart(today, 1), to: seasonEnd(today, 1) };
+const answersOf = (of: Garden): Record<string, BedResults> =>
+  Object.fromEntries(of.beds.map(({ id }) => [id, answerBed(bedQuestion(of, id, today), limits)]));
+const results = answersOf(garden);
+
+describe('what does not go together', () => {
+  const strips = bedStrips(garden, results, span, today, shown);
+
+  test('is what the engine says, in its words and by its weight, and nothing else', () => {
+    let told = 0;
+    for (const { bedId, troubles, crowded } of strips) {
+      const sayings = results[bedId]!.cautions.map((caution) => ({
+        weight: caution.weight,
+        says: cautionWords(caution, basisOf(caution), units).says,
+      }));
+      expect(crowded).toEqual([]);
+      for (const { weight, says } of troubles) {
+        expect(sayings).toContainEqual({ weight, says });
+        told += 1;
+      }
+    }
+    // the garden's manure before peas, and its cover over seedlings
+    expect(told).toBeGreaterThan(1);
+  });
+
+  test('raw manure before a pick stands on the day it was laid', () => {
+    const manured = strips.flatMap(({ bedId, troubles }) =>
+      results[bedId]!.cautions.filter(({ kind }) => kind === 'raw manure').map((caution) => ({
+        troubles,
+        laid: results[bedId]!.input.layers.find(({ id }) => id === caution.layerId)!.day,
+      })),
+    );
+    expect(manured.length).toBeGreaterThan(0);
+    for (const { troubles, laid } of manured)
+      expect(
+        troubles.filter(({ id }) => id.startsWith('raw manure')).map(({ day }) => day),
+      ).toContain(laid);
+  });
+
+  test('a second planting on a full bed is crowding, told with its days and both names', () => {
+    const first = garden.plantings.find(
+      ({ started, cleared }) => started.startsWith('2013') && (cleared ?? '9') > '2013-06-01',
+    )!;
+    const crowdedGarden: Garden = {
+      ...garden,
+      plantings: [
+        ...garden.plantings,
+        { ...first, id: 'more', cropId: 'radish', started: first.started, share: 0.5 },
+      ],
+    };
+    const strip = bedStrips(crowdedGarden, results, span, today, shown).find(
+      ({ bedId }) => bedId === first.bedId,
+    )!;
+    expect(strip.crowded[0]).toMatchObject({ from: dayOf(first.started), share: 1.5 });
+    expect(strip.troubles[0]!.says).toMatch(
+      /^From .* and .* claim 150 % of the bed, more than there is\.$/,
+    );
+  });
+});
+
+test('a bed of which nothing changed keeps its strip, whatever is edited elsewhere', () => {
+  const before = bedStrips(garden, results, span, today, shown);
+  const moved = garden.plantings.find(
+    ({ bedId, started }) => bedId === 'bed-2' && started > '2013',
+  )!;
+  const after = bedStrips(
+    {
+      ...garden,
+      plantings: garden.plantings.map((one) =>
+        one === moved ? { ...one, started: '2013-05-03', firstHarvest: null, cleared: null } : one,
+      ),
+    },
+    results,
+    span,
+    today,
+    shown,
+  );
+  after.forEach((strip, at) => {
+    if (strip.bedId === 'bed-2') expect(strip).not.toBe(before[at]);
+    else expect(strip).toBe(before[at]);
+  });
+  expect(after.find(({ bedId }) => bedId === 'bed-2')!.plantings).toContainEqual(
+    expect.objectContaining({ id: moved.id, start: dayOf('2013-05-03') }),
+  );
+});
+
+test('only what stands or lies in the season is on a strip', () => {
+  for (const season of [span, { from: seasonStart(span.from - 1, 1), to: span.from - 1 }])
+    for (const { bedId, plantings, layers } of bedStrips(garden, results, season, today, shown)) {
+      const of = garden.plantings.filter(
+        (one) =>
+          one.bedId === bedId &&
+          dayOf(one.started) <= season.to &&
+          (one.cleared === null || dayOf(one.cleared) > season.from),
+      );
+      expect(plantings.map(({ id }) => id)).toEqual(of.map(({ id }) => id));
+      expect(layers.length).toBe(
+        garden.applications.filter(
+          (one) =>
+            one.bedId === bedId && dayOf(one.date) >= season.from && dayOf(one.date) <= season.to,
+        ).length,
+      );
+    }
+});
+
+test('one can step back to the first thing written down', () => {
+  const first = firstDayKnown(garden, results, today);
+  expect(first).toBeLessThan(span.from);
+  expect(
+    firstDayKnown({ ...garden, plantings: [], applications: [], mowings: [] }, {}, today),
+  ).toBe(today);
+});
