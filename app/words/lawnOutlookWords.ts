@@ -61,7 +61,7 @@ export const lawnTakenSentence = (
   { nitrogen, phosphorus, potassium }: TakenOff,
   perArea: ShownUnit,
 ): string =>
-  `Carried off the lawn: nitrogen ${withRange(nitrogen, perArea)}, phosphorus about ${estimateWithUnit(phosphorus.typical, perArea)}, potassium about ${estimate(potassium.typical, perArea)}.`;
+  `Carried off the lawn: nitrogen ${withRange(nitrogen, perArea)}, phosphorus about ${estimateWithUnit(phosphorus.typical, perArea)}, potassium about ${estimateWithUnit(potassium.typical, perArea)}.`;
 
 /** What carrying clippings off costs a lawn, when most of it is carried off. */
 export function lawnCostSentence({ cost }: LawnOutlook): string {

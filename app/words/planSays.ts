@@ -17,27 +17,30 @@ export const keptLeavesWords = (
   `${estimateWithUnit(kept.litres, names.units.volume)} are kept back. ` +
   `That goes on the heap with the grass of ${weeks} weeks, which is wet and rich and stinks alone.`;
 
-/** How many leaves next early summer's grass would want; bags where leaves are counted in bags. */
-export const leavesForJuneWords = (
-  {
-    month,
-    clippingsLitres,
-    leavesLitres,
-    onHandLitres,
-    bagLitres,
-  }: {
-    readonly month: string;
-    readonly clippingsLitres: number;
-    readonly leavesLitres: number;
-    readonly onHandLitres: number;
-    readonly bagLitres: number | null;
-  },
+export interface LeavesForJune {
+  /** "June 2014" */
+  readonly month: string;
+  readonly clippingsLitres: number;
+  readonly leavesLitres: number;
+  readonly onHandLitres: number;
+  readonly bagLitres: number | null;
+}
+
+/** Leaves in the bags they are counted in, or by volume. */
+export const leafWords = (
+  { bagLitres }: Pick<LeavesForJune, 'bagLitres'>,
+  litres: number,
   { units }: Pick<PlanNames, 'units'>,
-): string => {
-  const much = (litres: number): string =>
-    bagLitres === null
-      ? estimateWithUnit(litres, units.volume)
-      : countOf(litres / bagLitres, 'bag', 'bags');
+): string =>
+  bagLitres === null
+    ? estimateWithUnit(litres, units.volume)
+    : countOf(litres / bagLitres, 'bag', 'bags');
+
+/** How many leaves next early summer's grass would want; bags where leaves are counted in bags. */
+export const leavesForJuneWords = (june: LeavesForJune, names: PlanNames): string => {
+  const { month, clippingsLitres, leavesLitres, onHandLitres } = june;
+  const { units } = names;
+  const much = (litres: number): string => leafWords(june, litres, names);
   return (
     `To keep for ${month}: ${much(leavesLitres)} of these leaves. ` +
     `So many would go on the heap with all of that month’s grass, about ${estimateWithUnit(clippingsLitres, units.volume)}. ` +
@@ -76,6 +79,10 @@ export const planSays = {
     'The plan’s amounts stand here: change what was otherwise. A bed of the plan that gets nothing is left out for this week.',
   inHand: (what: string, was: string, laid: string, rest: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${was} in hand. On beds ${laid}, left over ${rest}.`,
+  whyWas: 'What was mown, less what was laid of it already.',
+  whyThere: 'What was written down, less what was taken out since.',
+  whyLaid: 'What the lines above lay of it today.',
+  whyRest: 'What there was − what is laid: nothing is lost between them.',
   forTheRest: (home: string): string =>
     `For the rest: ${home.charAt(0).toLowerCase()}${home.slice(1)}`,
 } as const;

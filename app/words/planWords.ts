@@ -84,7 +84,8 @@ export function planLayerWords(layer: PlanLayer, names: PlanNames): string {
   );
 }
 
-const shareOf = ({ supply, need }: BedStanding): string =>
+/** "25 %" of what it can use is there and to come. */
+export const shareOf = ({ supply, need }: BedStanding): string =>
   need > 0 ? percent(Math.max(0, supply / need)) : 'nothing asked for';
 
 /** Said to whoever listens to the screen, once a plan is there or came out another than before. */
@@ -281,15 +282,23 @@ export const restsWords = (rests: readonly RestTold[], names: PlanNames): string
   return homes.length === 0 ? '' : `the rest ${listed([...new Set(homes)])}`;
 };
 
+/** Of a mowing to come, in the bags of its lawn where there are any. */
+export function mowAmountWords(
+  { bag }: Pick<MowAdvice, 'bag'>,
+  litres: number,
+  names: PlanNames,
+): string {
+  const container = bag ? names.container(bag.containerId) : null;
+  return bag && container
+    ? countOf(litres / bag.litres, container.name, container.plural)
+    : estimateWithUnit(litres, names.units.volume);
+}
+
 /** What to collect of a lawn's next mowing. */
 export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber): string {
   const lawn = names.lawn(advice.lawnId);
   const when = advice.mowsOn === today ? 'today' : `on ${dayIn(advice.mowsOn, names)}`;
-  const container = advice.bag ? names.container(advice.bag.containerId) : null;
-  const litresOrBags = (litres: number): string =>
-    advice.bag && container
-      ? countOf(litres / advice.bag.litres, container.name, container.plural)
-      : estimateWithUnit(litres, names.units.volume);
+  const litresOrBags = (litres: number): string => mowAmountWords(advice, litres, names);
   const { low, typical, high } = advice.expectedLitres;
   const expected = `about ${litresOrBags(typical)} (${litresOrBags(low)} to ${litresOrBags(high)})`;
   const lies = advice.collect.litres <= 0;
@@ -316,7 +325,9 @@ export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber):
 /** What one bag more would be worth, in grams of nitrogen brought nearer to what beds want. */
 export const worthWords = ({ worthOfOneMore, bag }: MowAdvice, names: PlanNames): string => {
   const container = bag ? names.container(bag.containerId) : null;
-  const one = container ? `One ${container.name} more` : 'Another 10 L';
+  const one = container
+    ? `One ${container.name} more`
+    : `Another ${estimateWithUnit(10, names.units.volume)}`;
   return worthOfOneMore < 0.5
     ? `${one} would do no bed any good.`
     : `${one} would bring the beds ${estimateWithUnit(worthOfOneMore, names.units.nitrogen)} of nitrogen nearer to what they want.`;
@@ -328,12 +339,13 @@ export const grassHeightWords: Readonly<Record<GrassHeight, string>> = {
   ankle: 'up to the ankles',
 };
 
-const sum = ({ nitrogen, ground }: Distance): number => nitrogen + ground;
+/** Too much, too little and bare ground, as grams of nitrogen. */
+export const distanceWords = ({ nitrogen, ground }: Distance, { units }: PlanNames): string =>
+  estimateWithUnit(nitrogen + ground, units.nitrogen);
 
 /** The plan against doing nothing and against all on the nearest bed. */
 export function effectWords(effects: PlanEffects, names: PlanNames): string {
-  const grams = (distance: Distance): string =>
-    estimateWithUnit(sum(distance), names.units.nitrogen);
+  const grams = (distance: Distance): string => distanceWords(distance, names);
   const { allOnNearest } = effects;
   const nearest =
     allOnNearest.bedId === null

@@ -22,12 +22,18 @@ export interface FigureInText {
 export type Stretch = string | { readonly figure: number; readonly text: string };
 
 /**
- * Cuts a sentence at its figures. Each is looked for from the start, and is left in the plain words
- * where it is not there, lies over another, or is part of a longer number.
+ * Cuts a sentence at its figures. Each is looked for from the start, one that is named twice at its
+ * second place, and is left in the plain words where it is not there, lies over another, or is part
+ * of a longer number.
  */
 export function cutAtFigures(says: string, figures: readonly string[]): readonly Stretch[] {
   const found = figures
-    .map((text, figure) => ({ text, figure, at: placeOf(says, text) }))
+    .map((text, figure) => {
+      const earlier = figures.slice(0, figure).filter((other) => other === text).length;
+      let at = placeOf(says, text, 0);
+      for (let nth = 0; nth < earlier && at >= 0; nth++) at = placeOf(says, text, at + text.length);
+      return { text, figure, at };
+    })
     .filter(({ at }) => at >= 0)
     .toSorted((one, other) => one.at - other.at);
   const stretches: Stretch[] = [];
@@ -43,11 +49,11 @@ export function cutAtFigures(says: string, figures: readonly string[]): readonly
 }
 
 const isPartOfNumber = (character: string | undefined): boolean =>
-  character !== undefined && /[\d.,]/.test(character);
+  character !== undefined && /[\d.,/]/.test(character);
 
-function placeOf(says: string, text: string): number {
+function placeOf(says: string, text: string, from: number): number {
   if (text === '') return -1;
-  for (let at = says.indexOf(text); at >= 0; at = says.indexOf(text, at + 1))
+  for (let at = says.indexOf(text, from); at >= 0; at = says.indexOf(text, at + 1))
     if (!isPartOfNumber(says[at - 1]) || !/^\d/.test(text)) {
       const after = says[at + text.length];
       const endsInNumber = /\d$/.test(text);

@@ -36,7 +36,7 @@ test('a bed of one season: as it should end, and what is left for next year', ()
   const markup = page(null);
   expect(heads(markup)).toEqual(['Season', '2021, as it should end']);
   expect(markup).toContain('Left for next year');
-  expect(markup).toMatch(/in the cover<\/th><td>\d+\.\d\d/);
+  expect(markup).toMatch(/in the cover<\/th><td><button[^>]*>\d+\.\d\d</);
   expect(markup).toMatch(/left from 2021.* in 2022/);
 });
 

@@ -1,6 +1,6 @@
 import { useEffect, useMemo } from 'react';
 import { Scroller } from '../../charts/Scroller';
-import { FigureButton, useOpenFigure, WhyPanel } from '../../controls/Figured';
+import { FigureRow, type FigureCell } from '../../controls/FigureRow';
 import type { SeasonAccount } from '../../core/season/seasonAccounts';
 import type { Garden } from '../../document/schema';
 import { seasonAccountsWith } from '../../document/seasonsAccount';
@@ -19,10 +19,10 @@ import {
   seasonLine,
   seasonLineNames,
   seasonLines,
-  type SeasonLine,
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
-import { seasonLineWhy } from '../why/seasonWhys';
+import type { Why } from '../../words/why';
+import { carriedWhy, seasonLineWhy } from '../why/seasonWhys';
 import { useMowings } from '../store';
 import { TroubleReason } from '../WorkTrouble';
 
@@ -51,10 +51,15 @@ export function SeasonsAccount(props: {
     () => seasonAccountsWith(garden, results.input, results.season, ends ?? []).slice(-2),
     [garden, results, ends],
   );
-  const cells = (of: (season: SeasonAccount) => number) =>
-    seasons.map((season) => (
-      <td key={season.firstDay}>{accountAmount(of(season), units.nitrogen)}</td>
-    ));
+  const cells = (
+    of: (season: SeasonAccount) => number,
+    why: (season: SeasonAccount) => Why,
+  ): readonly FigureCell[] =>
+    seasons.map((season) => ({
+      key: season.firstDay,
+      of: seasonColumn(season, seasonStartMonth),
+      figure: { text: accountAmount(of(season), units.nitrogen), why: why(season) },
+    }));
   return (
     <section
       className="section"
@@ -81,11 +86,11 @@ export function SeasonsAccount(props: {
             {seasonLineNames.map((key) => (
               <FigureRow
                 key={key}
-                name={key}
                 words={seasonLines[key]}
-                seasons={seasons}
-                seasonStartMonth={seasonStartMonth}
-                of={({ ledger }) => seasonLine(key, ledger)}
+                cells={cells(
+                  ({ ledger }) => seasonLine(key, ledger),
+                  (season) => seasonLineWhy(key, season, units),
+                )}
               />
             ))}
           </tbody>
@@ -98,18 +103,22 @@ export function SeasonsAccount(props: {
             {carriedNames
               .filter((key) => seasons.some(({ carriedOver }) => carriedOver[key] >= leastShown))
               .map((key) => (
-                <tr key={key}>
-                  <th scope="row">{carriedWords[key]}</th>
-                  {cells(({ carriedOver }) => carriedOver[key])}
-                </tr>
+                <FigureRow
+                  key={key}
+                  words={carriedWords[key]}
+                  cells={cells(
+                    ({ carriedOver }) => carriedOver[key],
+                    (season) => carriedWhy(key, season, units),
+                  )}
+                />
               ))}
             <FigureRow
               className="ledger-side"
-              name="left in all"
               words={leftWords.sum}
-              seasons={seasons}
-              seasonStartMonth={seasonStartMonth}
-              of={({ ledger }) => leftInAll(ledger)}
+              cells={cells(
+                ({ ledger }) => leftInAll(ledger),
+                (season) => seasonLineWhy('left in all', season, units),
+              )}
             />
           </tbody>
         </table>
@@ -132,44 +141,5 @@ export function SeasonsAccount(props: {
         carried?.state !== 'ready' && !ends?.length && <p>{expectedSoon}</p>
       )}
     </section>
-  );
-}
-
-/** One line of the account; each figure opens what stands behind it, in a row beneath. */
-function FigureRow(props: {
-  readonly name: SeasonLine | 'left in all';
-  readonly words: string;
-  readonly seasons: readonly SeasonAccount[];
-  readonly seasonStartMonth: number;
-  readonly of: (season: SeasonAccount) => number;
-  readonly className?: string;
-}) {
-  const { chart: units } = useShown();
-  const group = useOpenFigure();
-  const open = group.open === null ? undefined : props.seasons[group.open];
-  return (
-    <>
-      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- only hears Escape from its buttons */}
-      <tr className={props.className} onKeyDown={group.onKeyDown}>
-        <th scope="row">{props.words}</th>
-        {props.seasons.map((season, index) => (
-          <td key={season.firstDay}>
-            <FigureButton
-              text={accountAmount(props.of(season), units.nitrogen)}
-              of={`${props.words}, ${seasonColumn(season, props.seasonStartMonth)}`}
-              figure={index}
-              group={group}
-            />
-          </td>
-        ))}
-      </tr>
-      {open && (
-        <tr className="why-row">
-          <td colSpan={props.seasons.length + 1}>
-            <WhyPanel why={seasonLineWhy(props.name, open, units)} id={group.panelId} />
-          </td>
-        </tr>
-      )}
-    </>
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Scroller } from '../../charts/Scroller';
+import { FigureRow } from '../../controls/FigureRow';
 import type { PreviewBed } from '../../store/contract';
 import { nothingHeldBack } from '../../words/cautions';
 import { percent } from '../../words/chartFormat';
@@ -8,15 +9,32 @@ import { CautionList } from '../CautionList';
 import { needMet } from '../needMet';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useShown } from '../shown';
+import { useGarden } from '../store';
+import { coverDepthWhy, type BedWhyFacts } from '../why/bedWhys';
+import { arrivalWhy, metWhy } from '../why/effectWhys';
 
 /** What a proposed laying does to a bed: both states and what the crop gets, before and after. */
 export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly name: string }) {
-  const { estimate, units, dayWord } = useShown();
+  const shown = useShown();
+  const { estimate, units, dayWord } = shown;
+  const garden = useGarden();
   const { before, after } = bed;
   const lies = (results: typeof before): number =>
     results.season.coverDepth[results.season.today - results.season.firstDay] ?? 0;
   const met = { before: needMet(before), after: needMet(after) };
   const arrival = arrivalFor(before, after);
+  const facts = (results: typeof before): BedWhyFacts => ({
+    garden,
+    results,
+    draws: undefined,
+    shown,
+  });
+  const sides = [
+    { key: 'before', of: 'as it is', results: before },
+    { key: 'after', of: 'with this', results: after },
+  ];
+  const strong = (key: string, isChanged: boolean) =>
+    key === 'after' && isChanged ? 'strong' : undefined;
   return (
     <div className="effect" aria-label={`What it does to ${name}`} role="group">
       <Scroller className="table-scroll" label={`${name} without and with this`}>
@@ -38,41 +56,53 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
               after={<NitrogenWord state={after.verdict.state} />}
               isChanged={before.verdict.state !== after.verdict.state}
             />
-            <Line
+            <FigureRow
               words="Cover today"
-              before={
-                <>
-                  <CoverWord state={before.verdict.coverState} />{' '}
-                  <small>{estimate(lies(before), units.depth)}</small>
-                </>
-              }
-              after={
-                <>
-                  <CoverWord state={after.verdict.coverState} />{' '}
-                  <small>{estimate(lies(after), units.depth)}</small>
-                </>
-              }
-              isChanged={before.verdict.coverState !== after.verdict.coverState}
+              cells={sides.map(({ key, of, results }) => ({
+                key,
+                of,
+                before: (
+                  <>
+                    <CoverWord state={results.verdict.coverState} />{' '}
+                  </>
+                ),
+                figure: {
+                  text: estimate(lies(results), units.depth),
+                  why: coverDepthWhy(facts(results)),
+                },
+                className: strong(key, before.verdict.coverState !== after.verdict.coverState),
+              }))}
             />
             {met.before !== null && met.after !== null && (
-              <Line
+              <FigureRow
                 words="Share of what it could use"
-                before={percent(met.before)}
-                after={percent(met.after)}
-                isChanged={percent(met.before) !== percent(met.after)}
+                cells={sides.map(({ key, of, results }) => {
+                  const share = needMet(results) ?? 0;
+                  return {
+                    key,
+                    of,
+                    figure: { text: percent(share), why: metWhy(facts(results), share) },
+                    className: strong(key, percent(met.before ?? 0) !== percent(met.after ?? 0)),
+                  };
+                })}
               />
             )}
             {met.after !== null && arrival && (
-              <Line
+              <FigureRow
                 words="Half of what it brings is there"
-                before={<span className="soft">–</span>}
-                after={
-                  <>
-                    by {dayWord(arrival.halfBy)}{' '}
-                    <small>of {estimate(arrival.grams, units.nitrogenPerArea)}</small>
-                  </>
-                }
-                isChanged
+                cells={[
+                  { key: 'before', of: 'as it is', figure: null, before: '–', className: 'soft' },
+                  {
+                    key: 'after',
+                    of: 'with this',
+                    before: `by ${dayWord(arrival.halfBy)} of `,
+                    figure: {
+                      text: estimate(arrival.grams, units.nitrogenPerArea),
+                      why: arrivalWhy(arrival, shown),
+                    },
+                    className: 'strong',
+                  },
+                ]}
               />
             )}
           </tbody>

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { Figured } from '../../controls/Figured';
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { lawnOutlook } from '../../document/lawnOutlook';
@@ -6,6 +7,7 @@ import type { Lawn } from '../../document/schema';
 import { lawnDroughtSentence, lawnReadySentence } from '../../words/lawnOutlookWords';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
+import { droughtFigures, readyFigures } from '../why/lawnWhys';
 import { useToday } from '../useReadingContext';
 
 /** People mow about once a week: the next mowing is looked at a week after the last, today at the earliest. */
@@ -33,15 +35,25 @@ function ReadyLine({ lawn }: { readonly lawn: Lawn }) {
   const container =
     garden.containers.find(({ id }) => id === outlook.containers?.containerId) ?? null;
   return (
-    <p className="small soft">
-      {lawnReadySentence(
-        outlook,
-        lawn.name,
-        shown.dayNear(outlook.day, today),
-        container,
-        shown.units.mass,
+    <>
+      <Figured
+        className="small soft"
+        says={lawnReadySentence(
+          outlook,
+          lawn.name,
+          shown.dayNear(outlook.day, today),
+          container,
+          shown.units.mass,
+        )}
+        figures={readyFigures(outlook, lawn, container, shown.units.mass)}
+      />
+      {outlook.kind === 'lean' && lawn.kind !== 'lean' && (
+        <Figured
+          className="small soft"
+          says={lawnDroughtSentence(outlook)}
+          figures={droughtFigures(outlook)}
+        />
       )}
-      {outlook.kind === 'lean' && lawn.kind !== 'lean' && ` ${lawnDroughtSentence(outlook)}`}
-    </p>
+    </>
   );
 }

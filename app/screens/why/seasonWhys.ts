@@ -1,5 +1,6 @@
 import type { LedgerLine } from '../../core/season/ledger';
-import type { SeasonAccount } from '../../core/season/seasonAccounts';
+import type { CarriedOver, SeasonAccount } from '../../core/season/seasonAccounts';
+import { coefficientRows } from '../../tables/coefficients';
 import { accountAmount } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { cameInWords, holdingWords, wentOutWords } from '../../words/ledgerWords';
@@ -8,11 +9,13 @@ import {
   leftWords,
   seasonLine,
   seasonLineNames,
+  carriedWords,
   seasonLines,
   type SeasonLine,
 } from '../../words/seasonAccountWords';
 import type { Why } from '../../words/why';
 import { whyWords } from '../../words/why';
+import { rowSource } from './sourcesOf';
 
 /** less than this is told as nothing [g/m2] */
 const leastShown = 0.005;
@@ -78,4 +81,40 @@ export function seasonLineWhy(
         ...common,
       };
   }
+}
+
+type CarriedName = keyof CarriedOver;
+
+const carriedFormulas: Readonly<Record<CarriedName, string>> = {
+  ready: 'Nitrogen ready in the whole soil on the last evening, roots or none.',
+  inCover: 'All nitrogen in what still lies on top, rotten or not, and what is free in it.',
+  inSoilResidue: 'All nitrogen in what was dug in, in roots and stubble, and in what rots them.',
+  inCompost: 'Of compost, manure and meals what will still come free, slowly.',
+  youngHumus: 'What rotted things left behind as new humus, which gives for years.',
+  inCrop: 'What stands in plants that stay over winter.',
+};
+
+/** What stands behind a part of what a season leaves. */
+export function carriedWhy(name: CarriedName, season: SeasonAccount, units: ChartUnits): Why {
+  const grams = accountAmount(season.carriedOver[name], units.nitrogen);
+  const all = accountAmount(leftInAll(season.ledger), units.nitrogen);
+  return {
+    of: `${carriedWords[name].charAt(0).toUpperCase()}${carriedWords[name].slice(1)}.`,
+    formula: carriedFormulas[name],
+    inputs: [
+      ['On the last evening', `${grams} ${units.nitrogen.short}`],
+      [leftWords.sum, `${all} ${units.nitrogen.short}`],
+    ],
+    range: null,
+    sources: [
+      season.isOver
+        ? 'Reckoned day by day from what was written down and the weather that was.'
+        : whyWords.model,
+      ...(name === 'youngHumus'
+        ? [rowSource('Of young humus comes free', coefficientRows.youngHumusRate)]
+        : name === 'inCompost'
+          ? [rowSource('Of compost comes free', coefficientRows.slowRate)]
+          : []),
+    ],
+  };
 }

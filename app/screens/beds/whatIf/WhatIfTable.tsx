@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Scroller } from '../../../charts/Scroller';
+import { FigureRow, type FigureCell } from '../../../controls/FigureRow';
 import type { DayNumber } from '../../../core/days';
 import type { Bed } from '../../../document/schema';
 import type { BedResults } from '../../../store/contract';
@@ -10,7 +11,10 @@ import { pairedOddsWords } from '../../../words/whatIfWords';
 import { arrivalFor } from '../../arrivalFor';
 import { finishedCrop } from '../../finishedCrop';
 import { needMet } from '../../needMet';
-import { useShown } from '../../shown';
+import { useShown, type Shown } from '../../shown';
+import { useGarden } from '../../store';
+import type { BedWhyFacts } from '../../why/bedWhys';
+import { arrivalWhy, highestNitrateWhy, metWhy, oddsWhy } from '../../why/effectWhys';
 import { CoverWord, NitrogenWord, WeightWord } from '../../StateWords';
 import { OddsMarks } from './OddsMarks';
 import { coverOn, highestNitrate } from './whatIfFigures';
@@ -57,6 +61,29 @@ export function WhatIfTable(props: {
       ))}
     </tr>
   );
+  const garden = useGarden();
+  const facts = (results: BedResults): BedWhyFacts => ({
+    garden,
+    results,
+    draws: undefined,
+    shown,
+  });
+  /** a line whose figures open what stands behind them */
+  const figures = (
+    words: string,
+    of: (results: BedResults) => Pick<FigureCell, 'figure' | 'before' | 'after'>,
+  ) => (
+    <FigureRow
+      words={words}
+      cells={columns.map(({ key, results }, at) => ({
+        key,
+        of: at === 0 ? 'as it is' : `alternative ${weighed[at - 1]?.name ?? ''}`,
+        ...(results
+          ? of(results)
+          : { figure: null, before: <span className="soft">Reckoning…</span> }),
+      }))}
+    />
+  );
   const label = `${bed.name} as it is and with each alternative`;
   return (
     <Scroller className="table-scroll" label={label}>
@@ -88,40 +115,58 @@ export function WhatIfTable(props: {
               </>
             );
           })}
-          {line('Share of what it could use', (results) => {
+          {figures('Share of what it could use', (results) => {
             const met = needMet(results);
-            return met === null ? 'nothing stands there' : percent(met);
+            return met === null
+              ? { figure: null, before: 'nothing stands there' }
+              : { figure: { text: percent(met), why: metWhy(facts(results), met) } };
           })}
           {line('Cover on that day', (results, day) => (
             <CoverWord state={coverOn(results, day)} />
           ))}
-          {line('Most nitrate in the soil', (results) => {
-            const { mgPerKg, day } = highestNitrate(results);
-            return (
-              <>
-                {twoFigures(mgPerKg)} mg/kg{' '}
-                <small className="soft">{day === today ? 'today' : shown.dayWord(day)}</small>
-              </>
-            );
+          {figures('Most nitrate in the soil', (results) => {
+            const highest = highestNitrate(results);
+            const { mgPerKg, day } = highest;
+            return {
+              figure: {
+                text: `${twoFigures(mgPerKg)} mg/kg`,
+                why: highestNitrateWhy(highest, results, shown),
+              },
+              after: (
+                <small className="soft"> {day === today ? 'today' : shown.dayWord(day)}</small>
+              ),
+            };
           })}
-          <tr>
-            <th scope="row">Half of what it brings is in the soil</th>
-            <td className="soft">–</td>
-            {weighed.map(({ key }) => (
-              <td key={key}>
-                <Arrives whatIf={whatIf} of={key} />
-              </td>
-            ))}
-          </tr>
-          <tr>
-            <th scope="row">Against as it is</th>
-            <td className="soft">–</td>
-            {weighed.map(({ key }) => (
-              <td key={key}>
-                <Odds whatIf={whatIf} of={key} />
-              </td>
-            ))}
-          </tr>
+          <FigureRow
+            words="Half of what it brings is in the soil"
+            cells={[
+              asItIsCell,
+              ...weighed.map(({ key, name }) => ({
+                key,
+                of: `alternative ${name}`,
+                ...arrives(whatIf?.likely[key], shown),
+              })),
+            ]}
+          />
+          <FigureRow
+            words="Against as it is"
+            cells={[
+              asItIsCell,
+              ...weighed.map(({ key, name }) => {
+                const odds = whatIf?.draws.odds[key];
+                return {
+                  key,
+                  of: `alternative ${name}`,
+                  ...(odds
+                    ? {
+                        before: <OddsMarks odds={odds} />,
+                        figure: { text: pairedOddsWords(odds), why: oddsWhy(odds) },
+                      }
+                    : { figure: null, before: <OddsToCome whatIf={whatIf} /> }),
+                };
+              }),
+            ]}
+          />
           <tr>
             <th scope="row">Speaks against it</th>
             <td className="soft">–</td>
@@ -150,16 +195,16 @@ export function WhatIfTable(props: {
   );
 }
 
-/** Odds in marks and words, or how far they are. */
-function Odds({ whatIf, of }: { readonly whatIf: WhatIf | null; readonly of: string }) {
-  const odds = whatIf?.draws.odds[of];
-  if (odds)
-    return (
-      <>
-        <OddsMarks odds={odds} />
-        <p className="small">{pairedOddsWords(odds)}</p>
-      </>
-    );
+const asItIsCell: FigureCell = {
+  key: 'as it is',
+  of: 'as it is',
+  figure: null,
+  before: '–',
+  className: 'soft',
+};
+
+/** How far the odds are that are not there yet. */
+function OddsToCome({ whatIf }: { readonly whatIf: WhatIf | null }) {
   const state = whatIf?.draws.state;
   return (
     <span className="soft">
@@ -173,18 +218,18 @@ function Odds({ whatIf, of }: { readonly whatIf: WhatIf | null; readonly of: str
 }
 
 /** The day by which half of a layer's help has arrived. */
-function Arrives({ whatIf, of }: { readonly whatIf: WhatIf | null; readonly of: string }) {
-  const shown = useShown();
-  const likely = whatIf?.likely[of];
-  if (!likely) return <span className="soft">Reckoning…</span>;
+function arrives(
+  likely: WhatIf['likely'][string] | undefined,
+  shown: Shown,
+): Pick<FigureCell, 'figure' | 'before' | 'after'> {
+  if (!likely) return { figure: null, before: <span className="soft">Reckoning…</span> };
   const arrival = arrivalFor(likely.before, likely.after);
-  if (!arrival) return 'brings next to nothing';
-  return (
-    <>
-      by {shown.dayWord(arrival.halfBy)}{' '}
-      <small className="soft">
-        of {shown.estimate(arrival.grams, shown.units.nitrogenPerArea)}
-      </small>
-    </>
-  );
+  if (!arrival) return { figure: null, before: 'brings next to nothing' };
+  return {
+    before: `by ${shown.dayWord(arrival.halfBy)} of `,
+    figure: {
+      text: shown.estimate(arrival.grams, shown.units.nitrogenPerArea),
+      why: arrivalWhy(arrival, shown),
+    },
+  };
 }

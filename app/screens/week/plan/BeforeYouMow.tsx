@@ -1,9 +1,11 @@
 import { ChoiceRow } from '../../../controls/ChoiceRow';
+import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { grassHeights } from '../../../core/plan/question';
 import { grassHeightWords, mowWords, worthWords } from '../../../words/planWords';
 import { useMowings } from '../../store';
+import { mowFigures, worthFigures } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** For each lawn: how much to collect next time and why, by a glance at the grass. */
@@ -20,9 +22,16 @@ export function BeforeYouMow({ answer }: { readonly answer: PlanAnswer }) {
       <ul className="plain-list plan-lawns">
         {answer.mow.map((advice) => (
           <li key={advice.lawnId}>
-            <p>{mowWords(advice, names, answer.today)}</p>
+            <Figured
+              says={mowWords(advice, names, answer.today)}
+              figures={mowFigures(advice, names)}
+            />
             {advice.why.kind !== 'held back' && (
-              <p className="small soft">{worthWords(advice, names)}</p>
+              <Figured
+                className="small soft"
+                says={worthWords(advice, names)}
+                figures={worthFigures(advice, names)}
+              />
             )}
             {advice.why.kind !== 'held back' && (
               <div className="not-printed">

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import { monthOf, yearOf } from '../../../core/days';
 import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
@@ -9,6 +10,7 @@ import { monthWord } from '../../../words/chartFormat';
 import { keptLeavesWords, leavesForJuneWords, planSays } from '../../../words/planSays';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
+import { amountFigure, juneFigures, keptFigure, weeksFigure } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** Leaves that are on hand and not laid: for the heap of these weeks, and for next June's grass. */
@@ -34,27 +36,31 @@ function Kept({ source }: { readonly source: SourceAccount }) {
   const { ref, was, laid, kept } = source;
   const stock =
     ref.source === 'stock' ? garden.stock.find(({ id }) => id === ref.stockId) : undefined;
-  const june = useMemo(
-    () => (stock ? leavesToKeep(garden, stock, today) : null),
-    [garden, stock, today],
-  );
+  const june = useMemo(() => {
+    const keep = stock ? leavesToKeep(garden, stock, today) : null;
+    return (
+      keep && {
+        ...keep,
+        month: `${monthWord(monthOf(keep.monthFirst))} ${yearOf(keep.monthFirst)}`,
+        bagLitres: leafBagOf(garden),
+      }
+    );
+  }, [garden, stock, today]);
+  const weeks = planningRows.keptWeeks.typical;
   if (!stock || !kept) return null;
   return (
     <>
-      <p>
-        {keptLeavesWords({ was, laid, kept }, stock.name, planningRows.keptWeeks.typical, names)}
-      </p>
+      <Figured
+        says={keptLeavesWords({ was, laid, kept }, stock.name, weeks, names)}
+        figures={[
+          amountFigure(was, planSays.whyThere, names),
+          amountFigure(laid, planSays.whyLaid, names),
+          keptFigure(kept, names),
+          weeksFigure(weeks),
+        ]}
+      />
       {june && (
-        <p>
-          {leavesForJuneWords(
-            {
-              ...june,
-              month: `${monthWord(monthOf(june.monthFirst))} ${yearOf(june.monthFirst)}`,
-              bagLitres: leafBagOf(garden),
-            },
-            names,
-          )}
-        </p>
+        <Figured says={leavesForJuneWords(june, names)} figures={juneFigures(june, names)} />
       )}
     </>
   );

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { Disclosure } from '../../../controls/Disclosure';
+import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
 import {
@@ -12,6 +13,7 @@ import {
 import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
+import { layerFigures, limitFigures, lineFigures, turnFigures } from '../../why/planWhys';
 import { PlanOddsMarks } from './PlanOddsMarks';
 import { leavesLitres, plannedRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
@@ -136,12 +138,16 @@ function Line(props: {
       <h4 id={nameId}>{name}</h4>
       <ul className="plain-list">
         {line.layers.map((layer) => (
-          <li key={layer.layerId} className="plan-amount">
-            {planLayerWords(layer, names)}
+          <li key={layer.layerId}>
+            <Figured
+              className="plan-amount"
+              says={planLayerWords(layer, names)}
+              figures={layerFigures(layer, names)}
+            />
           </li>
         ))}
       </ul>
-      <p>{planWhyWords(line, names)}</p>
+      <Figured says={planWhyWords(line, names)} figures={lineFigures(line, names)} />
       {line.odds && <PlanOddsMarks odds={line.odds} />}
       <dl className="plan-states">
         {(
@@ -172,9 +178,13 @@ function Line(props: {
         </Disclosure>
       )}
       <Disclosure summary="Why not more, and what would change it" describedBy={nameId} quiet>
-        <p>{planLimitWords(limit, names)}</p>
+        <Figured says={planLimitWords(limit, names)} figures={limitFigures(limit, names)} />
         {turns.map((turn) => (
-          <p key={turn.kind}>{planTurnWords(turn, names)}</p>
+          <Figured
+            key={turn.kind}
+            says={planTurnWords(turn, names)}
+            figures={turnFigures(turn, names)}
+          />
         ))}
       </Disclosure>
       <div className="button-row not-printed">

@@ -1,4 +1,5 @@
 import { Disclosure } from '../../../controls/Disclosure';
+import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import { dayOf } from '../../../core/days';
 import { mowingMark } from '../../../document/mowingMarks';
@@ -17,6 +18,7 @@ import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { MowingShares } from '../MowingShares';
 import { hasRest, homesInOrder, leavesLitres, waysOfRest, type PlannedRest } from './planRests';
+import { amountFigure, restFigures } from '../../why/planWhys';
 import { KeptLeaves } from './KeptLeaves';
 import { usePlanNames } from './usePlanNames';
 
@@ -70,18 +72,26 @@ function CutAndWaiting(props: {
   const isPartLaid = mowing !== undefined && mowingAccount(garden, mowing).laidDryKilograms > 0;
   return (
     <div className="plan-cut">
-      <p>
-        {planSays.inHand(
+      <Figured
+        says={planSays.inHand(
           planSourceWords(ref, names),
           planAmountWords(was, names),
           planAmountWords(laid, names),
           planAmountWords(rest, names),
         )}
-      </p>
+        figures={[
+          amountFigure(was, planSays.whyWas, names),
+          amountFigure(laid, planSays.whyLaid, names),
+          amountFigure(rest, planSays.whyRest, names),
+        ]}
+      />
       {mowing && isPartLaid && <MowingShares mowing={mowing} />}
       {hasRest(source) && best && (
         <>
-          <p>{planSays.forTheRest(restWords(best, names))}</p>
+          <Figured
+            says={planSays.forTheRest(restWords(best, names))}
+            figures={restFigures(best, names)}
+          />
           {acts.length > 0 && (
             <div className="button-row not-printed">
               {acts.map((act) => (
@@ -104,7 +114,9 @@ function CutAndWaiting(props: {
             <Disclosure summary="Other homes for it" quiet>
               <ul>
                 {others.map((choice) => (
-                  <li key={choice.place.to}>{restWords(choice, names)}</li>
+                  <li key={choice.place.to}>
+                    <Figured says={restWords(choice, names)} figures={restFigures(choice, names)} />
+                  </li>
                 ))}
               </ul>
             </Disclosure>

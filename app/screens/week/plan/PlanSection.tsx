@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Disclosure } from '../../../controls/Disclosure';
+import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
 import {
@@ -24,6 +25,7 @@ import { PaperList } from './PaperList';
 import { PlanLines } from './PlanLines';
 import { PlanRest } from './PlanRest';
 import { usePlanActs, type PlanActs } from './usePlanActs';
+import { effectFigures, mendFigures } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** What to do this week: made by itself while it is in sight, and kept up to date. */
@@ -199,7 +201,13 @@ function Plan(props: {
       )}
       <PlanRest answer={answer} isReady={isReady} onRest={(rests) => acts.doIt([], rests)} />
       {isCut && <BeforeYouMow answer={answer} />}
-      <p className="small plan-effects">{effectWords(answer.effects, names)}</p>
+      <div className="plan-effects">
+        <Figured
+          className="small"
+          says={effectWords(answer.effects, names)}
+          figures={effectFigures(answer.effects, names)}
+        />
+      </div>
       {mends.length > 0 && (
         <div className="plan-mends">
           <h3>
@@ -208,7 +216,11 @@ function Plan(props: {
           <ul>
             {mends.map((move) => {
               const words = mendWords(move, names);
-              return <li key={words}>{words}</li>;
+              return (
+                <li key={words}>
+                  <Figured says={words} figures={mendFigures(move, names)} />
+                </li>
+              );
             })}
           </ul>
         </div>

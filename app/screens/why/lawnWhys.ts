@@ -1,0 +1,166 @@
+import type { LawnOutlook } from '../../document/lawnOutlook';
+import type { Lawn } from '../../document/schema';
+import type { ShownUnit } from '../../core/shownUnit';
+import { growthCurves } from '../../tables/lawnGrowth';
+import { droughtLine, oneMowingScatter } from '../../tables/lawnGrowthWater';
+import { clippingsMinerals, leavingClippings, yearlyYieldOf } from '../../tables/lawns';
+import { lawnWhyTexts as texts } from '../../words/lawnWhyTexts';
+import { countOf, estimateWithUnit, twoFigures } from '../../words/figures';
+import { rangeOdds, rangeWords } from '../../words/ranges';
+import type { FigureInText, Why } from '../../words/why';
+import { rowSource } from './sourcesOf';
+
+type Grass = Pick<Lawn, 'grass' | 'kind'>;
+
+const growthSources = ({ grass, kind }: Grass): readonly string[] => [
+  rowSource(texts.yearly, yearlyYieldOf(kind)),
+  rowSource(texts.warmth, growthCurves[grass].best),
+  rowSource(texts.scatter, oneMowingScatter),
+];
+
+/** What should stand there to be mown, and between what. */
+export function readyFigures(
+  { containers, freshKilograms, ratio, learntFrom }: LawnOutlook,
+  lawn: Grass,
+  container: { readonly name: string; readonly plural: string } | null,
+  mass: ShownUnit,
+): readonly FigureInText[] {
+  const count = containers && container ? containers.count : null;
+  const said = (of: 'low' | 'typical' | 'high'): string =>
+    count && container
+      ? countOf(count[of], container.name, container.plural)
+      : estimateWithUnit(freshKilograms[of], mass);
+  const why: Why = {
+    of: texts.ready,
+    formula: texts.readyFormula,
+    inputs: [
+      [texts.fresh, estimateWithUnit(freshKilograms.typical, mass)],
+      [texts.times, twoFigures(ratio.typical)],
+      [texts.mowings, String(learntFrom)],
+    ],
+    range: `${said('low')} to ${said('high')}, ${rangeOdds}`,
+    sources: growthSources(lawn),
+  };
+  const between =
+    count && container
+      ? `${said('low').replace(/ \S+$/, '')} to ${said('high')}`
+      : (rangeWords(freshKilograms, mass).between ?? '');
+  return [
+    { text: said('typical'), why },
+    { text: between, why },
+  ];
+}
+
+/** How much water the grass got, when that makes its clippings lean. */
+export const droughtFigures = ({ waterShare }: LawnOutlook): readonly FigureInText[] =>
+  waterShare === null
+    ? []
+    : [
+        {
+          text: `${twoFigures(waterShare * 100)} %`,
+          why: {
+            of: texts.drought,
+            formula: texts.droughtFormula,
+            inputs: [],
+            range: null,
+            sources: [rowSource(texts.droughtRow, droughtLine)],
+          },
+        },
+      ];
+
+/** How a lawn compares with its kind. */
+export function ratioFigures({ ratio, learntFrom }: LawnOutlook, lawn: Grass): FigureInText[] {
+  const why: Why = {
+    of: texts.ratio,
+    formula: texts.ratioFormula,
+    inputs: [[texts.mowings, String(learntFrom)]],
+    range: `${twoFigures(ratio.low)} to ${twoFigures(ratio.high)}, ${rangeOdds}`,
+    sources: growthSources(lawn),
+  };
+  return [
+    { text: twoFigures(ratio.typical), why },
+    { text: `${twoFigures(ratio.low)} to ${twoFigures(ratio.high)}`, why },
+  ];
+}
+
+/** What was carried off each square metre. */
+export function takenFigures(
+  { taken }: LawnOutlook,
+  lawn: Grass,
+  perArea: ShownUnit,
+): readonly FigureInText[] {
+  const { likely, between } = rangeWords(taken.nitrogen, perArea);
+  const nitrogen: Why = {
+    of: texts.taken,
+    formula: texts.takenFormula,
+    inputs: [],
+    range: between,
+    sources: growthSources(lawn),
+  };
+  const mineral = (
+    of: string,
+    row: Parameters<typeof rowSource>[1],
+    grams: number,
+  ): FigureInText => ({
+    text: estimateWithUnit(grams, perArea),
+    why: {
+      of,
+      formula: texts.mineralFormula,
+      inputs: [],
+      range: null,
+      sources: [rowSource(of, row)],
+    },
+  });
+  return [
+    { text: likely, why: nitrogen },
+    ...(between === null ? [] : [{ text: between, why: nitrogen }]),
+    mineral(texts.phosphorus, clippingsMinerals.phosphorusPercent, taken.phosphorus.typical),
+    mineral(texts.potassium, clippingsMinerals.potassiumPercent, taken.potassium.typical),
+  ];
+}
+
+/** What carrying clippings off costs, and what leaving them saves. */
+export function costFigures({ cost }: LawnOutlook): readonly FigureInText[] {
+  const { collectedShare, yieldLost, feedSavedAtFirst, feedSavedInTheLongRun } = cost;
+  const percent = (share: number): string => `${twoFigures(share * 100)} %`;
+  const lost: Why = {
+    of: texts.lost,
+    formula: texts.lostFormula,
+    inputs: [[texts.collected, percent(collectedShare)]],
+    range: `${percent(yieldLost.low)} to ${percent(yieldLost.high)}`,
+    sources: [rowSource(texts.raised, leavingClippings.yieldRaised)],
+  };
+  const saved = (text: string, row: Parameters<typeof rowSource>[1]): FigureInText => ({
+    text,
+    why: {
+      of: texts.saved,
+      formula: texts.savedFormula,
+      inputs: [],
+      range: null,
+      sources: [rowSource(texts.saved, row)],
+    },
+  });
+  return [
+    ...(collectedShare < 0.05
+      ? []
+      : [
+          {
+            text: percent(collectedShare),
+            why: {
+              of: texts.collected,
+              formula: texts.collectedFormula,
+              inputs: [],
+              range: null,
+              sources: [texts.books],
+            },
+          },
+          { text: percent(yieldLost.typical), why: lost },
+          {
+            text: `${twoFigures(yieldLost.low * 100)} to ${percent(yieldLost.high)}`,
+            why: lost,
+          },
+        ]),
+    saved(percent(feedSavedAtFirst), leavingClippings.feedSavedAtFirst),
+    saved(percent(feedSavedInTheLongRun.typical), leavingClippings.feedSavedInTheLongRun),
+  ];
+}
