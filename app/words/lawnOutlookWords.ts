@@ -1,6 +1,6 @@
 import type { ShownUnit } from '../core/shownUnit';
 import type { LawnOutlook, TakenOff } from '../document/lawnOutlook';
-import { countOf, estimate, estimateWithUnit, twoFigures } from './figures';
+import { countOf, estimateWithUnit, twoFigures } from './figures';
 import { rangeOdds, type ShownRange, withRange } from './ranges';
 
 interface ContainerWords {
