@@ -67,3 +67,30 @@ test('a mixture says how much, and what cannot be met', async ({ garden }) => {
   await goTo(garden, 'Tables');
   await expect(garden.getByLabel('Water (% of weight)')).toHaveValue('30');
 });
+
+test('from what uses a row to the very entry', async ({ garden }) => {
+  await openSample(garden);
+  await goTo(garden, 'Tables');
+  await garden.getByLabel('Find a material').fill('wheat');
+  await garden.getByRole('button', { name: 'Wheat straw', exact: true }).click();
+  const uses = garden.getByRole('group', { name: 'Go to where it is used' });
+  await uses.getByRole('button', { name: /^Wheat straw, kept/ }).click();
+  // the store stands open on the Garden page, the keys on its name
+  await expect(
+    garden.locator('.thing[open] > summary').filter({ hasText: 'Wheat straw' }),
+  ).toBeFocused();
+
+  await goTo(garden, 'Tables');
+  await uses
+    .getByRole('button', { name: /, \d+ layers?$/ })
+    .first()
+    .click();
+  await expect(garden.locator('.log-entry:focus')).toContainText(/wheat straw/i);
+
+  await goTo(garden, 'Tables');
+  await garden.getByRole('radio', { name: 'Crops' }).check();
+  await garden.getByLabel('Find a crop').fill('toma');
+  await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
+  await uses.getByRole('button', { name: 'South wall, 1 planting' }).click();
+  await expect(garden.locator('.log-entry:focus')).toContainText('Tomatoes');
+});

@@ -159,7 +159,12 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           const left = layer ? leftOf(layer) : null;
           const taken = event?.kind === 'rake off' ? takenOff(garden, bed, results, event) : null;
           return (
-            <li key={layer?.id ?? event?.id} className="log-entry">
+            <li
+              key={layer?.id ?? event?.id}
+              id={`entry-${layer?.id ?? event?.id ?? ''}`}
+              tabIndex={-1}
+              className="log-entry"
+            >
               <p>
                 <strong className="nowrap">{large(shown.dayNear(date, today))}</strong> {what}.
                 {left && <span className="soft"> {left}.</span>}

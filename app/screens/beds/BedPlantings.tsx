@@ -61,7 +61,7 @@ export function BedPlantings(props: {
           const name = cropName(garden, planting.cropId);
           const result = results?.season.plantings.find(({ id }) => id === planting.id);
           return (
-            <li key={planting.id} className="log-entry">
+            <li key={planting.id} id={`entry-${planting.id}`} tabIndex={-1} className="log-entry">
               <p>
                 <strong>
                   {name}

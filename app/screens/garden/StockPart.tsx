@@ -58,6 +58,7 @@ export function StockPart() {
       {garden.stock.map((stock) => (
         <Thing
           key={stock.id}
+          of={stock.id}
           name={stock.name}
           startsOpen={stock.id === added}
           onDelete={() => deleteStock(stock.id)}

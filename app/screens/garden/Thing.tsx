@@ -5,6 +5,8 @@ import { editFailureSentence } from '../../words/messages';
 
 export interface ThingProps {
   readonly name: string;
+  /** id of what it stands for, for those who come from elsewhere */
+  readonly of?: string;
   readonly summary: ReactNode;
   readonly startsOpen?: boolean;
   readonly onDelete: () => Edited;
@@ -20,7 +22,12 @@ export function Thing(props: ThingProps) {
   const [asking, setAsking] = useState(false);
   const holder = useRef<HTMLDetailsElement>(null);
   return (
-    <details className="thing" open={props.startsOpen} ref={holder}>
+    <details
+      className="thing"
+      id={props.of === undefined ? undefined : `thing-${props.of}`}
+      open={props.startsOpen}
+      ref={holder}
+    >
       <summary>
         <span className="thing-name">{props.name}</span>
         <span className="small soft">{props.summary}</span>

@@ -10,6 +10,8 @@ import { OwnCropFields } from './OwnCropFields';
 import type { ListedGroup } from './RowList';
 import { cropColumns, cropNumbers } from './tableColumns';
 import { cropUsesWords } from './usedBy';
+import { GoToUses } from './GoToUses';
+import { placesOfCrop, type UsedPlace } from './usedWhere';
 
 const groupsOf = (garden: Garden): readonly ListedGroup<CropRow>[] =>
   cropGroupsOf(garden).map(({ label, options }) => ({
@@ -38,7 +40,12 @@ export function CropTable() {
         return mine ? (
           <OwnCropFields own={mine} row={row} onGone={close} />
         ) : (
-          <CropDetail row={row} uses={cropUsesWords(garden, id)} onOwn={() => addOwn(row)} />
+          <CropDetail
+            row={row}
+            uses={cropUsesWords(garden, id)}
+            places={placesOfCrop(garden, id)}
+            onOwn={() => addOwn(row)}
+          />
         );
       }}
     />
@@ -48,6 +55,7 @@ export function CropTable() {
 function CropDetail(props: {
   readonly row: CropRow;
   readonly uses: string;
+  readonly places: readonly UsedPlace[];
   readonly onOwn: () => void;
 }) {
   const { row } = props;
@@ -62,6 +70,7 @@ function CropDetail(props: {
       <p>
         {props.uses} {ways.join(' ')}
       </p>
+      <GoToUses places={props.places} entry={['planting', 'plantings']} />
       <CitedRows rows={cropNumbers(row)} />
       <div className="button-row">
         <button type="button" className="button" onClick={props.onOwn}>

@@ -8,6 +8,8 @@ import { OwnMaterialFields } from './OwnMaterialFields';
 import type { ListedGroup, ListedLine } from './RowList';
 import { materialColumns, materialNumbers } from './tableColumns';
 import { materialUses, materialUsesWords } from './usedBy';
+import { GoToUses } from './GoToUses';
+import { placesOfMaterial } from './usedWhere';
 
 const measured = (row: Row, value: number | undefined): Row =>
   value === undefined
@@ -81,6 +83,7 @@ function MaterialDetail({ row, onOwn }: { readonly row: MaterialRow; readonly on
         {row.mayCarryWeedkiller &&
           ' It may carry weedkiller: it is asked about before any of it is laid.'}
       </p>
+      <GoToUses places={placesOfMaterial(garden, row.id)} entry={['layer', 'layers']} />
       {row.note && <p className="small">{row.note}</p>}
       <CitedRows rows={materialNumbers(row)} />
       <p className="small soft">

@@ -9,7 +9,9 @@ import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { DeleteOwnRow } from './DeleteOwnRow';
+import { GoToUses } from './GoToUses';
 import { cropUsesWords } from './usedBy';
+import { placesOfCrop } from './usedWhere';
 
 type OwnNumber = Exclude<keyof OwnCrop, 'id' | 'name' | 'basedOn' | 'note'>;
 
@@ -77,6 +79,7 @@ export function OwnCropFields(props: {
         Rests on {row.name.charAt(0).toLowerCase() + row.name.slice(1)}.{' '}
         {cropUsesWords(garden, own.id)} Choose it where something is sown or planted.
       </p>
+      <GoToUses places={placesOfCrop(garden, own.id)} entry={['planting', 'plantings']} />
       <div className="fields">
         <TextField label="Name" value={own.name} onCommit={(name) => change({ name })} />
         <NumberField

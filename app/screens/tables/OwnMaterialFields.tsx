@@ -12,6 +12,8 @@ import { useGarden, useMowings } from '../store';
 import { DeleteOwnRow } from './DeleteOwnRow';
 import { ContentField } from './ContentField';
 import { materialUses, materialUsesWords } from './usedBy';
+import { GoToUses } from './GoToUses';
+import { placesOfMaterial } from './usedWhere';
 
 /** Weighed in a bucket of so many litres: what a gardener has at hand. */
 const bucketLitres = 10;
@@ -50,6 +52,7 @@ export function OwnMaterialFields(props: {
       <p>
         Rests on {row.name.charAt(0).toLowerCase() + row.name.slice(1)}. {materialUsesWords(uses)}
       </p>
+      <GoToUses places={placesOfMaterial(garden, own.id)} entry={['layer', 'layers']} />
       <div className="fields">
         <TextField label="Name" value={own.name} onCommit={(name) => change({ name })} />
         <ContentField

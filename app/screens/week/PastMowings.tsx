@@ -29,7 +29,9 @@ export function PastMowings() {
   return (
     <section className="section" aria-labelledby="past">
       <div className="section-head">
-        <h2 id="past">Mowings so far</h2>
+        <h2 id="past" tabIndex={-1}>
+          Mowings so far
+        </h2>
         <p className="small soft">Every kilogram of each ends somewhere.</p>
       </div>
       {mowings.length === 0 && <p>None yet. The first one goes in the line above.</p>}
