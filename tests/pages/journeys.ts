@@ -9,6 +9,13 @@ export async function openSample(garden: Page): Promise<void> {
   await planIsMade(garden);
 }
 
+/** As `openSample`, for what does not rest on the week's plan. */
+export async function openReckoned(garden: Page): Promise<void> {
+  await garden.getByRole('button', { name: 'Look round Sorrel Lane' }).click();
+  await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+  await bedsAreReckoned(garden);
+}
+
 /** The part of This week that says what to do. */
 export const weekPlan = (garden: Page) =>
   garden.getByRole('region', { name: 'What to do this week' });
