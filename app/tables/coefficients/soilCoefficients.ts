@@ -27,7 +27,10 @@ export const soilCoefficients = {
     'Hartz2000',
     'abstract: 1-2 % of organic nitrogen in a season, turned into a daily rate',
     'derived',
-    { drawnPer: 'garden', note: 'clay and lime: the low end' },
+    {
+      drawnPer: 'garden',
+      note: 'clay and lime lie at the low end; neither is reckoned, the range holds them',
+    },
   ),
   bareCropCoefficient: row(
     0.35,

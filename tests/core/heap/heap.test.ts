@@ -30,6 +30,30 @@ describe('what is left on a heap', () => {
     expect(before).toBeCloseTo(5, 6);
   });
 
+  // model 10: ranges shown are 10-90 of draws, never the sum of ends
+  test('the range of a heap long done is that of its row alone: 10 and 90 per cent points', () => {
+    const done = heapOn([entry], 100_000, heapRows);
+    const { low, typical, high } = heapRows.dryLost;
+    const logit = (share: number): number => Math.log(share / (1 - share));
+    // the ends of a row are its 5 and 95 per cent points (normal 1.645), those shown 1.282
+    const way = 1.2815515655446004 / 1.6448536269514722;
+    const shown = (end: number): number =>
+      1 / (1 + Math.exp(-(logit(typical) + way * (logit(end) - logit(typical)))));
+    expect(done.dryKilograms.low).toBeCloseTo(10 * (1 - shown(high)), 0);
+    expect(done.dryKilograms.high).toBeCloseTo(10 * (1 - shown(low)), 0);
+    expect(done.dryKilograms.low).toBeGreaterThan(10 * (1 - high) + 0.1);
+    expect(done.dryKilograms.high).toBeLessThan(10 * (1 - low) - 0.1);
+  });
+
+  test('of a young heap it is narrower than all rows at their far ends at once', () => {
+    const { dryKilograms } = heapOn([entry], 160, heapRows);
+    const { dryLost, lossDays } = heapRows;
+    const end = (loss: number, days: number): number => 10 * (1 - loss * -Math.expm1(-60 / days));
+    expect(dryKilograms.low).toBeGreaterThan(end(dryLost.high, lossDays.low) + 0.2);
+    expect(dryKilograms.high).toBeLessThan(end(dryLost.low, lossDays.high) - 0.2);
+    expect(heapOn([entry], 160, heapRows)).toEqual(heapOn([entry], 160, heapRows));
+  });
+
   test('adds up over entries, and doubles with them', () => {
     const later = { ...entry, day: 150 };
     const both = heapOn([entry, later], 200, heapRows).dryKilograms.typical;
