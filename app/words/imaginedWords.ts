@@ -151,3 +151,7 @@ export function imaginedReady(counts: readonly number[]): string {
 
 /** Said of figures that were reckoned before the last change. */
 export const behindWords = 'from before the last change';
+
+/** How far ranges can be trusted beyond the seasons they are drawn from. */
+export const heldAgainstWords = (inside: number, of: number): string =>
+  `Of ${String(of)} numbers that others measured, ${String(inside)} lay within such ranges of ours: nature strays further than we can imagine.`;

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { heldAgainstMeasured } from '../../app/tables/heldAgainst';
 import { casesWithoutFacts } from './compare';
 import groupNotes from './groupNotes.json' with { type: 'json' };
 import measured from './measured.json' with { type: 'json' };
@@ -17,6 +18,13 @@ describe('the comparison with measurements', () => {
 
   test('RESULTS.md is what the program says today (npm run validate writes it anew)', () => {
     expect(readFileSync(join(import.meta.dirname, 'RESULTS.md'), 'utf8')).toBe(made.markdown);
+  });
+
+  test('what the window says of its ranges is what this came to', () => {
+    const { inside, of } = heldAgainstMeasured;
+    expect(made.markdown).toContain(
+      `Of ${String(of)} measured numbers ${String(inside)} lie inside our ranges`,
+    );
   });
 
   test('whatever lies outside our range has a reason beside it', () => {

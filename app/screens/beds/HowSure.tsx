@@ -7,7 +7,14 @@ import { lastDayOf, seasonFirstDay } from '../../core/season/seasonAccount';
 import type { Bed, Garden } from '../../document/schema';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { remedyWords, type Remedy } from '../../words/drawnWords';
-import { behindWords, likelyPercent, likelyTimes, restingWords } from '../../words/imaginedWords';
+import { heldAgainstMeasured } from '../../tables/heldAgainst';
+import {
+  behindWords,
+  heldAgainstWords,
+  likelyPercent,
+  likelyTimes,
+  restingWords,
+} from '../../words/imaginedWords';
 import { rangeWords } from '../../words/ranges';
 import { useGoToPart } from '../garden/wantedPart';
 import { headlineWhy } from '../why/headlineWhys';
@@ -107,6 +114,9 @@ export function HowSure(props: {
         From {dayWithYear(seasonFirstDay(input, input.today))} to {dayWithYear(lastDayOf(season))},
         in 8 imagined seasons of 10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other
         weather to come, and other true values of all that nobody measured. {resting}
+      </p>
+      <p className="small soft">
+        {heldAgainstWords(heldAgainstMeasured.inside, heldAgainstMeasured.of)}
       </p>
       <dl className="sure-list">
         {told.map(({ name, words, range }) => (

@@ -73,11 +73,11 @@ describe('what the cover saved', () => {
   const savedFrom = dayOf('2013-06-01');
   const early = straw(dayOf('2013-05-15'), 30);
   const late = straw(dayOf('2013-06-05'), 60);
-  const with_ = (layers: readonly LayerInput[]): BedSeason =>
+  const layered = (layers: readonly LayerInput[]): BedSeason =>
     dryFrom(dayOf('2013-07-01'), { layers });
 
   test('is the difference of the days themselves, low, likely and high, since the season’s first', () => {
-    const question = asked(with_([early, late]), { savedFrom, saving: { low, high } });
+    const question = asked(layered([early, late]), { savedFrom, saving: { low, high } });
     const spread = { ...question, saving: { low: 0.3, high: 0.7 } };
     const under = (coverEvaporationSaving: number) =>
       givenOff(
@@ -87,7 +87,7 @@ describe('what the cover saved', () => {
         },
         savedFrom,
       );
-    const bare = givenOff(with_([early]), savedFrom);
+    const bare = givenOff(layered([early]), savedFrom);
     const likely = under(question.input.coefficients.coverEvaporationSaving);
     const saved = waterNeeds(spread).saved!;
     expect(saved.soil.low).toBeCloseTo(bare.soil - under(0.3).soil, 9);
@@ -104,7 +104,7 @@ describe('what the cover saved', () => {
   });
 
   test('counts what was laid today, and nothing that is laid tomorrow or was laid before', () => {
-    const on = (day: DayNumber) => waterNeeds(asked(with_([straw(day, 60)]), { savedFrom })).saved;
+    const on = (day: DayNumber) => waterNeeds(asked(layered([straw(day, 60)]), { savedFrom })).saved;
     expect(on(today)).not.toBeNull();
     expect(on(today + 1)).toBeNull();
     expect(on(savedFrom)).not.toBeNull();
