@@ -104,7 +104,8 @@ describe('what the cover saved', () => {
   });
 
   test('counts what was laid today, and nothing that is laid tomorrow or was laid before', () => {
-    const on = (day: DayNumber) => waterNeeds(asked(layered([straw(day, 60)]), { savedFrom })).saved;
+    const on = (day: DayNumber) =>
+      waterNeeds(asked(layered([straw(day, 60)]), { savedFrom })).saved;
     expect(on(today)).not.toBeNull();
     expect(on(today + 1)).toBeNull();
     expect(on(savedFrom)).not.toBeNull();
