@@ -38,7 +38,7 @@ export const seasonPanelWords = {
 
 /** "Nitrogen ready in the top 30 cm of soil" */
 export const nitrateTitle = (units: Pick<ChartUnits, 'topSoil'>): string =>
-  `Nitrogen ready in the top ${units.topSoil} of soil`;
+  `Nitrogen ready in the top ${units.topSoil}`;
 
 /** Lines of the key beside the lower panels. */
 export const keyWords = {
