@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { dayFromText } from '../core/days';
 
 // The page's content policy forbids making code from text, which the schema library would try.
@@ -20,17 +20,22 @@ export const fileUnits = {
   date: 'YYYY-MM-DD',
 } as const;
 
-const id = z.string().min(1).max(64);
-const name = z.string().min(1).max(80);
-const note = z.string().max(2000);
+const text = (most: number, least = 0) => z.string().check(z.minLength(least), z.maxLength(most));
+const between = (least: number, most: number) => z.number().check(z.gte(least), z.lte(most));
+const list = <Item extends z.core.SomeType>(item: Item, most: number, least = 0) =>
+  z.array(item).check(z.minLength(least), z.maxLength(most));
+const id = text(64, 1);
+const name = text(80, 1);
+const note = text(2000);
 const day = z
   .string()
-  .refine((text) => dayFromText(text) !== null, { error: 'not a day, wanted YYYY-MM-DD' });
-const finite = z.number().finite();
-const positive = finite.positive().max(1e7);
-const nonNegative = finite.min(0).max(1e7);
-const share = finite.min(0).max(1);
-const months = (item: z.ZodNumber) => z.array(item).length(12);
+  .check(
+    z.refine((words) => dayFromText(words) !== null, { error: 'not a day, wanted YYYY-MM-DD' }),
+  );
+const positive = z.number().check(z.positive(), z.lte(1e7));
+const nonNegative = between(0, 1e7);
+const share = between(0, 1);
+const months = <Item extends z.core.SomeType>(item: Item) => z.array(item).check(z.length(12));
 
 /** The quantity a person meant. Mass is computed from it, never stored beside it. */
 export const quantitySchema = z.discriminatedUnion('kind', [
@@ -43,7 +48,7 @@ export const quantitySchema = z.discriminatedUnion('kind', [
 
 export const amountSchema = z.strictObject({
   /** the words typed, kept as they are */
-  text: z.string().max(200),
+  text: text(200),
   quantity: quantitySchema,
   /** "about", "not sure": wider range */
   certainty: z.enum(['plain', 'about', 'not sure']),
@@ -63,14 +68,14 @@ export const lawnKinds = [
 /** Sprays and feeds on a lawn or on what was brought in; must be settled before any of it is laid. */
 export const treatmentSchema = z.strictObject({
   answer: z.enum(['not asked', 'nothing', 'treated', 'unknown']),
-  product: z.string().max(200).optional(),
-  date: day.optional(),
+  product: z.optional(text(200)),
+  date: z.optional(day),
   /** what the label says about clippings */
-  label: z.enum(['forbids', 'interval', 'silent']).optional(),
-  intervalDays: nonNegative.optional(),
-  labelWords: z.string().max(500).optional(),
+  label: z.optional(z.enum(['forbids', 'interval', 'silent'])),
+  intervalDays: z.optional(nonNegative),
+  labelWords: z.optional(text(500)),
   /** day a bean-pot test passed */
-  beanTestPassed: day.optional(),
+  beanTestPassed: z.optional(day),
 });
 
 /** What may be wrong with where grass grew or with what was brought in, besides what was put on it. */
@@ -84,7 +89,7 @@ export const sourceHazards = [
   'diseased tops',
   'bought in',
 ] as const;
-const hazards = z.array(z.enum(sourceHazards)).max(sourceHazards.length).optional();
+const hazards = z.optional(list(z.enum(sourceHazards), sourceHazards.length));
 
 export const lawnSchema = z.strictObject({
   id,
@@ -93,11 +98,11 @@ export const lawnSchema = z.strictObject({
   grass: z.enum(['cool', 'warm']),
   kind: z.enum(lawnKinds),
   creepingGrass: z.boolean(),
-  seedHeadsSeen: day.nullable(),
+  seedHeadsSeen: z.nullable(day),
   fouledByPets: z.boolean(),
   hazards,
   treatment: treatmentSchema,
-  note: note.optional(),
+  note: z.optional(note),
 });
 
 export const containerSchema = z.strictObject({
@@ -106,15 +111,15 @@ export const containerSchema = z.strictObject({
   plural: name,
   litres: positive,
   /** "weigh one bag": a full one, with what was in it */
-  weighed: z
-    .strictObject({
+  weighed: z.nullable(
+    z.strictObject({
       date: day,
       kilograms: positive,
       wetness: wetnessSchema,
       /** material that was in it; clippings when absent */
-      of: id.optional(),
-    })
-    .nullable(),
+      of: z.optional(id),
+    }),
+  ),
 });
 
 /** A material of one's own, or a table row with own values. Missing values come from `basedOn`. */
@@ -122,11 +127,11 @@ export const ownMaterialSchema = z.strictObject({
   id,
   name,
   basedOn: id,
-  nitrogenPercent: finite.min(0.01).max(20).optional(),
-  carbonToNitrogen: finite.min(2).max(1000).optional(),
-  moisturePercent: finite.min(0).max(97).optional(),
-  densityKgPerM3: positive.optional(),
-  note: note.optional(),
+  nitrogenPercent: z.optional(between(0.01, 20)),
+  carbonToNitrogen: z.optional(between(2, 1000)),
+  moisturePercent: z.optional(between(0, 97)),
+  densityKgPerM3: z.optional(positive),
+  note: z.optional(note),
 });
 
 /** A crop of one's own, or a table row with own numbers. Missing numbers come from `basedOn`. */
@@ -135,12 +140,12 @@ export const ownCropSchema = z.strictObject({
   name,
   basedOn: id,
   /** nitrogen in the plant at the good pick */
-  uptakeGramsPerM2: finite.min(0.1).max(100).optional(),
-  goodYieldKilogramsPerM2: finite.min(0.01).max(100).optional(),
-  firstHarvestDays: finite.min(1).max(2000).optional(),
-  usualDays: finite.min(1).max(2000).optional(),
-  rootDepthCentimetres: finite.min(5).max(300).optional(),
-  note: note.optional(),
+  uptakeGramsPerM2: z.optional(between(0.1, 100)),
+  goodYieldKilogramsPerM2: z.optional(between(0.01, 100)),
+  firstHarvestDays: z.optional(between(1, 2000)),
+  usualDays: z.optional(between(1, 2000)),
+  rootDepthCentimetres: z.optional(between(5, 300)),
+  note: z.optional(note),
 });
 
 export const stockSchema = z.strictObject({
@@ -150,11 +155,11 @@ export const stockSchema = z.strictObject({
   /** a heap takes what is not laid; a store holds what was brought in */
   role: z.enum(['heap', 'store']),
   /** what was there on `date`; null for an empty heap */
-  amount: amountSchema.nullable(),
+  amount: z.nullable(amountSchema),
   date: day,
   treatment: treatmentSchema,
   hazards,
-  note: note.optional(),
+  note: z.optional(note),
 });
 
 export const textures = [
@@ -178,41 +183,34 @@ export const bedSchema = z.strictObject({
   id,
   name,
   areaM2: positive,
-  lengthMetres: positive.nullable(),
-  widthMetres: positive.nullable(),
+  lengthMetres: z.nullable(positive),
+  widthMetres: z.nullable(positive),
   /** walk from the gate, in steps */
-  steps: nonNegative.nullable(),
+  steps: z.nullable(nonNegative),
   texture: z.enum(textures),
   /** measured, or null: then `mulchYears` stands in for it */
-  organicMatterPercent: finite.min(0.1).max(60).nullable(),
-  mulchYears: z.enum(['none', 'a few', 'many']).nullable(),
+  organicMatterPercent: z.nullable(between(0.1, 60)),
+  mulchYears: z.nullable(z.enum(['none', 'a few', 'many'])),
   watering: z.enum(['as logged', 'kept moist']),
   roof: z.enum(['open', 'glass or film']),
   /** fall of the ground, where it is worth saying; without it no rain runs off */
-  slope: z.enum(slopes).optional(),
+  slope: z.optional(z.enum(slopes)),
   /** the run starts here when it is later than the season's first day, or earlier on purpose */
-  knownSince: day.nullable(),
+  knownSince: z.nullable(day),
   /** how big it was before each of these days, earliest first; what was done then was done on that */
-  earlierAreas: z
-    .array(z.strictObject({ until: day, areaM2: positive }))
-    .min(1)
-    .max(100)
-    .optional(),
+  earlierAreas: z.optional(list(z.strictObject({ until: day, areaM2: positive }), 100, 1)),
   /** split off or joined on a day's morning: so much of each of these retired beds */
-  ground: z
-    .strictObject({
+  ground: z.optional(
+    z.strictObject({
       on: day,
-      parts: z
-        .array(z.strictObject({ bedId: id, areaM2: positive }))
-        .min(1)
-        .max(20),
-    })
-    .optional(),
-  note: note.optional(),
+      parts: list(z.strictObject({ bedId: id, areaM2: positive }), 20, 1),
+    }),
+  ),
+  note: z.optional(note),
 });
 
 /** A bed that is none any more: its log is kept, and the ground of others may go back to it. */
-export const retiredBedSchema = bedSchema.extend({
+export const retiredBedSchema = z.extend(bedSchema, {
   /** from this day's morning on */
   retired: day,
 });
@@ -221,13 +219,13 @@ export const plantingSchema = z.strictObject({
   id,
   bedId: id,
   cropId: id,
-  variety: z.string().max(80).optional(),
-  share: finite.min(0.01).max(4),
+  variety: z.optional(text(80)),
+  share: between(0.01, 4),
   started: day,
   how: z.enum(['sown', 'planted']),
-  firstHarvest: day.nullable(),
+  firstHarvest: z.nullable(day),
   /** day it left or will leave the bed */
-  cleared: day.nullable(),
+  cleared: z.nullable(day),
   tops: z.enum(['left', 'dug in', 'taken away', 'pulled with roots']),
   /** the usual pick in kg per m2 of planted ground, or a word */
   wanted: z.union([
@@ -236,7 +234,7 @@ export const plantingSchema = z.strictObject({
   ]),
   nodules: z.enum(['not looked', 'pink', 'white', 'none']),
   /** stood on a bed that was split or joined, and so much of it stands here since */
-  continues: z.strictObject({ plantingId: id, portion: share.positive() }).optional(),
+  continues: z.optional(z.strictObject({ plantingId: id, portion: share.check(z.positive()) })),
 });
 
 export const mowingSchema = z.strictObject({
@@ -246,7 +244,7 @@ export const mowingSchema = z.strictObject({
   amount: amountSchema,
   wetness: wetnessSchema,
   /** null: the lawn's own kind */
-  kind: z.enum(lawnKinds).nullable(),
+  kind: z.nullable(z.enum(lawnKinds)),
   /** where what was not laid went */
   rest: z.discriminatedUnion('to', [
     z.strictObject({ to: z.literal('undecided') }),
@@ -255,17 +253,14 @@ export const mowingSchema = z.strictObject({
       to: z.literal('heap'),
       stockId: id,
       /** leaves out of a store that went on with it */
-      leaves: z.strictObject({ stockId: id, amount: amountSchema }).optional(),
+      leaves: z.optional(z.strictObject({ stockId: id, amount: amountSchema })),
     }),
     /** spread out, dried and kept in a store; what is lost on the way is reckoned, not stored */
     z.strictObject({ to: z.literal('store'), stockId: id }),
   ]),
   /** what lay on beds that are no longer in the garden, as shares of the mowing */
-  onDeletedBeds: z
-    .array(z.strictObject({ name, share: nonNegative }))
-    .max(1000)
-    .optional(),
-  note: note.optional(),
+  onDeletedBeds: z.optional(list(z.strictObject({ name, share: nonNegative }), 1000)),
+  note: z.optional(note),
 });
 
 export const applicationSchema = z.strictObject({
@@ -284,15 +279,15 @@ export const applicationSchema = z.strictObject({
   wetness: wetnessSchema,
   placement: z.enum(['laid', 'hoed', 'dug']),
   /** layers laid together as one mixture share this */
-  mixtureId: id.nullable(),
+  mixtureId: z.nullable(id),
   /** keeps "stop" cautions the gardener has deliberately passed */
-  passedStops: z.array(z.string().max(80)),
+  passedStops: z.array(text(80)),
   /** measured nitrogen and carbon to nitrogen of this very lot, if known */
-  nitrogenPercent: finite.min(0.01).max(20).optional(),
-  carbonToNitrogen: finite.min(2).max(1000).optional(),
+  nitrogenPercent: z.optional(between(0.01, 20)),
+  carbonToNitrogen: z.optional(between(2, 1000)),
 });
 
-const eventBase = { id, date: day, note: note.optional() };
+const eventBase = { id, date: day, note: z.optional(note) };
 export const lookAnswers = {
   nodules: ['pink', 'white', 'none'],
   leaves: ['yellow', 'normal', 'dark and lush'],
@@ -305,20 +300,22 @@ const lookSchema = z
     kind: z.literal('look and dig'),
     bedId: id,
     /** of the legumes that stand on the bed on that day */
-    nodules: z.enum(lookAnswers.nodules).optional(),
+    nodules: z.optional(z.enum(lookAnswers.nodules)),
     /** the lower leaves */
-    leaves: z.enum(lookAnswers.leaves).optional(),
-    smellsSour: z.boolean().optional(),
-    moistFingerDeep: z.boolean().optional(),
-    slugsUnderBoard: z.boolean().optional(),
-    soilSeen: z.enum(lookAnswers.soilSeen).optional(),
+    leaves: z.optional(z.enum(lookAnswers.leaves)),
+    smellsSour: z.optional(z.boolean()),
+    moistFingerDeep: z.optional(z.boolean()),
+    slugsUnderBoard: z.optional(z.boolean()),
+    soilSeen: z.optional(z.enum(lookAnswers.soilSeen)),
   })
-  .refine(
-    ({ nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen }) =>
-      [nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen].some(
-        (answer) => answer !== undefined,
-      ),
-    { error: 'nothing that was seen is in it' },
+  .check(
+    z.refine(
+      ({ nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen }) =>
+        [nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen].some(
+          (answer) => answer !== undefined,
+        ),
+      { error: 'nothing that was seen is in it' },
+    ),
   );
 export const eventSchema = z.discriminatedUnion('kind', [
   z.strictObject({ ...eventBase, kind: z.literal('water'), bedId: id, millimetres: positive }),
@@ -336,22 +333,22 @@ export const eventSchema = z.discriminatedUnion('kind', [
     ...eventBase,
     kind: z.literal('soil test'),
     bedId: id,
-    nitrateMgPerKg: nonNegative.nullable(),
-    organicMatterPercent: finite.min(0.1).max(60).nullable(),
+    nitrateMgPerKg: z.nullable(nonNegative),
+    organicMatterPercent: z.nullable(between(0.1, 60)),
     depthCentimetres: positive,
     /** nitrate as the laboratory printed it, where that was not mg/kg */
-    nitrateText: z.string().max(60).optional(),
+    nitrateText: z.optional(text(60)),
     /** phosphorus and potassium as the laboratory printed them, with its own ratings: nothing is reckoned from them */
-    minerals: z
-      .strictObject({
+    minerals: z.optional(
+      z.strictObject({
         /** the method's name: a rating means nothing without it */
-        extractant: z.string().max(60).optional(),
-        phosphorus: z.string().max(60).optional(),
-        phosphorusRating: z.string().max(40).optional(),
-        potassium: z.string().max(60).optional(),
-        potassiumRating: z.string().max(40).optional(),
-      })
-      .optional(),
+        extractant: z.optional(text(60)),
+        phosphorus: z.optional(text(60)),
+        phosphorusRating: z.optional(text(40)),
+        potassium: z.optional(text(60)),
+        potassiumRating: z.optional(text(40)),
+      }),
+    ),
   }),
   lookSchema,
   /** the week's plan asked for something on this bed and the gardener laid nothing */
@@ -361,9 +358,9 @@ export const eventSchema = z.discriminatedUnion('kind', [
 /** [date, lowest deg C, highest deg C, rain mm]; null where the day's value is missing. */
 export const weatherRowSchema = z.tuple([
   day,
-  finite.min(-70).max(60).nullable(),
-  finite.min(-70).max(60).nullable(),
-  finite.min(0).max(2000).nullable(),
+  z.nullable(between(-70, 60)),
+  z.nullable(between(-70, 60)),
+  z.nullable(between(0, 2000)),
 ]);
 
 /** What a station may have measured besides; each name carries its unit. */
@@ -377,49 +374,49 @@ export const extraColumns = [
   'radiation MJ/m2',
 ] as const;
 /** A day and one value for each of `columns`; null where it is missing. */
-export const extraRowSchema = z.tuple([day]).rest(finite.nullable());
+export const extraRowSchema = z.tuple([day], z.nullable(z.number()));
 
 /** The gardener's own thermometer: [date, lowest deg C, highest deg C]; outranks the record. */
 export const thermometerRowSchema = z.tuple([
   day,
-  finite.min(-70).max(60).nullable(),
-  finite.min(-70).max(60).nullable(),
+  z.nullable(between(-70, 60)),
+  z.nullable(between(-70, 60)),
 ]);
 
 export const weatherSchema = z.strictObject({
   normals: z.strictObject({
-    place: z.string().max(120),
-    standing: z.string().max(200),
-    minimumCelsius: months(finite.min(-70).max(60)),
-    maximumCelsius: months(finite.min(-70).max(60)),
-    rainMillimetres: months(finite.min(0).max(3000)),
-    wetDays: months(finite.min(0).max(31)),
-    lastSpringFrost: z.string().max(5).nullable(),
-    firstAutumnFrost: z.string().max(5).nullable(),
+    place: text(120),
+    standing: text(200),
+    minimumCelsius: months(between(-70, 60)),
+    maximumCelsius: months(between(-70, 60)),
+    rainMillimetres: months(between(0, 3000)),
+    wetDays: months(between(0, 31)),
+    lastSpringFrost: z.nullable(text(5)),
+    firstAutumnFrost: z.nullable(text(5)),
   }),
   /** name of a record that came with the program and can be gone on with, or null */
-  bundledRecord: z.string().max(80).nullable(),
-  days: z.array(weatherRowSchema).max(40_000),
-  extra: z
-    .strictObject({
-      columns: z.array(z.enum(extraColumns)).min(1).max(extraColumns.length),
-      days: z.array(extraRowSchema).max(40_000),
-    })
-    .optional(),
-  thermometer: z.array(thermometerRowSchema).max(40_000).optional(),
+  bundledRecord: z.nullable(text(80)),
+  days: list(weatherRowSchema, 40_000),
+  extra: z.optional(
+    z.strictObject({
+      columns: list(z.enum(extraColumns), extraColumns.length, 1),
+      days: list(extraRowSchema, 40_000),
+    }),
+  ),
+  thermometer: z.optional(list(thermometerRowSchema, 40_000)),
   /** days by place from the weather service, there only where the gardener agreed; the record outranks them */
-  download: z
-    .strictObject({
+  download: z.optional(
+    z.strictObject({
       /** the place as it was sent, to a tenth of a degree, east of Greenwich */
-      latitudeDegrees: finite.min(-66).max(66),
-      longitudeDegrees: finite.min(-180).max(180),
+      latitudeDegrees: between(-66, 66),
+      longitudeDegrees: between(-180, 180),
       /** null: the gardener wants no more of it */
-      agreedOn: day.nullable(),
+      agreedOn: z.nullable(day),
       /** the computer's day on which the days were asked for last */
       askedOn: day,
-      days: z.array(weatherRowSchema).max(40_000),
-    })
-    .optional(),
+      days: list(weatherRowSchema, 40_000),
+    }),
+  ),
 });
 
 export const gardenSchema = z.strictObject({
@@ -429,36 +426,36 @@ export const gardenSchema = z.strictObject({
     Object.fromEntries(
       Object.entries(fileUnits).map(([key, value]) => [key, z.literal(value)]),
     ) as {
-      [Key in keyof typeof fileUnits]: z.ZodLiteral<(typeof fileUnits)[Key]>;
+      [Key in keyof typeof fileUnits]: z.ZodMiniLiteral<(typeof fileUnits)[Key]>;
     },
   ),
   garden: z.strictObject({
     name,
     /** the invented garden that comes with the program; never mixed with one's own */
     isSample: z.boolean(),
-    latitudeDegrees: finite.min(-66).max(66),
+    latitudeDegrees: between(-66, 66),
     /** height above the sea; sea level where it is not said */
-    elevationMetres: finite.min(-430).max(6000).optional(),
-    place: z.string().max(120),
+    elevationMetres: z.optional(between(-430, 6000)),
+    place: text(120),
     /** a day, or null for the computer's own */
-    today: day.nullable(),
-    seasonStartMonth: finite.int().min(1).max(12),
+    today: z.nullable(day),
+    seasonStartMonth: z.int().check(z.gte(1), z.lte(12)),
     shownUnits: z.enum(['metric', 'us']),
     dogs: z.boolean(),
     ownWell: z.boolean(),
-    note: note.optional(),
+    note: z.optional(note),
   }),
-  lawns: z.array(lawnSchema).max(100),
-  containers: z.array(containerSchema).max(100),
-  materials: z.array(ownMaterialSchema).max(500),
-  crops: z.array(ownCropSchema).max(500).optional(),
-  stock: z.array(stockSchema).max(200),
-  beds: z.array(bedSchema).max(200),
-  retiredBeds: z.array(retiredBedSchema).max(1000).optional(),
-  plantings: z.array(plantingSchema).max(5000),
-  mowings: z.array(mowingSchema).max(5000),
-  applications: z.array(applicationSchema).max(20_000),
-  events: z.array(eventSchema).max(20_000),
+  lawns: list(lawnSchema, 100),
+  containers: list(containerSchema, 100),
+  materials: list(ownMaterialSchema, 500),
+  crops: z.optional(list(ownCropSchema, 500)),
+  stock: list(stockSchema, 200),
+  beds: list(bedSchema, 200),
+  retiredBeds: z.optional(list(retiredBedSchema, 1000)),
+  plantings: list(plantingSchema, 5000),
+  mowings: list(mowingSchema, 5000),
+  applications: list(applicationSchema, 20_000),
+  events: list(eventSchema, 20_000),
   weather: weatherSchema,
 });
 

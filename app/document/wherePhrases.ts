@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 
 const kindNames: Readonly<Record<string, string>> = {
   string: 'a text is wanted',
@@ -25,7 +25,7 @@ export function phraseOf(issue: z.core.$ZodIssue, document: unknown): string {
   const given = typeof found === 'number' ? `, not ${String(found)}` : '';
   switch (issue.code) {
     case 'invalid_type':
-      return issue.input === undefined && /undefined/.test(issue.message)
+      return found === undefined
         ? 'it is missing'
         : (kindNames[issue.expected] ?? 'another sort of value is wanted');
     case 'too_small':
