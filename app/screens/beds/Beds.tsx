@@ -4,6 +4,12 @@ import { SmallSection } from '../../charts/section/Small';
 import { Disclosure } from '../../controls/Disclosure';
 import { Tick } from '../../controls/Tick';
 import { bedSheets } from '../places';
+import { cropName } from '../../document/cropValues';
+import { plantingsOn } from '../../store/selectors';
+import { foundWords } from '../../words/seasonPlaceWords';
+import { useDesk } from '../desk';
+import { matchWords } from '../find/matchWords';
+import { SearchField } from '../tables/SearchField';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
@@ -22,12 +28,28 @@ import { SeveralBeds } from './change/SeveralBeds';
 import { NoBeds } from './NoBeds';
 import { useSections } from './useSections';
 
+/** From more beds than this on they can be looked for by name. */
+const manyBeds = 12;
+
 /** Every bed with both its states in words and shapes. */
 export function Beds() {
   const garden = useGarden();
   const shown = useShown();
   const goToPart = useGoToPart();
   const beds = [...garden.beds].sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9));
+  const today = useToday();
+  const [typed, setTyped] = useDesk('beds looked for', () => '');
+  const matched = matchWords(
+    beds.map((bed) => ({
+      bed,
+      words: bed.name,
+      also: plantingsOn(garden, bed.id, today).map(({ cropId }) => cropName(garden, cropId)),
+    })),
+    // fewer beds than before, and no field to empty: all are listed
+    beds.length > manyBeds ? typed : '',
+  );
+  const found = new Set(matched.things.map(({ bed }) => bed.id));
+  const listed = beds.filter(({ id }) => found.has(id));
   const weaves = useId();
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
   const [sheets, setSheets] = useState<readonly string[] | null>(null);
@@ -75,7 +97,14 @@ export function Beds() {
         <SeveralBeds
           beds={beds.filter(({ id }) => ticked.includes(id))}
           ofAll={beds.length}
-          onAll={() => setTicked(ticked.length === beds.length ? [] : beds.map(({ id }) => id))}
+          isPart={listed.length < beds.length}
+          onAll={() =>
+            setTicked(
+              ticked.length === beds.length
+                ? []
+                : [...new Set([...ticked, ...listed.map(({ id }) => id)])],
+            )
+          }
           onDone={() => setTicked(null)}
           onSheets={() => setSheets(ticked)}
         />
@@ -85,9 +114,17 @@ export function Beds() {
       {beds.length > 0 && <ImaginedLine />}
       {beds.length === 0 && <NoBeds onAdd={() => goToPart('garden-beds')} />}
       <BedsTally />
+      {beds.length > manyBeds && (
+        <SearchField
+          label="Beds with this name or crop"
+          text={typed}
+          onText={setTyped}
+          found={foundWords(listed.length, beds.length)}
+        />
+      )}
       <SectionWeaves prefix={weaves} />
       <ul className="plain-list bed-list">
-        {beds.map((bed) => {
+        {listed.map((bed) => {
           const own = facts.get(bed.id);
           return (
             <li key={bed.id}>

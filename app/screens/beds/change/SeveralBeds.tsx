@@ -12,6 +12,8 @@ type Open = 'lay' | 'plant' | 'water' | 'join' | 'retire';
 export function SeveralBeds(props: {
   readonly beds: readonly Bed[];
   readonly ofAll: number;
+  /** only some of them are listed */
+  readonly isPart: boolean;
   readonly onAll: () => void;
   readonly onDone: () => void;
   readonly onSheets: () => void;
@@ -52,7 +54,11 @@ export function SeveralBeds(props: {
           Their sheets…
         </button>
         <button type="button" className="button-small" onClick={props.onAll}>
-          {beds.length === props.ofAll ? 'Tick none' : 'Tick all'}
+          {beds.length === props.ofAll
+            ? 'Tick none'
+            : props.isPart
+              ? 'Tick those listed'
+              : 'Tick all'}
         </button>
         <button type="button" className="button-small" onClick={props.onDone}>
           Done
