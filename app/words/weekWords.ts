@@ -34,3 +34,7 @@ export const restChoiceWords = {
   forbidden:
     'Not on the heap: what the label forbids on a bed goes into compost too. Leaving it on the lawn is fine.',
 } as const;
+
+/** How an amount of a layer may be said. */
+export const amountHint = (system: 'metric' | 'us', mayBePart: boolean): string =>
+  `Say 1 bag, 5 buckets, ${system === 'us' ? '1/4 in' : '6 mm'}${mayBePart ? ', half, the rest' : ''}`;
