@@ -26,6 +26,33 @@ async function bedOpen(garden: Page) {
   await seasonsAreImagined(garden);
 }
 
+/** Parts of a place that have pictures of their own are left out of the picture of one. */
+const leaveOnly = (garden: Page, part: string): Promise<void> =>
+  garden.evaluate((wanted) => {
+    for (const other of document.querySelectorAll<HTMLElement>('.page > *'))
+      if (!other.matches(wanted) && !other.querySelector(wanted)) other.style.display = 'none';
+  }, part);
+
+async function whatIfFilled(garden: Page) {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
+  const whatIf = garden.getByRole('region', { name: 'What if…' });
+  await whatIf.getByRole('button', { name: 'Try a layer' }).click();
+  await whatIf.getByLabel('How much?').fill('4 buckets');
+  await expect(whatIf.getByRole('table').getByRole('img')).toHaveCount(1, { timeout: 45_000 });
+  // the part alone: what stands above it has pictures of its own
+  await leaveOnly(garden, '.what-if');
+}
+async function waterOpen(garden: Page) {
+  await openSample(garden);
+  const water = garden.getByRole('region', { name: 'Water', exact: true });
+  await expect(water).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
+  await water.getByText('Every bed, what its cover saved').click();
+  await expect(water.getByText('Gate bed')).toBeVisible();
+  await leaveOnly(garden, '[aria-labelledby="water"]');
+}
+
 interface Picture {
   readonly name: string;
   readonly width: number;
@@ -99,6 +126,12 @@ const others: readonly Picture[] = [
   { name: 'first-run-dark', width: 1280, height: 860, dark: true, enter: firstPage },
   { name: 'first-run-320-wide', width: 320, height: 1500, enter: firstPage },
   { name: 'this-week-paper', width: 800, height: 1500, onPaper: true, enter: hungryBedTyped },
+  { name: 'what-if', width: 1280, height: 1300, enter: whatIfFilled },
+  { name: 'what-if-dark', width: 1280, height: 1300, dark: true, enter: whatIfFilled },
+  { name: 'what-if-320-wide', width: 320, height: 1500, enter: whatIfFilled },
+  { name: 'water', width: 1280, height: 1300, enter: waterOpen },
+  { name: 'water-dark', width: 1280, height: 1300, dark: true, enter: waterOpen },
+  { name: 'water-320-wide', width: 320, height: 1500, enter: waterOpen },
   { name: 'beds-dark', width: 1280, height: 1500, dark: true, enter: allBeds },
   { name: 'beds-320-wide', width: 320, height: 1500, enter: allBeds },
   { name: 'beds-paper', width: 800, height: 1500, onPaper: true, enter: allBeds },

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { firstLine, goTo, openSample, seasonsAreImagined } from '../journeys';
+import { firstLine, goTo, openSample, planIsMade, seasonsAreImagined, weekPlan } from '../journeys';
 import { smallTargets, spreadText, unreadableText } from './inPage';
 
 const usual = { width: 1280, height: 860 };
@@ -85,6 +85,34 @@ test('finding by typing', async ({ garden }) => {
   await garden.keyboard.type('zzz');
   await expect(garden.getByText('Nothing is called “zzz”')).toBeVisible();
   await look(garden, 'find, nothing found');
+});
+
+test('amounts set by hand, what if, and water, all filled', async ({ garden }) => {
+  await openSample(garden);
+  const plan = weekPlan(garden);
+  await plan.getByRole('button', { name: 'Exactly this: Far bed' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Exactly this on Far bed' });
+  await dialog.getByLabel('Clippings of Back lawn').fill('500 bags');
+  await dialog.getByLabel('Compost').fill('1 bucket');
+  await dialog.getByRole('button', { name: 'Keep to this' }).click();
+  await look(garden, 'more than there is, set by hand');
+  await dialog.getByLabel('Clippings of Back lawn').fill('3 buckets');
+  await dialog.getByRole('button', { name: 'Keep to this' }).click();
+  await expect(dialog).toHaveCount(0);
+  await planIsMade(garden);
+  await plan.getByRole('button', { name: /^3 buckets: why/ }).click();
+  const water = garden.getByRole('region', { name: 'Water', exact: true });
+  await expect(water).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
+  await water.getByText('Every bed, what its cover saved').click();
+  await look(garden, 'a plan with amounts set by hand, a why open; water bed by bed');
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
+  const whatIf = garden.getByRole('region', { name: 'What if…' });
+  await whatIf.getByRole('button', { name: 'Try a layer' }).click();
+  await whatIf.getByLabel('How much?').fill('4 buckets');
+  await expect(whatIf.getByRole('table').getByRole('img')).toHaveCount(1, { timeout: 45_000 });
+  await whatIf.getByRole('button', { name: /Most nitrate in the soil, as it is: why/ }).click();
+  await look(garden, 'what if, with odds, a why open');
 });
 
 test('this week', async ({ garden }) => {
