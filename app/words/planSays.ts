@@ -2,6 +2,11 @@ import type { PlanAmount } from '../core/plan/answer';
 import { countOf, estimateWithUnit } from './figures';
 import { planAmountWords, type PlanNames } from './planWords';
 
+const weekNumbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six'] as const;
+
+const weeksWord = (weeks: number): string =>
+  `${weekNumbers[weeks] ?? String(weeks)} ${weeks === 1 ? 'week' : 'weeks'}`;
+
 /** Why some of the leaves on hand are not laid. */
 export const keptLeavesWords = (
   {
@@ -15,7 +20,7 @@ export const keptLeavesWords = (
 ): string =>
   `${store}: ${planAmountWords(was, names)} there, ${planAmountWords(laid, names)} laid today. ` +
   `${estimateWithUnit(kept.litres, names.units.volume)} are kept back. ` +
-  `That goes on the heap with the grass of ${weeks} weeks, which is wet and rich and stinks alone.`;
+  `That goes on the heap with the grass of ${weeksWord(weeks)}, which is wet and rich and stinks alone.`;
 
 export interface LeavesForJune {
   /** "June 2014" */

@@ -76,7 +76,6 @@ export const planWhyTexts = {
     'So much that the grass of these weeks, so far as it goes on the heap, comes to what a heap wants; at most a part of what is there.',
   heapShare: 'Of what is mown goes on the heap',
   keptMost: 'Of the leaves kept at most',
-  weeks: 'Weeks whose grass is meant',
-  weeksFormula: 'This week’s included.',
+  weeks: 'Weeks whose grass is meant, this one included',
   grass: 'Grass of that month',
 } as const;

@@ -271,13 +271,16 @@ export function restActWords(told: RestTold, names: PlanNames): string {
 
 /** What one press writes down besides the layers: where the rest of each mowing goes. */
 export const restsWords = (rests: readonly RestTold[], names: PlanNames): string => {
+  const heapOf = ({ choice: { place } }: RestTold): string | null =>
+    place.to === 'heap' ? place.stockId : null;
   const homes = rests.map((told) => {
-    const { place } = told.choice;
-    return place.to === 'heap' && place.stockId !== null
-      ? `on ${names.stock(place.stockId)}${withLeaves(told, names)}`
-      : place.to === 'lawn'
-        ? 'on the lawn'
-        : 'dried and kept';
+    const heap = heapOf(told);
+    if (heap === null) return told.choice.place.to === 'lawn' ? 'on the lawn' : 'dried and kept';
+    // several mowings on one heap: their leaves are told together
+    const together = rests.filter((other) => heapOf(other) === heap);
+    const leavesLitres = together.reduce((sum, one) => sum + one.leavesLitres, 0);
+    const withStore = together.find((one) => one.leavesLitres > 0) ?? told;
+    return `on ${names.stock(heap)}${withLeaves({ ...withStore, leavesLitres }, names)}`;
   });
   return homes.length === 0 ? '' : `the rest ${listed([...new Set(homes)])}`;
 };

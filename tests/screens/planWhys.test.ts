@@ -113,7 +113,6 @@ const sentences = (): readonly Sentence[] => [
               whys.amountFigure(was, planSays.whyThere, names),
               whys.amountFigure(laid, planSays.whyLaid, names),
               whys.keptFigure(kept, names),
-              whys.weeksFigure(3),
             ],
           ],
           [leavesForJuneWords(june, names), whys.juneFigures(june, names)],

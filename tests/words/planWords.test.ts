@@ -210,6 +210,16 @@ describe('every sentence', () => {
 });
 
 describe('what it says', () => {
+  test('of several mowings on one heap, their leaves together', () => {
+    const heap = told[1]!;
+    expect(restsWords([heap, { ...heap, leavesLitres: 61 }], names())).toBe(
+      'the rest on Heap with 140 L of Heap',
+    );
+    expect(restsWords([{ ...heap, leavesLitres: 0 }, told[0]!], names())).toBe(
+      'the rest on Heap and on the lawn',
+    );
+  });
+
   test('odds of a line as marks that can be counted and the same in words', () => {
     expect(planOddsMarks({ better: 82, of: 100 })).toEqual({ better: 8, marks: 10 });
     expect(planOddsWords({ better: 82, of: 100 })).toBe(

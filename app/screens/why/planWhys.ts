@@ -337,22 +337,14 @@ export const keptFigure = (kept: PlanAmount, { units }: PlanNames): FigureInText
   figure(estimateWithUnit(kept.litres, units.volume), {
     of: texts.kept,
     formula: texts.keptFormula,
-    inputs: [],
+    inputs: [[texts.weeks, String(planningRows.keptWeeks.typical)]],
     range: null,
     sources: [
       rowSource(texts.heap, planningRows.heapCarbonToNitrogen),
       rowSource(texts.heapShare, planningRows.heapShare),
       rowSource(texts.keptMost, planningRows.keptMost),
+      rowSource(texts.weeks, planningRows.keptWeeks),
     ],
-  });
-
-export const weeksFigure = (weeks: number): FigureInText =>
-  figure(String(weeks), {
-    of: texts.weeks,
-    formula: texts.weeksFormula,
-    inputs: [],
-    range: null,
-    sources: [rowSource(texts.weeks, planningRows.keptWeeks)],
   });
 
 /** Leaves that next early summer's grass would want. */

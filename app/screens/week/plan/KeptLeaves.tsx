@@ -10,7 +10,7 @@ import { monthWord } from '../../../words/chartFormat';
 import { keptLeavesWords, leavesForJuneWords, planSays } from '../../../words/planSays';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
-import { amountFigure, juneFigures, keptFigure, weeksFigure } from '../../why/planWhys';
+import { amountFigure, juneFigures, keptFigure } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** Leaves that are on hand and not laid: for the heap of these weeks, and for next June's grass. */
@@ -56,7 +56,6 @@ function Kept({ source }: { readonly source: SourceAccount }) {
           amountFigure(was, planSays.whyThere, names),
           amountFigure(laid, planSays.whyLaid, names),
           keptFigure(kept, names),
-          weeksFigure(weeks),
         ]}
       />
       {june && (

@@ -16,6 +16,7 @@ import { planSays } from '../../../words/planSays';
 import { useShown } from '../../shown';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
+import { CautionList } from '../../CautionList';
 import { MowingShares } from '../MowingShares';
 import { hasRest, homesInOrder, leavesLitres, waysOfRest, type PlannedRest } from './planRests';
 import { amountFigure, restFigures } from '../../why/planWhys';
@@ -85,6 +86,7 @@ function CutAndWaiting(props: {
           amountFigure(rest, planSays.whyRest, names),
         ]}
       />
+      {source.heldBack && <CautionList cautions={[source.heldBack]} />}
       {mowing && isPartLaid && <MowingShares mowing={mowing} />}
       {hasRest(source) && best && (
         <>
