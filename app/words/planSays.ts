@@ -58,6 +58,7 @@ export const leavesForJuneWords = (june: LeavesForJune, names: PlanNames): strin
 /** What the plan's own part of the page says besides its lines. */
 export const planSays = {
   nothing: 'Nothing. No bed gains by what is on hand; where it goes instead stands below.',
+  addBed: 'Add a bed',
   noMoreWalks:
     'Nothing more today: that is enough walking for a day. Other beds would gain; they stand below.',
   behind: 'This plan is of before your last change.',

@@ -388,7 +388,7 @@ export function mendWords(move: MendMove, names: PlanNames): string {
 export function planTroubleWords(trouble: PlanTrouble, names: PlanNames): string {
   switch (trouble.kind) {
     case 'no beds':
-      return 'There is no bed yet to plan for: add one in the Garden place.';
+      return 'There is no bed yet to plan for.';
     case 'nothing to lay':
       return 'Nothing is cut, nothing is kept and nothing should grow: there is nothing to share out.';
     case 'pinned too much':

@@ -36,6 +36,7 @@ export function PlanSection(props: {
   const plan = useMowings((state) => state.plan);
   const wantPlan = useMowings((state) => state.wantPlan);
   const leavePlan = useMowings((state) => state.leavePlan);
+  const goTo = useMowings((state) => state.goTo);
   const stopPlan = useMowings((state) => state.stopPlan);
   const resumePlan = useMowings((state) => state.resumePlan);
   const names = usePlanNames();
@@ -128,7 +129,20 @@ export function PlanSection(props: {
           {planSays.failed}
         </p>
       )}
-      {trouble && <p>{planTroubleWords(trouble, names)}</p>}
+      {trouble && (
+        <p>
+          {planTroubleWords(trouble, names)}{' '}
+          {trouble.kind === 'no beds' && (
+            <button
+              type="button"
+              className="button-small not-printed"
+              onClick={() => goTo('garden')}
+            >
+              {planSays.addBed}
+            </button>
+          )}
+        </p>
+      )}
       <SetByHand onFree={acts.wasDone} />
       {answer && <Plan answer={answer} acts={acts} isBehind={plan.isBehind} />}
     </section>
