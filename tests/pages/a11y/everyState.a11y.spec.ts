@@ -100,7 +100,10 @@ test('amounts set by hand, what if, and water, all filled', async ({ garden }) =
   await dialog.getByRole('button', { name: 'Keep to this' }).click();
   await expect(dialog).toHaveCount(0);
   await planIsMade(garden);
-  await plan.getByRole('button', { name: /^3 buckets: why/ }).click();
+  await plan
+    .getByRole('button', { name: /^3 buckets: why/ })
+    .first()
+    .click();
   const water = garden.getByRole('region', { name: 'Water', exact: true });
   await expect(water).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
   await water.getByText('Every bed, what its cover saved').click();
