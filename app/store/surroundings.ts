@@ -32,7 +32,7 @@ export const quickDraws = 100;
 export const wholeDraws = 1_000;
 export const wholeDrawsPauseMilliseconds = 1_500;
 /** Imagined beds that come in so short a time are shown together. */
-export const progressPauseMilliseconds = 120;
+export const progressPauseMilliseconds = 250;
 /** How often the host is asked whether the day has turned. */
 export const todayEveryMilliseconds = 5 * 60_000;
 /** Pause after a change before the week's plan is made anew: it is the slowest of all. */

@@ -72,7 +72,9 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
     [answered, results, draws, weeks],
   );
   // The states of an edit do not wait for the drawings, which follow in pieces that give way to keys.
-  const drawn = useDeferredValue(now);
+  const later = useDeferredValue(now);
+  // the first are drawn with the page
+  const drawn = later.results ? later : now;
   const { garden: drawnGarden, results: drawnResults, weeks: drawnWeeks } = drawn;
   const made = useMemo(() => {
     if (!drawnResults) return null;

@@ -1,4 +1,4 @@
-import { type ReactNode, useDeferredValue, useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
 import { Disclosure } from '../../controls/Disclosure';
@@ -54,8 +54,7 @@ export function Beds() {
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
   const [sheets, setSheets] = useState<readonly string[] | null>(null);
   const [copies, setCopies] = useState(false);
-  // the states of an edit do not wait for the drawings, of which one deep cover changes all
-  const { facts, shared } = useDeferredValue(useSections());
+  const { facts, shared } = useSections();
   if (sheets) return <bedSheets.Part bedIds={sheets} onBack={() => setSheets(null)} />;
   return (
     <div className="page">

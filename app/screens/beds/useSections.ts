@@ -1,29 +1,30 @@
-import { useMemo } from 'react';
-import type { UnitSet } from '../../amounts/unitSystem';
+import { useMemo, useState } from 'react';
 import { sectionFacts, type SectionFacts } from '../../charts/section/facts';
 import { smallShared } from '../../charts/section/Small';
 import type { SectionScale } from '../../charts/section/scale';
 import type { Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
-import { useShown } from '../shown';
 import { useMowings } from '../store';
 import { useAnsweredGarden } from '../useAnsweredGarden';
 import { sectionData } from './sectionData';
 
 interface Kept {
   readonly garden: Garden;
-  readonly units: UnitSet;
   readonly facts: SectionFacts;
 }
 
-/** A bed whose results and garden have not changed keeps its facts, so that it is not drawn again. */
-const kept = new WeakMap<BedResults, Kept>();
+/**
+ * A bed whose season and garden have not changed keeps its facts, so that it is not drawn again: its
+ * imagined seasons change nothing that small sections show.
+ */
+const kept = new WeakMap<BedResults['season'], Kept>();
 
-function factsOf(garden: Garden, results: BedResults, units: UnitSet): SectionFacts {
-  const before = kept.get(results);
-  if (before?.garden === garden && before.units === units) return before.facts;
-  const facts = sectionFacts(sectionData({ garden, results, day: results.season.today, units }));
-  kept.set(results, { garden, units, facts });
+function factsOf(garden: Garden, results: BedResults): SectionFacts {
+  const before = kept.get(results.season);
+  if (before?.garden === garden) return before.facts;
+  const day = results.season.today;
+  const facts = sectionFacts(sectionData({ garden, results, day, units: null }));
+  kept.set(results.season, { garden, facts });
   return facts;
 }
 
@@ -32,15 +33,20 @@ export interface Sections {
   readonly shared: Pick<SectionScale, 'coverPerMillimetre' | 'gramsPerDot'>;
 }
 
-/** The sections of all beds that are reckoned, by bed, and what they share. */
+const areSame = (one: Sections['facts'], other: Sections['facts']): boolean =>
+  one.size === other.size && [...one].every(([id, facts]) => other.get(id) === facts);
+
+/** The sections of all beds that are reckoned, by bed, without marks, and what they share. */
 export function useSections(): Sections {
-  const { units } = useShown();
   const bedResults = useMowings((state) => state.bedResults);
   const garden = useAnsweredGarden(bedResults);
-  return useMemo(() => {
-    const facts = new Map(
-      Object.entries(bedResults).map(([id, results]) => [id, factsOf(garden, results, units)]),
-    );
-    return { facts, shared: smallShared([...facts.values()]) };
-  }, [garden, units, bedResults]);
+  const facts = useMemo(
+    () =>
+      new Map(Object.entries(bedResults).map(([id, results]) => [id, factsOf(garden, results)])),
+    [garden, bedResults],
+  );
+  const [held, hold] = useState({ facts });
+  const now = areSame(held.facts, facts) ? held.facts : facts;
+  if (now !== held.facts) hold({ facts: now });
+  return useMemo(() => ({ facts: now, shared: smallShared([...now.values()]) }), [now]);
 }
