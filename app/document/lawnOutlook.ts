@@ -4,6 +4,7 @@ import { joinedSpread, likelyAround, logSpreadOfRow } from '../core/lawn/calibra
 import { likelyLot, type LikelyRange } from '../core/lawn/clippings';
 import { clippingsMinerals, lawnMaterials, leavingClippings } from '../tables/lawns';
 import { fullness } from '../tables/certainty';
+import { unloggedGrowth, usualMowingDays } from '../tables/lawnGrowthWater';
 import type { Row } from '../tables/shapes';
 import { lawnKindOn, lawnWaterShare } from './lawnKind';
 import { lawnRounds, type LawnRound, type Weighed } from './lawnRounds';
@@ -43,9 +44,11 @@ export interface LawnOutlook {
   readonly lawnId: string;
   /** the day asked about */
   readonly day: DayNumber;
-  /** last mowing before it, or the day before the season began */
+  /** last mowing before it, or the day before the season began; see `isSinceSupposed` */
   readonly since: DayNumber;
   readonly wasMown: boolean;
+  /** more has grown since than any lawn is left to: `since` is then a usual week before `day` */
+  readonly isSinceSupposed: boolean;
   /** what the clippings of that day count as: lean after drought */
   readonly kind: LawnKind;
   /** share of its wanted water the lawn got over the two weeks before, where it is known */
@@ -179,15 +182,23 @@ export function lawnOutlook(
   const season = lawnSeason(garden, lawn.grass, first, last, today, typicalSeed, record);
   const rounds = lawnRounds(garden, lawnId, first, Math.min(day, today));
   const lastRound = rounds.at(-1);
-  const since = lastRound
+  const logged = lastRound
     ? Math.max(...lastRound.mowings.map(({ date }) => dayOf(date)))
     : first - 1;
+  // nobody lets a lawn stand for months: where no mowing is written down it was mown all the same
+  const isSinceSupposed = growthBetween(season, logged + 1, day) > unloggedGrowth.typical;
+  const since = isSinceSupposed ? Math.max(logged, day - usualMowingDays.typical) : logged;
 
   const known = calibrationOf(garden, lawn, season, rounds, day);
   const ratio = Math.exp(known.logRatio);
   const growth = growthAhead(garden, lawn, season, record, since + 1, day, today);
   const expected = expectedKilograms(garden, lawn, day, growth.median) * ratio;
-  const spread = joinedSpread(known.spread, mowingScatter, growth.spread);
+  const spread = joinedSpread(
+    known.spread,
+    mowingScatter,
+    growth.spread,
+    isSinceSupposed ? logSpreadOfRow(usualMowingDays) : 0,
+  );
 
   const kind = lawnKindOn(garden, lawn, Math.min(day, today + 1));
   const material = clippingsKind(garden, kind);
@@ -209,13 +220,14 @@ export function lawnOutlook(
   const dry = sumOf(rounds, 'taken');
   const nitrogen = sumOf(rounds, 'nitrogenTaken');
   const gramsPerDry = 1000 * material.nitrogen;
-  const soFar = expectedKilograms(garden, lawn, day, growthBetween(season, first, since)) * ratio;
+  const soFar = expectedKilograms(garden, lawn, day, growthBetween(season, first, logged)) * ratio;
   const collectedShare = soFar > 0 ? Math.min(1, dry.median / soFar) : 0;
   return {
     lawnId,
     day,
     since,
     wasMown: lastRound !== undefined,
+    isSinceSupposed,
     kind,
     waterShare: lawnWaterShare(garden, lawn.grass, Math.min(day, today + 1)),
     dryKilograms,

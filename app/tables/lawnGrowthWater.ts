@@ -113,3 +113,29 @@ export const droughtLine: Row = row(
 );
 /** Days before a mowing that the line looks at. */
 export const droughtDays = 14;
+
+/**
+ * Growth since the last mowing that was written down, in days of fastest growth, past which the lawn
+ * must have been mown meanwhile and nobody wrote it down: four weeks of June.
+ */
+export const unloggedGrowth: Row = row(
+  21,
+  28,
+  42,
+  'days of fastest growth',
+  'Assumed',
+  'three to six weeks of the fastest growth: grass left so long is a meadow no mower takes',
+  'assumed',
+  { drawnPer: 'garden' },
+);
+/** Days since such a lawn was mown: as people mow in the months of growth. */
+export const usualMowingDays: Row = row(
+  5,
+  7,
+  14,
+  'days',
+  'Assumed',
+  'common practice: about once a week while the grass grows',
+  'assumed',
+  { drawnPer: 'mowing' },
+);

@@ -24,7 +24,7 @@ function countRange(count: ShownRange, { name, plural }: ContainerWords): string
  * @param day as a person says it, "Saturday 22 June"
  */
 export function lawnReadySentence(
-  outlook: Pick<LawnOutlook, 'containers' | 'freshKilograms'>,
+  outlook: Pick<LawnOutlook, 'containers' | 'freshKilograms' | 'isSinceSupposed'>,
   lawn: string,
   day: string,
   container: ContainerWords | null,
@@ -34,7 +34,10 @@ export function lawnReadySentence(
     outlook.containers && container
       ? countRange(outlook.containers.count, container)
       : withRange(outlook.freshKilograms, mass);
-  return `${lawn} should give ${amount} on ${day}, if it is mown as short as usual.`;
+  const supposed = outlook.isSinceSupposed
+    ? ' No mowing of the last weeks is written down: reckoned as if it was mown a week before.'
+    : '';
+  return `${lawn} should give ${amount} on ${day}, if it is mown as short as usual.${supposed}`;
 }
 
 /** How a lawn compares with its kind, and what that was learnt from. */
@@ -64,10 +67,12 @@ export const lawnTakenSentence = (
   `Carried off the lawn: nitrogen ${withRange(nitrogen, perArea)}, phosphorus about ${estimateWithUnit(phosphorus.typical, perArea)}, potassium about ${estimateWithUnit(potassium.typical, perArea)}.`;
 
 /** What carrying clippings off costs a lawn, when most of it is carried off. */
-export function lawnCostSentence({ cost }: LawnOutlook): string {
+export function lawnCostSentence({ cost, wasMown }: LawnOutlook): string {
   const { collectedShare, yieldLost, feedSavedAtFirst, feedSavedInTheLongRun } = cost;
   const percent = (share: number): string => twoFigures(share * 100);
   const feed = `Left lying, clippings save a lawn about ${percent(feedSavedAtFirst)} % of its feed at first and ${percent(feedSavedInTheLongRun.typical)} % in the long run.`;
+  if (!wasMown)
+    return `No mowing of this season is written down, nor what was carried off. ${feed}`;
   if (collectedShare < 0.05) return `Nearly all of it was left lying. ${feed}`;
   return `About ${percent(collectedShare)} % of what grew was carried off. Going on so, the lawn loses about ${percent(yieldLost.typical)} % of its growth over the years (${percent(yieldLost.low)} to ${percent(yieldLost.high)} %), unless it is fed. ${feed}`;
 }

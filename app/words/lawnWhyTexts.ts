@@ -25,6 +25,8 @@ export const lawnWhyTexts = {
   collected: 'Carried off of what grew',
   collectedFormula: 'Mowings collected ÷ what grew by the sums.',
   books: 'From the mowings you wrote down.',
+  unlogged: 'Growth past which it was mown and not logged',
+  since: 'Days since it was mown, where nobody logged it',
   saved: 'Of a lawn’s feed, saved by clippings left lying',
   savedFormula: 'As advised for lawns whose clippings stay.',
 } as const;

@@ -47,6 +47,40 @@ const weight = (date: string, kilograms: number, more: Partial<Mowing> = {}): Mo
 const look = (garden: Garden, day = '2013-06-22', known = '2013-06-15'): LawnOutlook =>
   lawnOutlook(garden, garden.lawns[0]!.id, dayOf(day), dayOf(known));
 
+// common practice: people mow about once a week while the grass grows; a garden that is new in
+// November did not let its lawn stand since New Year
+describe('a lawn whose mowings nobody wrote down', () => {
+  test('in the middle of the season counts as mown a week before, and says so', () => {
+    const outlook = look(plain(), '2013-11-25', '2013-11-25');
+    expect(outlook).toMatchObject({ isSinceSupposed: true, wasMown: false });
+    expect(outlook.since).toBe(dayOf('2013-11-18'));
+    const june = look(plain(), '2013-06-22', '2013-06-22');
+    expect(june.dryKilograms.typical).toBeLessThan(100 * 0.03);
+    // a mowing of the same week before gives the same middle, and is known better
+    const logged = look(plain({}, [weight('2013-06-15', 10)]), '2013-06-22', '2013-06-22');
+    expect(june.dryKilograms.typical).toBeCloseTo(logged.dryKilograms.typical, 9);
+    expect(logged.isSinceSupposed).toBe(false);
+    expect(width(june.dryKilograms)).toBeGreaterThan(width(logged.dryKilograms));
+  });
+
+  test('in spring is what grew since winter', () => {
+    const outlook = look(plain(), '2013-04-06', '2013-04-06');
+    expect(outlook).toMatchObject({ isSinceSupposed: false, since: dayOf('2012-12-31') });
+  });
+
+  test('three weeks away are believed, a summer without a mower is not', () => {
+    const garden = plain({}, [weight('2013-05-25', 10)]);
+    expect(look(garden, '2013-06-15', '2013-06-15')).toMatchObject({
+      isSinceSupposed: false,
+      since: dayOf('2013-05-25'),
+    });
+    expect(look(garden, '2013-09-21', '2013-09-21')).toMatchObject({
+      isSinceSupposed: true,
+      since: dayOf('2013-09-14'),
+    });
+  });
+});
+
 describe('what a lawn is expected to give', () => {
   // `lawn` 1: Friell (University of Minnesota) prints 1-3 g/m2 a day, 7-21 a week, for usual care
   test('an ordinary week of the growing half-year lies in what was measured', () => {

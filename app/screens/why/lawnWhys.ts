@@ -2,7 +2,12 @@ import type { LawnOutlook } from '../../document/lawnOutlook';
 import type { Lawn } from '../../document/schema';
 import type { ShownUnit } from '../../core/shownUnit';
 import { growthCurves } from '../../tables/lawnGrowth';
-import { droughtLine, oneMowingScatter } from '../../tables/lawnGrowthWater';
+import {
+  droughtLine,
+  oneMowingScatter,
+  unloggedGrowth,
+  usualMowingDays,
+} from '../../tables/lawnGrowthWater';
 import { clippingsMinerals, leavingClippings, yearlyYieldOf } from '../../tables/lawns';
 import { lawnWhyTexts as texts } from '../../words/lawnWhyTexts';
 import { countOf, estimateWithUnit, twoFigures } from '../../words/figures';
@@ -20,7 +25,7 @@ const growthSources = ({ grass, kind }: Grass): readonly string[] => [
 
 /** What should stand there to be mown, and between what. */
 export function readyFigures(
-  { containers, freshKilograms, ratio, learntFrom }: LawnOutlook,
+  { containers, freshKilograms, ratio, learntFrom, isSinceSupposed }: LawnOutlook,
   lawn: Grass,
   container: { readonly name: string; readonly plural: string } | null,
   mass: ShownUnit,
@@ -39,7 +44,12 @@ export function readyFigures(
       [texts.mowings, String(learntFrom)],
     ],
     range: `${said('low')} to ${said('high')}, ${rangeOdds}`,
-    sources: growthSources(lawn),
+    sources: [
+      ...growthSources(lawn),
+      ...(isSinceSupposed
+        ? [rowSource(texts.unlogged, unloggedGrowth), rowSource(texts.since, usualMowingDays)]
+        : []),
+    ],
   };
   const between =
     count && container
