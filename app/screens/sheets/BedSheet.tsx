@@ -108,7 +108,7 @@ function LogPart(props: { readonly title: string; readonly log: SheetLog; readon
   const shown = useShown();
   const { lines, more } = props.log;
   return (
-    <section aria-label={props.title}>
+    <div>
       <h3>{props.title}</h3>
       {lines.length === 0 && <p>{props.none}</p>}
       {more > 0 && (
@@ -123,7 +123,7 @@ function LogPart(props: { readonly title: string; readonly log: SheetLog; readon
           </li>
         ))}
       </ul>
-    </section>
+    </div>
   );
 }
 
