@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Scroller } from '../../charts/Scroller';
 import type { Band } from '../../core/season/draws/bands';
 import { textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
@@ -217,33 +218,35 @@ function SheetTable({
     ],
   ];
   return (
-    <table className="ledger-table bed-sheet-table">
-      <caption>Nitrogen, {units.nitrogen.long}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Line</th>
-          <th scope="col">{whole ? 'so far' : 'that season'}</th>
-          <th scope="col">{whole ? 'as it should end' : 'at its end'}</th>
-          <th scope="col">in 8 imagined seasons of 10</th>
-        </tr>
-      </thead>
-      {groups.map(([heading, rows]) => (
-        <tbody key={heading}>
-          <tr className="ledger-heading">
-            <th scope="rowgroup" colSpan={4}>
-              {heading}
-            </th>
+    <Scroller label="Account of the season" className="table-scroll">
+      <table className="ledger-table bed-sheet-table">
+        <caption>Nitrogen, {units.nitrogen.long}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Line</th>
+            <th scope="col">{whole ? 'so far' : 'that season'}</th>
+            <th scope="col">{whole ? 'as it should end' : 'at its end'}</th>
+            <th scope="col">in 8 imagined seasons of 10</th>
           </tr>
-          {rows.map((row) => (
-            <tr key={row.key}>
-              <th scope="row">{row.words}</th>
-              <td>{figure(row.soFar)}</td>
-              <td>{figure(row.whole)}</td>
-              <td>{range(row.range)}</td>
+        </thead>
+        {groups.map(([heading, rows]) => (
+          <tbody key={heading}>
+            <tr className="ledger-heading">
+              <th scope="rowgroup" colSpan={4}>
+                {heading}
+              </th>
             </tr>
-          ))}
-        </tbody>
-      ))}
-    </table>
+            {rows.map((row) => (
+              <tr key={row.key}>
+                <th scope="row">{row.words}</th>
+                <td>{figure(row.soFar)}</td>
+                <td>{figure(row.whole)}</td>
+                <td>{range(row.range)}</td>
+              </tr>
+            ))}
+          </tbody>
+        ))}
+      </table>
+    </Scroller>
   );
 }

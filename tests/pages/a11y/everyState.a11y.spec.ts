@@ -5,7 +5,15 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { firstLine, goTo, openSample, planIsMade, seasonsAreImagined, weekPlan } from '../journeys';
+import {
+  firstLine,
+  goTo,
+  openReckoned,
+  openSample,
+  planIsMade,
+  seasonsAreImagined,
+  weekPlan,
+} from '../journeys';
 import { smallTargets, spreadText, unreadableText } from './inPage';
 
 const usual = { width: 1280, height: 860 };
@@ -203,6 +211,35 @@ test('beds', async ({ garden }) => {
   await look(garden, 'a bed with its tables');
   await garden.getByRole('button', { name: 'Stop imagining' }).click();
   await look(garden, 'a bed, imagining stopped');
+});
+
+test('beds chosen, changed and on paper', async ({ garden }) => {
+  await openReckoned(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Stop imagining' }).click();
+  await garden.getByRole('button', { name: 'Choose several…' }).click();
+  await garden.getByRole('checkbox', { name: 'Tick Gate bed' }).check();
+  await garden.getByRole('checkbox', { name: 'Tick Kitchen bed' }).check();
+  await look(garden, 'several beds chosen');
+  for (const act of ['Lay on them…', 'Water…', 'Join into one…', 'Put away…', 'Copy a season…']) {
+    await garden.getByRole('button', { name: act }).click();
+    await look(garden, `several beds, ${act}`);
+    await garden.keyboard.press('Escape');
+  }
+  await garden.getByRole('button', { name: 'Their sheets…' }).click();
+  await expect(garden.locator('.bed-sheet')).toHaveCount(2);
+  await look(garden, 'sheets of two beds');
+  await garden.getByRole('button', { name: 'Back' }).click();
+  await garden.getByRole('button', { name: 'South wall', exact: true }).click();
+  await garden.getByRole('button', { name: 'Another size…' }).click();
+  await garden.getByRole('button', { name: 'Change its size' }).click();
+  await look(garden, 'another size, none given');
+  await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'Split in two…' }).click();
+  await look(garden, 'a bed about to be split');
+  await garden.getByRole('button', { name: 'Split it' }).click();
+  await garden.getByRole('button', { name: 'South wall as it was' }).click();
+  await look(garden, 'a bed that was split');
 });
 
 test('dialogs of a bed', async ({ garden }) => {
