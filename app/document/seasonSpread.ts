@@ -140,6 +140,17 @@ function fixingSpread(garden: Garden, planting: Planting): FixingSpread | null {
   };
 }
 
+/** Organic matter as it was measured last [% of dry soil]; null where nobody did. */
+function measuredMatter(garden: Garden, bed: Bed): number | null {
+  let [latest, percent] = ['', bed.organicMatterPercent];
+  for (const event of garden.events) {
+    if (event.kind !== 'soil test' || event.bedId !== bed.id) continue;
+    if (event.organicMatterPercent === null || event.date < latest) continue;
+    [latest, percent] = [event.date, event.organicMatterPercent];
+  }
+  return percent;
+}
+
 /**
  * What of a bed's season is uncertain, from the rows themselves: coefficients drawn once per
  * garden, the mass of each lot, the nitrogen of each material, each crop's need, what each legume
@@ -178,21 +189,18 @@ export function seasonSpread(
     const own = fixingSpread(garden, planting);
     return own ? [[planting.id, own]] : [];
   });
-  const tested =
-    garden.events.some(
-      (event) =>
-        event.kind === 'soil test' && event.bedId === bedId && event.organicMatterPercent !== null,
-    ) || bed.organicMatterPercent !== null;
-  const matter = organicMatterRow(tested ? 3 : null, bed.mulchYears);
+  const measured = measuredMatter(garden, bed);
+  const matter = organicMatterRow(measured, bed.mulchYears);
   return {
     coefficients,
     layers: Object.fromEntries(layers),
     needs: Object.fromEntries(needs),
     fixing: Object.fromEntries(fixing),
     organicMatter: {
-      name: tested
-        ? `organic matter of ${groundOf(garden, bed)}`
-        : `organic matter ${bed.mulchYears ?? 'unknown'}`,
+      name:
+        measured !== null
+          ? `organic matter of ${groundOf(garden, bed)}`
+          : `organic matter ${bed.mulchYears ?? 'unknown'}`,
       shape: 'amount',
       ...factorOf(matter),
     },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../app/core/days';
 import { nitrateFromTest } from '../../app/core/soil/nitrateTest';
 import { gramsPerM2FromMgPerKg } from '../../app/core/units';
+import { seasonSpread } from '../../app/document/seasonSpread';
 import { bedSeason, bulkDensityOf, soilOf } from '../../app/document/seasonInput';
 import { parseGarden } from '../../app/document/parse';
 import { serializeGarden } from '../../app/document/serialize';
@@ -93,5 +94,35 @@ describe('a bed on a slope', () => {
     const garden = exampleGarden();
     (garden.beds[0] as Bed).slope = 'gentle';
     expect(parseGarden(serializeGarden(garden))).toEqual({ ok: true, value: garden });
+  });
+});
+
+describe('how sure a measured organic matter is', () => {
+  const rangeOf = (organicMatterPercent: number | null, bed: Partial<Bed> = {}) => {
+    const { garden } = tested({ organicMatterPercent });
+    const beds = garden.beds.map((one) => (one.id === 'bed-1' ? { ...one, ...bed } : one)) as Bed[];
+    return seasonSpread({ ...garden, beds }, 'bed-1').organicMatter!;
+  };
+
+  // model 5: over 8 % (bought-in mixes, outside the equations of Saxton and Rawls 2006) the range widens
+  test('a tenth either way, and three tenths over 8 %', () => {
+    expect(rangeOf(5)).toMatchObject({ low: 0.9, typical: 1, high: 1.1 });
+    expect(rangeOf(8)).toMatchObject({ low: 0.9, typical: 1, high: 1.1 });
+    for (const rich of [8.5, 20]) {
+      const { low, high } = rangeOf(rich);
+      expect(low).toBeCloseTo(0.7, 12);
+      expect(high).toBeCloseTo(1.3, 12);
+    }
+    expect(rangeOf(null, { organicMatterPercent: 15 }).high).toBeCloseTo(1.3, 12);
+  });
+
+  test('the latest test decides, and without any the years of compost and mulch', () => {
+    const { garden } = tested(
+      { date: '2021-03-20', organicMatterPercent: 4 },
+      { date: '2019-03-20', organicMatterPercent: 12 },
+    );
+    expect(seasonSpread(garden, 'bed-1').organicMatter!.high).toBeCloseTo(1.1, 12);
+    const untested = rangeOf(null, { organicMatterPercent: null, mulchYears: 'many' });
+    expect(untested).toMatchObject({ name: 'organic matter many', low: 3.5 / 6, high: 2 });
   });
 });
