@@ -4,6 +4,7 @@ import { seeded } from '../core/random';
 import { success, type Result } from '../core/result';
 import { massOf } from './layerMass';
 import { materialById, type MaterialValues } from './materialValues';
+import { rowOrMeasured } from './measuredRow';
 import type { Amount, Garden, Wetness } from './schema';
 
 /** A part of a mixture as a gardener says it; `amount` null where it is to be found. */
@@ -41,9 +42,8 @@ const share = (low: number, typical: number, high: number) => ({
 
 /** Nitrogen as the row spans it, shifted to what was measured; carbon stays, so the ratio moves. */
 function nitrogenSpread({ row, nitrogen }: MaterialValues) {
-  const { low, typical, high } = row.nitrogenPercent;
-  const factor = (nitrogen * 100) / typical;
-  return share(low * factor, typical * factor, high * factor);
+  const { low, typical, high } = rowOrMeasured(row.nitrogenPercent, nitrogen * 100);
+  return share(low, typical, high);
 }
 
 /**

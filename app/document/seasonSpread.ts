@@ -7,6 +7,7 @@ import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
 import { anyBed, areaOn, groundOf, idsOfPast } from './bedPast';
 import { lotInputOf } from './layerMass';
+import { rowOrMeasured } from './measuredRow';
 import { lotOfAmount } from './keptLots';
 import { materialOfApplication, mowingOf } from './materialValues';
 import type { Application, Bed, Garden, Planting } from './schema';
@@ -86,16 +87,16 @@ function layerSpread(garden: Garden, now: Bed, application: Application): LayerS
   );
   // A lot of its own: the mowing it came from, else this laying.
   const lotName = mowing?.id ?? application.id;
-  const row = material.row.nitrogenPercent;
+  const percent = rowOrMeasured(material.row.nitrogenPercent, material.nitrogen * 100);
   const measured = application.nitrogenPercent !== undefined;
   return {
     mass: { name: `mass of ${lotName}`, shape: 'amount', ...fivePoints(lot.dryKilograms) },
     nitrogen: {
       name: measured ? `nitrogen of lot ${application.id}` : `nitrogen of ${material.id}`,
       shape: 'share',
-      low: measured ? material.nitrogen * 0.9 : (row.low / row.typical) * material.nitrogen,
+      low: percent.low / 100,
       typical: material.nitrogen,
-      high: measured ? material.nitrogen * 1.1 : (row.high / row.typical) * material.nitrogen,
+      high: percent.high / 100,
     },
     ...(rotsByRatio(material.row) ? { acting: actingOf(material.id) } : {}),
     ...sharesOf(material.row),
