@@ -187,7 +187,7 @@ export class BedTrack {
       let supply = 0;
       for (const account of plantingAccounts(this.input, this.run, day)) {
         supply += account.inCrop + account.inReach + account.release - account.tieUp;
-        if (spell === 0) need += account.need;
+        if (spell === 0) need += account.needOfRun;
       }
       return supply;
     });

@@ -43,7 +43,8 @@ export function aimAt(
 ): Aim {
   const parts = plantingAccounts(input, run, day).map((account) => ({
     excessClass: account.planting.crop.excessClass,
-    need: Math.max(0, account.need),
+    // of the run alone, as is the supply it is held against
+    need: Math.max(0, account.needOfRun),
   }));
   return {
     need: parts.reduce((sum, part) => sum + part.need, 0),

@@ -22,6 +22,8 @@ export interface NitrogenJudgement {
   readonly ratio: number;
   readonly accounts: readonly PlantingAccount[];
   readonly need: number;
+  /** of it what is wanted by the end of the run */
+  readonly needOfRun: number;
   readonly inCrop: number;
   readonly inReach: number;
   readonly expectedRelease: number;
@@ -127,6 +129,7 @@ export function judgeNitrogen(
     ratio: onHand / need,
     accounts,
     need,
+    needOfRun: total(accounts, (account) => account.needOfRun),
     inCrop,
     inReach,
     expectedRelease,

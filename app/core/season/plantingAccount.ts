@@ -1,3 +1,4 @@
+import { wantedShare } from '../crop/need';
 import type { DayNumber } from '../days';
 import type { BedSeason, PlantingInput } from './input';
 import type { SeasonResult } from './result';
@@ -12,8 +13,10 @@ export interface PlantingAccount {
   readonly supplyShare: number;
   /** last day on which it can use anything */
   readonly horizon: DayNumber;
-  /** total need at its share; a legume's less the fixation still to come */
+  /** total need at its share, to its clearing; a legume's less the fixation still to come */
   readonly need: number;
+  /** of it what it wants by the end of the run */
+  readonly needOfRun: number;
   /** taken up and fixed so far, harvests included */
   readonly inCrop: number;
   readonly inReach: number;
@@ -124,6 +127,20 @@ function takenBetween(
 }
 
 /**
+ * What a planting wants after the last day of a run, to its clearing: garlic that is set in autumn
+ * wants next to nothing before the year is out. By how much of its usual time it stands (the days
+ * stand in for a warmth nobody knows yet), less what the run has; of a legume the soil's usual share.
+ * What stays for years is judged season by season, and has none.
+ */
+function neededLater(planting: PlantingInput, demand: number, horizon: DayNumber, last: DayNumber) {
+  const { crop, share, seasons, startDay, usualEndDay } = planting;
+  if (seasons || horizon <= last) return 0;
+  const stood = (horizon - startDay) / Math.max(1, usualEndDay - startDay);
+  const later = Math.max(0, crop.need * share * wantedShare(crop, stood) - demand);
+  return canFix(planting) ? later * (1 - (crop.legume?.usualShareFixed ?? 0)) : later;
+}
+
+/**
  * The accounts of all plantings standing on the evening of `today`. Supply is shared by share of
  * the bed; where shares add to more than the bed they share all of it.
  */
@@ -143,12 +160,14 @@ export function plantingAccounts(
     const fixedToCome = sumDays(own.dailyFixed, result, tomorrow, horizon);
     const takenSoFar = sumDays(own.dailyUptake, result, planting.startDay, today);
     const fixedSoFar = sumDays(own.dailyFixed, result, planting.startDay, today);
+    const needOfRun = canFix(planting) ? own.demand - fixedToCome : own.demand;
     return {
       planting,
       result: own,
       supplyShare,
       horizon,
-      need: canFix(planting) ? own.demand - fixedToCome : own.demand,
+      need: needOfRun + neededLater(planting, own.demand, horizon, lastDayOf(result)),
+      needOfRun,
       inCrop: takenSoFar + fixedSoFar,
       inReach: supplyShare * mineralInReach(result, today),
       release: supplyShare * sumDays(result.released, result, tomorrow, horizon),

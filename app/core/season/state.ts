@@ -116,8 +116,8 @@ function emptyBed(
  * @param previous state when the bed was last looked at; a state is left only past its margin
  * @returns nitrogen in g per m2 of bed
  * @throws RangeError when `today` is not a day of the run
- * @validity need, release and forecast reach to the end of the run at most: a crop that stands
- *   into the next season is judged on its need of this one
+ * @validity release and forecast reach to the end of the run at most. A crop that stands into the next
+ *   season is judged by its whole need; the room it leaves is that of this one
  * @source thresholds: `limits`, from the threshold table; most are our own, bracketed by the
  *   trials named there
  */
@@ -152,7 +152,7 @@ export function bedVerdict(
     openShare,
     dryFirst: at(result.dryness, result, today) > numbers['dry soil'],
     wasShortOn: state === 'short' ? null : wasShortOn(accounts, input, run, today, limits),
-    room: isLegumeBed ? null : roomFor(need, judged.onHand, laid, openShare, limits),
+    room: isLegumeBed ? null : roomFor(judged.needOfRun, judged.onHand, laid, openShare, limits),
     excessClass:
       overFed?.excessClass ??
       accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop.excessClass,
