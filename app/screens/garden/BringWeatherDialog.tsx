@@ -143,7 +143,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
           {trouble}
         </p>
       )}
-      <div className="button-row stays-in-sight">
+      <div className="button-row">
         {reading?.ok && (
           <button type="button" className="button-main" onClick={keep}>
             Bring these days in

@@ -155,7 +155,7 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
             <p>The garden’s latitude becomes {north.value}° with it.</p>
           )}
           {refused && <Trouble says={refused} />}
-          <div className="button-row stays-in-sight">
+          <div className="button-row">
             <button type="button" className="button-main" data-focus-first onClick={take}>
               Take these days
             </button>

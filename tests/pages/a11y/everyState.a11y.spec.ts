@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
+import { answerTo, respond } from '../../main/weather/madeService';
 import {
   firstLine,
   goTo,
@@ -12,6 +13,7 @@ import {
   openSample,
   planIsMade,
   seasonsAreImagined,
+  startOwnGarden,
   weekPlan,
 } from '../journeys';
 import { smallTargets, spreadText, unreadableText } from './inPage';
@@ -377,6 +379,34 @@ test('garden', async ({ garden, folder }) => {
   await garden.getByRole('button', { name: 'Bring these days in' }).click();
   await expect(garden.getByRole('dialog').getByRole('alert')).toBeVisible();
   await look(garden, 'measured weather, a question left open');
+  await garden.getByText('Which column is which').click();
+  await look(garden, 'measured weather, its columns to be picked');
+});
+
+test('weather by place', async ({ garden, weather }) => {
+  await startOwnGarden(garden);
+  await goTo(garden, 'Garden');
+  await garden.getByRole('button', { name: 'See what it would send…' }).click();
+  const ask = garden.getByRole('button', { name: 'I agree: ask for these days' });
+  await ask.click();
+  await look(garden, 'weather by place, nothing agreed to');
+  await garden.getByLabel('Longitude (degrees)').fill('74 W');
+  weather.answerWith((response) => respond(response, '', 503));
+  await ask.click();
+  await expect(garden.getByRole('dialog').getByRole('alert')).toBeVisible();
+  await look(garden, 'weather by place, turned down');
+  weather.answerWith((response, url) => {
+    const answer = answerTo(url);
+    answer.daily['temperature_2m_max']![1] = 99;
+    respond(response, answer);
+  });
+  await garden.getByRole('button', { name: 'Try again' }).click();
+  await expect(garden.getByRole('button', { name: 'Take these days' })).toBeVisible();
+  await look(garden, 'weather by place, what came');
+  await garden.getByRole('button', { name: 'Take these days' }).click();
+  await garden.getByText('Where this season’s weather is from').click();
+  await garden.getByText('Where these lines come from').click();
+  await look(garden, 'garden with downloaded weather, safety with its sources');
 });
 
 test('file', async ({ garden, folder }) => {
