@@ -28,6 +28,7 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
     modelStatus.unboundedOrInfeasible,
   ]);
   return (programme) => {
+    if (programme.cost.length === 0) return nothingToChoose(programme);
     let model: ReturnType<typeof highs.createModel> | null = null;
     try {
       model = highs.createModel(modelOf(programme));
@@ -73,6 +74,12 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
     }
   };
 }
+
+/** Beds that can take nothing: the solver refuses such a programme, or takes it whatever is asked. */
+const nothingToChoose = ({ constant, rowLower, rowUpper }: LinearProgramme): ReturnType<Solver> =>
+  rowLower.every((least) => least <= 0) && rowUpper.every((most) => most >= 0)
+    ? success({ objective: constant, values: new Float64Array(0) })
+    : failure({ kind: 'no solution' });
 
 function modelOf(programme: LinearProgramme) {
   const { rows, cost, rowLower } = programme;

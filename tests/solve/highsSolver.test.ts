@@ -56,6 +56,34 @@ test('says so where nothing fits, and where nothing holds it', () => {
   ).toEqual(failure({ kind: 'no solution' }));
 });
 
+test('a programme with nothing to choose comes to its constant', () => {
+  const none = new Float64Array(0);
+  const rows = { starts: Int32Array.of(0), columns: new Int32Array(0), values: none };
+  const nothing = {
+    cost: none,
+    columnLower: none,
+    columnUpper: none,
+    isWhole: new Uint8Array(0),
+    rows,
+    rowLower: none,
+    rowUpper: none,
+  };
+  expect(solve(twoProducts(nothing))).toEqual({
+    ok: true,
+    value: { objective: 7, values: none },
+  });
+  // ... unless something is wanted all the same
+  const wanting = solve(
+    twoProducts({
+      ...nothing,
+      rows: { ...rows, starts: Int32Array.of(0, 0) },
+      rowLower: Float64Array.of(1),
+      rowUpper: Float64Array.of(2),
+    }),
+  );
+  expect(wanting).toEqual(failure({ kind: 'no solution' }));
+});
+
 test('stops at its time', async () => {
   const hurried = await highsSolver({ seconds: 0 });
   const answer = hurried(
