@@ -70,6 +70,7 @@ export const howToRead = (since: string): string =>
 
 export const dayKindWords = {
   measured: 'measured weather',
+  downloaded: 'weather downloaded for the place',
   filled: 'weather filled in from normal months',
   imagined: 'imagined weather',
 } as const;

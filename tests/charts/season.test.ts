@@ -8,7 +8,7 @@ import {
   supplyGeometry,
 } from '../../app/charts/season/geometry';
 import { seasonLayout } from '../../app/charts/season/layout';
-import { readDay, stateOn, weeklyReadings } from '../../app/charts/season/reading';
+import { readDay, spokenReading, stateOn, weeklyReadings } from '../../app/charts/season/reading';
 import { seasonSeries } from '../../app/charts/season/series';
 import {
   layerMarks,
@@ -396,6 +396,16 @@ describe('state on a day', () => {
       expect(run.x).toBeCloseTo(layout.x(run.from), 9);
     }
   });
+});
+
+test('a day that rests on downloaded weather says so, its neighbour that was measured too', () => {
+  const data = chart(quiet(), { downloaded: new Set([firstDay + 3]) });
+  const series = seasonSeries(data.result, { from: firstDay, to: firstDay + days - 1 }, 1.3);
+  expect(readDay(data, series, firstDay + 3).kind).toBe('downloaded');
+  expect(readDay(data, series, firstDay + 4).kind).toBe('measured');
+  expect(spokenReading(data, readDay(data, series, firstDay + 3))).toContain(
+    'weather downloaded for the place',
+  );
 });
 
 describe('the table has the numbers of the drawing', () => {

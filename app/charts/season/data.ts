@@ -52,6 +52,8 @@ export interface SeasonChartData {
   readonly likely?: readonly LikelyNitrate[];
   /** laboratory tests of 0-30 cm */
   readonly tests?: readonly { readonly day: DayNumber; readonly mgPerKg: number }[];
+  /** days whose weather rests on what was downloaded; absent where none does */
+  readonly downloaded?: ReadonlySet<DayNumber>;
   readonly plantings: readonly PlantingOnChart[];
   readonly layers: readonly LayerOnChart[];
   readonly units: ChartUnits;

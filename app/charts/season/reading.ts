@@ -16,7 +16,8 @@ import type { BandName, SeasonSeries } from './series';
 /** Everything the chart knows of one evening; grams in g/m2, added up since the first day shown. */
 export interface DayReading {
   readonly day: DayNumber;
-  readonly kind: (typeof dayKinds)[number];
+  /** how its weather is known */
+  readonly kind: keyof typeof dayKindWords;
   readonly demand: number;
   readonly got: number;
   readonly bands: readonly { readonly name: BandName; readonly grams: number }[];
@@ -91,7 +92,9 @@ export function readDay(
     days(values).reduce((sum, value) => sum + value, 0);
   return {
     day,
-    kind: dayKinds[data.result.kind[inRun(day)] ?? 0] ?? 'measured',
+    kind: data.downloaded?.has(day)
+      ? 'downloaded'
+      : (dayKinds[data.result.kind[inRun(day)] ?? 0] ?? 'measured'),
     demand: at(series.demand),
     got: at(series.got),
     bands: series.bands.map((band) => ({ name: band.name, grams: at(band.grams) })),
