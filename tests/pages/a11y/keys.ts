@@ -78,7 +78,7 @@ export class Person {
   }
 
   /** Presses Tab until the thing of this role and name has the focus. */
-  async tabTo(role: string, name: string | RegExp, most = 150): Promise<Focused> {
+  async tabTo(role: string, name: string | RegExp, most = 250): Promise<Focused> {
     const passed: string[] = [];
     for (let press = 0; press < most; press++) {
       const here = await this.focused();
