@@ -6,6 +6,7 @@ import { hargreavesReferenceEvapotranspiration } from '../core/soil/evapotranspi
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { growthCurveOf } from '../tables/lawnGrowth';
 import { lawnGroundOf } from '../tables/lawnGrowthWater';
+import { laidOutOnce } from './laidOut';
 import { measuredEvaporation } from './measuredEvaporation';
 import { normalsOf, recordOf } from './weatherRecord';
 import type { Garden, Lawn, Texture } from './schema';
@@ -29,9 +30,14 @@ export function lawnTexture(garden: Pick<Garden, 'beds'>): Texture {
 
 const imagined = dayKinds.indexOf('imagined');
 
+/** A lawn is looked at over a few spans of days, each in some dozen imagined years. */
+const seasons = laidOutOnce<LawnSeason>(128);
+
 /**
  * A lawn's growth and water from `firstDay` to `lastDay`: measured weather up to `today`, imagined
  * after it with `seed`. What the record holds of later days is not read.
+ *
+ * @returns what must not be changed: it is kept for as long as the garden's weather stays
  */
 export function lawnSeason(
   garden: Garden,
@@ -41,6 +47,26 @@ export function lawnSeason(
   today: DayNumber,
   seed: number,
   record: readonly RecordedDay[] = recordOf(garden, today),
+): LawnSeason {
+  const make = (): LawnSeason => runLawn(garden, grass, firstDay, lastDay, today, seed, record);
+  const isNone = record.length === 0;
+  if (!isNone && record !== recordOf(garden, today)) return make();
+  const { latitudeDegrees, elevationMetres } = garden.garden;
+  const key = [
+    ...[grass, lawnTexture(garden), firstDay, lastDay, today, seed],
+    ...[latitudeDegrees, elevationMetres, isNone],
+  ];
+  return seasons(garden, key.join(), make);
+}
+
+function runLawn(
+  garden: Garden,
+  grass: Lawn['grass'],
+  firstDay: DayNumber,
+  lastDay: DayNumber,
+  today: DayNumber,
+  seed: number,
+  record: readonly RecordedDay[],
 ): LawnSeason {
   const { latitudeDegrees } = garden.garden;
   const from = firstDay - runInDays;
