@@ -74,6 +74,8 @@ const season = async (garden: Page) => {
   await openSample(garden);
   await goTo(garden, 'Season');
   await expect(garden.getByText(/^15 June: .* ready$/)).toHaveCount(9);
+  // the lawns come after the beds, one after the other
+  await expect(garden.getByText(/^Reckoning what .* grows…$/)).toHaveCount(0, { timeout: 20_000 });
 };
 const place = (name: 'Garden' | 'Tables') => async (garden: Page) => {
   await openSample(garden);
