@@ -93,7 +93,12 @@ function room(figures: Figures): string {
     return `Nothing grows there: ${nitrogen(number)} would lie ready about ${day}; over ${nitrogen(threshold)} goes to the rain.`;
   const harm = excessHarm[(text('excessClass') || 'storage') as ExcessClass];
   const weather = otherCauses(caution.detail, units);
-  const why = caution.weight === 'note' ? 'nothing more is wanted' : harm;
+  // a bed's state names the line from which it is too much: the stop lies further on and says so
+  const why = {
+    note: 'nothing more is wanted',
+    caution: `is too much: ${harm}`,
+    stop: `is far too much, the stop: ${harm}`,
+  }[caution.weight];
   const start = caution.layerId === null ? '' : 'with it, ';
   return `${large(`${start}in hand and to come: ${twoFigures(number)} times what the crop can use; past ${twoFigures(threshold)} ${why}.`)}${weather}`;
 }
@@ -103,7 +108,7 @@ function enough({ caution, number, threshold, value }: Figures): string {
     return `The soil holds all the crop can take up now: ${twoFigures(number)} mg/kg, and ${twoFigures(threshold)} is enough.`;
   const before = twoFigures(value('ratioBefore'));
   return caution.row === 'greens past enough'
-    ? `It has ${before} times what it can use already; this makes it ${twoFigures(number)}, past ${twoFigures(threshold)}.`
+    ? `It has ${before} times what it can use already; this makes it ${twoFigures(number)}, and past ${twoFigures(threshold)} is too much.`
     : `It has ${before} times what it can use already; this makes it ${twoFigures(number)}.`;
 }
 

@@ -104,7 +104,7 @@ export function stateSentence(
     case 'over-fed': {
       const excess = verdict.excessClass ?? 'storage';
       const sets = excess === 'fruit' || excess === 'flower';
-      return `${past} Past ${twoFigures(verdict.overFedLine ?? 0)}, ${excessHarm[excess]}.${
+      return `${past} Past ${twoFigures(verdict.overFedLine ?? 0)} is too much: ${excessHarm[excess]}.${
         sets && weather ? otherCauses(weather, units) : ''
       }`;
     }

@@ -6,7 +6,7 @@ export type TakeAwayKind = (typeof takeAwayKinds)[number];
 
 /** The choices of a chart's menu. */
 export const takeAwayWords = {
-  menu: 'Take away',
+  menu: 'Keep a copy',
   svg: 'Drawing, sharp at any size (SVG)',
   png: 'Picture (PNG)',
   csv: 'Numbers, for a spreadsheet (CSV)',

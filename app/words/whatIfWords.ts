@@ -64,3 +64,7 @@ export function betterWords(weights: PlanWeights): readonly string[] {
     `A bare square metre counts as ${String(weights.groundGrams)} g. These weights are our own judgement.`,
   ];
 }
+
+/** What lays an alternative; `stops` speak against it, and it says so. */
+export const layAlternativeWords = (stops: number): string =>
+  stops === 0 ? 'Lay it…' : `Lay it against ${stops === 1 ? 'a stop' : `${String(stops)} stops`}…`;

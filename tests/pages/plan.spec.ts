@@ -110,7 +110,7 @@ test('what was laid otherwise is typed over the plan’s own amounts', async ({ 
   const dialog = garden.getByRole('dialog', { name: 'Something else than on Far bed' });
   const [grass, leaves] = [dialog.locator('.lay-row').first(), dialog.locator('.lay-row').nth(1)];
   await expect(grass.getByLabel('How much?', { exact: true })).toHaveValue('7 buckets');
-  await leaves.getByRole('button', { name: 'Take this line away' }).click();
+  await leaves.getByRole('button', { name: 'Drop this line' }).click();
   await grass.getByLabel('On which bed?').selectOption('bed-squash');
   await grass.getByLabel('How much?', { exact: true }).fill('2 buckets');
   await dialog.getByRole('button', { name: 'Lay it', exact: true }).click();

@@ -15,8 +15,8 @@ test('a ledger is taken away as drawing, picture and numbers, and nothing is wri
   await openSample(garden);
   await goTo(garden, 'Beds');
   await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
-  await garden.getByRole('button', { name: /^Take away: Ledger/ }).click();
-  const menu = garden.getByRole('group', { name: 'Take away' });
+  await garden.getByRole('button', { name: /^Keep a copy: Ledger/ }).click();
+  const menu = garden.getByRole('group', { name: 'Keep a copy' });
   for (const [button, ending] of [
     ['Drawing, sharp at any size (SVG)', 'svg'],
     ['Picture (PNG)', 'png'],
@@ -52,5 +52,5 @@ test('a ledger is taken away as drawing, picture and numbers, and nothing is wri
   ).toHaveLength(2);
   await garden.keyboard.press('Escape');
   await expect(menu).toHaveCount(0);
-  await expect(garden.getByRole('button', { name: /^Take away: Ledger/ })).toBeFocused();
+  await expect(garden.getByRole('button', { name: /^Keep a copy: Ledger/ })).toBeFocused();
 });

@@ -62,7 +62,7 @@ test('three stand side by side, each with its day, and one can be taken away', a
   ).toBeVisible();
   await expect(whatIf(garden).getByText('It can be laid from 22 June on.')).toBeVisible();
   await oddsAreThere(garden, 3);
-  await whatIf(garden).getByRole('button', { name: 'Take alternative 3 away' }).click();
+  await whatIf(garden).getByRole('button', { name: 'Drop alternative 3' }).click();
   await oddsAreThere(garden, 2);
   // they lie on the desk while one looks elsewhere
   await openBed(garden, 'Gate bed');

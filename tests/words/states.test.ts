@@ -48,7 +48,7 @@ const says = (changes: Partial<BedVerdict>, units = metricUnits): string =>
 describe('the state of a bed in one line', () => {
   test('each state', () => {
     expect(says({ state: 'over-fed', ratio: 1.42 })).toBe(
-      'In hand and to come: 1.4 times what the crop can use. Past 1.3, it grows leaf first, and fruit comes late.',
+      'In hand and to come: 1.4 times what the crop can use. Past 1.3 is too much: it grows leaf first, and fruit comes late.',
     );
     expect(says({ state: 'enough to the end', ratio: 1.23 })).toBe(
       'In hand and to come: 1.2 times what the crop can use. No more greens this season.',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planWeights } from '../../app/tables/planning';
 import {
+  layAlternativeWords,
   betterWords,
   marksDrawn,
   marksOf,
@@ -48,4 +49,10 @@ describe('odds against the bed as it is', () => {
     for (const sentence of words.split(/(?<=\.) /))
       expect(sentence.split(' ').length, sentence).toBeLessThanOrEqual(25);
   });
+});
+
+test('what lays an alternative says that something speaks against it', () => {
+  expect(layAlternativeWords(0)).toBe('Lay it…');
+  expect(layAlternativeWords(1)).toBe('Lay it against a stop…');
+  expect(layAlternativeWords(3)).toBe('Lay it against 3 stops…');
 });

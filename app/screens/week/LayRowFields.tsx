@@ -43,7 +43,7 @@ export function LayRowFields(props: LayRowFieldsProps) {
       </legend>
       {props.onRemove && (
         <button type="button" className="button-small lay-remove" onClick={props.onRemove}>
-          Take this line away
+          Drop this line
         </button>
       )}
       <LayerFields

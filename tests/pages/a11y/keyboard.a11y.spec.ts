@@ -207,7 +207,7 @@ test('focus is never thrown to the top of the page', async ({ garden }) => {
   expect(await person.focused()).toMatchObject({ name: 'Undo', states: ['disabled'] });
   await garden.getByRole('button', { name: 'Another bed' }).press('Enter');
   expect(await person.focused()).toMatchObject({ role: 'combobox', name: 'On which bed?' });
-  await garden.getByRole('button', { name: 'Take this line away' }).last().press('Enter');
+  await garden.getByRole('button', { name: 'Drop this line' }).last().press('Enter');
   await landsOn(/./);
 
   await goTo(garden, 'Beds');

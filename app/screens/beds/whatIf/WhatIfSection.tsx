@@ -7,7 +7,12 @@ import type { BedResults } from '../../../store/contract';
 import type { WhatIfDraft } from '../../../store/whatIfContract';
 import { planWeights } from '../../../tables/planning';
 import { nothingHeldBack } from '../../../words/cautions';
-import { betterWords, markWorth, pairedOddsWords } from '../../../words/whatIfWords';
+import {
+  betterWords,
+  layAlternativeWords,
+  markWorth,
+  pairedOddsWords,
+} from '../../../words/whatIfWords';
 import { CautionList } from '../../CautionList';
 import { useDesk } from '../../desk';
 import { useShown } from '../../shown';
@@ -100,6 +105,7 @@ export function WhatIfSection({
     ];
   });
   const cautions = read ? whatIf?.likely[read.row.key]?.cautions : undefined;
+  const stops = cautions?.filter(({ weight }) => weight === 'stop').length ?? 0;
 
   return (
     <section className="section what-if" aria-labelledby="bed-what-if" ref={holder}>
@@ -151,11 +157,11 @@ export function WhatIfSection({
               {current.weeks === '0' ? (
                 <button
                   type="button"
-                  className="button-main"
+                  className={stops > 0 ? 'button' : 'button-main'}
                   disabled={read.draft === null}
                   onClick={() => setLaying(true)}
                 >
-                  Lay it…
+                  {layAlternativeWords(stops)}
                 </button>
               ) : (
                 <p className="small soft">
@@ -163,7 +169,7 @@ export function WhatIfSection({
                 </p>
               )}
               <button type="button" className="button" onClick={() => takeAway(at)}>
-                Take {nameOf(at).toLowerCase()} away
+                Drop {nameOf(at).toLowerCase()}
               </button>
             </div>
           </fieldset>
