@@ -3,7 +3,7 @@ import { Disclosure } from '../controls/Disclosure';
 import type { Caution } from '../core/season/verdict';
 import { basisOf } from '../tables/thresholds';
 import { cautionWords } from '../words/cautions';
-import { twoFigures } from '../words/figures';
+import { timesWords } from '../words/figures';
 import { cautionFigure } from './cautionFigure';
 import { linesOfCaution } from './linesOfCaution';
 import { useShown } from './shown';
@@ -45,7 +45,7 @@ export function OneCaution(props: {
             Here it is {cautionFigure(caution.number, caution.unit, units)}.{' '}
             {linesWords(caution, (value) =>
               caution.unit === 'ratio'
-                ? `${twoFigures(value)} times`
+                ? timesWords(value)
                 : cautionFigure(value, caution.unit, units),
             )}
           </p>

@@ -1,12 +1,12 @@
 import type { UnitSet } from '../amounts/unitSystem';
 import { percent } from '../words/chartFormat';
-import { estimateWithUnit, twoFigures } from '../words/figures';
+import { estimateWithUnit, timesWords, twoFigures } from '../words/figures';
 
 /** A number of a caution in the units the person reads. */
 export function cautionFigure(value: number, unit: string, units: UnitSet): string {
   switch (unit) {
     case 'ratio':
-      return `${twoFigures(value)} times what the crop can use`;
+      return `${timesWords(value)} what the crop can use`;
     case 'share':
       return percent(value);
     case 'mm':

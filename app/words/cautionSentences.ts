@@ -4,7 +4,7 @@ import type { ExcessClass } from '../core/season/input';
 import type { Caution, CautionKind } from '../core/season/verdict';
 import { dayWord, percent } from './chartFormat';
 import { dayStyle } from './dates';
-import { estimate, estimateWithUnit, twoFigures } from './figures';
+import { estimate, estimateWithUnit, timesWords, twoFigures } from './figures';
 import { overFeedingSentence } from './overFeedingWords';
 import { excessHarm, otherCauses } from './states';
 
@@ -97,19 +97,19 @@ function room(figures: Figures): string {
   const why = {
     note: 'nothing more is wanted',
     caution: `is too much: ${harm}`,
-    stop: `is far too much, the stop: ${harm}`,
+    stop: `is the stop: ${harm}`,
   }[caution.weight];
   const start = caution.layerId === null ? '' : 'with it, ';
-  return `${large(`${start}in hand and to come: ${twoFigures(number)} times what the crop can use; past ${twoFigures(threshold)} ${why}.`)}${weather}`;
+  return `${large(`${start}in hand and to come: ${timesWords(number)} what the crop can use; past ${twoFigures(threshold)} ${why}.`)}${weather}`;
 }
 
 function enough({ caution, number, threshold, value }: Figures): string {
   if (caution.row === 'greens on enough for now')
     return `The soil holds all the crop can take up now: ${twoFigures(number)} mg/kg, and ${twoFigures(threshold)} is enough.`;
-  const before = twoFigures(value('ratioBefore'));
+  const before = timesWords(value('ratioBefore'));
   return caution.row === 'greens past enough'
-    ? `It has ${before} times what it can use already; this makes it ${twoFigures(number)}, and past ${twoFigures(threshold)} is too much.`
-    : `It has ${before} times what it can use already; this makes it ${twoFigures(number)}.`;
+    ? `It has ${before} what it can use already; this makes it ${twoFigures(number)}, and past ${twoFigures(threshold)} is too much.`
+    : `It has ${before} what it can use already; this makes it ${twoFigures(number)}.`;
 }
 
 function legume({ number, value, crop, byCrop, nitrogen }: Figures): string {

@@ -54,6 +54,14 @@ export function estimateSpoken(inside: number, unit: ShownUnit): string {
   return `${text} ${text === '1' ? unit.one : unit.many}`;
 }
 
+/** "1.4 times"; what comes to one is "once". */
+export const timesWords = (ratio: number): string =>
+  twoFigures(ratio) === '1' ? 'once' : `${twoFigures(ratio)} times`;
+
+/** "about 2 bags"; what is less than a quarter is not said to be about that. */
+export const aboutWords = (amount: string): string =>
+  amount.startsWith('less than') ? amount : `about ${amount}`;
+
 /** "1 bag", "2 1/2 bags", "half a bag" as figures: "1/2 bag". Estimates, to the quarter below ten. */
 export function countOf(count: number, one: string, many: string): string {
   if (count >= 10) return `${twoFigures(count)} ${many}`;

@@ -1,6 +1,6 @@
 import type { ShownUnit } from '../core/shownUnit';
 import type { LawnOutlook, TakenOff } from '../document/lawnOutlook';
-import { countOf, estimateWithUnit, twoFigures } from './figures';
+import { aboutWords, countOf, estimateWithUnit, twoFigures } from './figures';
 import { rangeOdds, type ShownRange, withRange } from './ranges';
 
 interface ContainerWords {
@@ -15,7 +15,7 @@ function countRange(count: ShownRange, { name, plural }: ContainerWords): string
   );
   const bare = (low ?? '').replace(/ \S+$/, '');
   const between = low === high ? '' : `, likely ${bare} to ${high ?? ''} (${rangeOdds})`;
-  return `about ${likely ?? ''}${between}`;
+  return `${aboutWords(likely ?? '')}${between}`;
 }
 
 /**
@@ -46,8 +46,9 @@ export function lawnRatioSentence({ ratio, learntFrom }: LawnOutlook): string {
   if (learntFrom === 0) {
     return 'Nothing is known of this lawn yet but its kind: log two mowings and the guess narrows.';
   }
+  const likely = twoFigures(ratio.typical);
   const mowings = learntFrom === 1 ? '1 mowing' : `${String(learntFrom)} mowings`;
-  return `Learnt from ${mowings}: it gives about ${twoFigures(ratio.typical)} times what its kind usually does (${bounds}, ${rangeOdds}).`;
+  return `Learnt from ${mowings}: it gives about ${likely === '1' ? '' : `${likely} times `}what its kind usually does (${bounds}, ${rangeOdds}).`;
 }
 
 /** Why clippings count as lean although the lawn is not. */

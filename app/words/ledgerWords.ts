@@ -52,7 +52,7 @@ export const movedWords: Readonly<Record<Moved, string>> = {
 export function balanceWords(difference: number): string {
   const size = Math.abs(difference);
   return size < 1e-9
-    ? 'Both sides agree to less than a billionth of a gram.'
+    ? 'Both sides come out the same: no gram is missing.'
     : `The two sides differ by ${size.toPrecision(2)} g/m²: something in the sums is wrong.`;
 }
 
@@ -143,11 +143,11 @@ export function placeSentence(place: LedgerPlace, units: ChartUnits): string {
   return `${name}: ${grams(place.opening)} there at the start + ${grams(place.cameIn)} came − ${grams(place.wentOut)} went on = ${grams(place.end)} ${units.nitrogen.short} at the end.`;
 }
 
-/** How the drawing is to be read; `thin` is the width that cannot be seen any more [g/m2]. */
-export const wayHowToRead = (thin: number, units: ChartUnits): string =>
+/** How the drawing is to be read; `thin` is the width that cannot be seen any more [g/m2]; letters stand where something turns back. */
+export const wayHowToRead = (thin: number, units: ChartUnits, hasLetters: boolean): string =>
   `From left to right, every stream as wide as its grams; a dotted thread is less than ${amountWithUnit(thin, units.nitrogen)}. ` +
-  'Rounded at the left of a place: there at the start. Rounded at its right: there at the end. ' +
-  'What goes under at a letter springs again at the same letter.';
+  'Rounded at the left of a place: there at the start. Rounded at its right: there at the end.' +
+  (hasLetters ? ' What goes under at a letter springs again at the same letter.' : '');
 
 /** The days an account can be told of. */
 export const periodWords = {

@@ -23,7 +23,7 @@ import { dayWord, listed, percent } from './chartFormat';
 import { dayStyle } from './dates';
 import { oddsWords } from './imaginedWords';
 import { mowingMarkWords } from './mowingMarkWords';
-import { countOf, estimateWithUnit, twoFigures } from './figures';
+import { aboutWords, countOf, estimateWithUnit, twoFigures } from './figures';
 import { nitrogenStateWords } from './states';
 
 /** What the sentences of a plan need to know of the garden. */
@@ -100,9 +100,10 @@ export const planHeard = ({ lines }: Pick<PlanAnswer, 'lines'>, names: PlanNames
         .join(' ')}`;
 
 /** What opens the list of beds that get nothing, and of what is expected later. */
-export function leftOutTitle(beds: number, hasComing: boolean): string {
+export function leftOutTitle(beds: number, hasComing: boolean, hasLines: boolean): string {
   if (beds === 0) return 'The coming weeks';
-  const others = beds === 1 ? 'The other bed' : `The ${beds} other beds`;
+  const other = hasLines ? 'other ' : '';
+  const others = beds === 1 ? `The ${other}bed` : `The ${beds} ${other}beds`;
   return hasComing ? `${others}, and the coming weeks` : others;
 }
 
@@ -303,7 +304,7 @@ export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber):
   const when = advice.mowsOn === today ? 'today' : `on ${dayIn(advice.mowsOn, names)}`;
   const litresOrBags = (litres: number): string => mowAmountWords(advice, litres, names);
   const { low, typical, high } = advice.expectedLitres;
-  const expected = `about ${litresOrBags(typical)} (${litresOrBags(low)} to ${litresOrBags(high)})`;
+  const expected = `${aboutWords(litresOrBags(typical))} (${litresOrBags(low)} to ${litresOrBags(high)})`;
   const lies = advice.collect.litres <= 0;
   const collect = lies
     ? 'leave it all lying'

@@ -4,7 +4,7 @@ import type { ExcessClass } from '../core/season/input';
 import type { BedVerdict, CoverState, NitrogenState, Weight } from '../core/season/verdict';
 import { percent } from './chartFormat';
 import { dayNear, dayStyle } from './dates';
-import { estimateWithUnit, twoFigures } from './figures';
+import { estimateWithUnit, timesWords, twoFigures } from './figures';
 
 /** The word of a state; a bed far past its line is strongly over-fed. */
 export const nitrogenStateWords = (state: NitrogenState, strongly = false): string =>
@@ -70,7 +70,7 @@ export function otherCauses(weather: Partial<FlowerWeather>, units: UnitSet): st
   return ` The fortnight’s ${causes.join(' and ')} can keep fruit from setting too.`;
 }
 
-const times = (ratio: number | null): string => `${twoFigures(ratio ?? 0)} times`;
+const times = (ratio: number | null): string => timesWords(ratio ?? 0);
 
 /** More about a verdict than it holds itself. */
 export interface StateSurroundings {

@@ -23,6 +23,20 @@ export const standingMark: Readonly<Record<Standing, string>> = {
   measured: 'yours',
 };
 
+/** What such a word means, for whoever rests on it. */
+export const standingTitle: Readonly<Partial<Record<Standing, string>>> = {
+  reported: 'read in a work that quotes it, not in the work itself',
+  mixed: 'some of it read, some written from memory',
+  memory: 'written from memory, not looked up since',
+  assumed: 'supposed by us: nobody measured it',
+  'common practice': 'what growers do',
+  measured: 'your own number',
+};
+
+/** The same as a line above a table: a title is for a pointer alone. */
+export const standingKey =
+  'Beside a number: “second-hand”, read where it was quoted; “recalled”, from memory, or partly so; “our estimate”, measured by nobody. Without a word it was read.';
+
 /** "1 store, 3 layers" or that nothing is. */
 export function usedByWords(counts: readonly (readonly [number, string, string])[]): string {
   const parts = counts

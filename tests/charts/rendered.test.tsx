@@ -146,6 +146,6 @@ describe('the drawings as they stand in the page', () => {
       ['17.50', '105.0'],
     ]);
     expect(markup).toContain('washed out below the roots');
-    expect(markup).toContain('less than a billionth of a gram');
+    expect(markup).toContain('no gram is missing');
   });
 });

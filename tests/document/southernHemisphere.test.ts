@@ -272,7 +272,7 @@ describe('the command line on the southern garden', () => {
     expect(complaints).toEqual([]);
     expect(code).toBe(0);
     expect(answers).toContain('1 Jul to 20 Mar');
-    expect(answers).toContain('Both sides agree to less than a billionth of a gram.');
+    expect(answers).toContain('Both sides come out the same: no gram is missing.');
   });
 
   test('and in JSON from the first of July to the last of June', () => {

@@ -28,7 +28,7 @@ test('a bed shows season, cover and a ledger that balances', async ({ garden }) 
   await openBed(garden, 'Gate bed');
   await expect(garden.getByRole('figure', { name: 'Season of Gate bed' })).toBeVisible();
   await expect(garden.getByRole('figure', { name: /Cover on Gate bed/ })).toBeVisible();
-  await expect(garden.getByText(/agree to less than a billionth/)).toBeVisible();
+  await expect(garden.getByText(/come out the same: no gram is missing/)).toBeVisible();
   // sampleMowings.ts: six layings, six and a half bags in all
   await expect(log(garden).locator('.log-entry', { hasText: 'Clippings' })).toHaveCount(6);
 });

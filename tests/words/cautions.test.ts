@@ -228,7 +228,7 @@ describe('sentences', () => {
     const raked = { ...gate, detail: { ...gate.detail, lyingMm: 1 } };
     expect(cautionWords(raked, basisOf(raked), metricUnits).instead).toMatch(/^Lay only straw/);
     expect(says(gate)).toBe(
-      'In hand and to come: 3.3 times what the crop can use; past 1.5 is far too much, the stop: it grows tops in place of roots.',
+      'In hand and to come: 3.3 times what the crop can use; past 1.5 is the stop: it grows tops in place of roots.',
     );
     expect(cautionWords(gate, basisOf(gate), metricUnits).instead).toMatch(
       /^Rake off what was laid last/,

@@ -236,9 +236,11 @@ describe('what it says', () => {
   });
 
   test('over the rest: as many beds as there are, and later weeks only where something comes', () => {
-    expect(leftOutTitle(10, true)).toBe('The 10 other beds, and the coming weeks');
-    expect(leftOutTitle(1, false)).toBe('The other bed');
-    expect(leftOutTitle(0, true)).toBe('The coming weeks');
+    expect(leftOutTitle(10, true, true)).toBe('The 10 other beds, and the coming weeks');
+    expect(leftOutTitle(1, false, true)).toBe('The other bed');
+    // nothing else gets anything: there are no others
+    expect(leftOutTitle(2, true, false)).toBe('The 2 beds, and the coming weeks');
+    expect(leftOutTitle(0, true, true)).toBe('The coming weeks');
   });
 
   test('buckets to the half, also above ten, so that what is carried adds up', () => {

@@ -60,6 +60,7 @@ describe('the state of a bed in one line', () => {
       'Hungry from 4 July: it gets 16 % of what it could still use.',
     );
     expect(says({})).toBe('In hand and to come: 0.9 times what the crop can use.');
+    expect(says({ ratio: 1.02 })).toBe('In hand and to come: once what the crop can use.');
     expect(says({ state: 'nothing planted', ratio: null })).toBe(
       'Nothing planted. 2 g/m2 is ready in the soil.',
     );

@@ -178,7 +178,12 @@ export function WayDrawing(props: {
         <p className="scroll-hint small soft">It goes on to the right: swipe or scroll.</p>
       )}
       <p className={says === undefined ? 'way-says small soft' : 'way-says'}>
-        {says ?? wayHowToRead(drawing.threadBelow, units)}
+        {says ??
+          wayHowToRead(
+            drawing.threadBelow,
+            units,
+            drawing.ends.some(({ turn }) => turn !== null),
+          )}
       </p>
     </div>
   );

@@ -6,6 +6,7 @@ import { useMowings } from '../store';
 /** Stands between unsaved changes and whatever would put the garden away. */
 export function UnsavedDialog() {
   const name = useMowings((state) => state.garden?.garden.name ?? state.fileName);
+  const isKept = useMowings((state) => state.draft === 'kept');
   const commands = useCommands();
   const saysId = useId();
   return (
@@ -14,7 +15,11 @@ export function UnsavedDialog() {
       describedBy={saysId}
       onClose={() => commands.answerUnsaved('cancel')}
     >
-      <p id={saysId}>They are not in a file yet. Without saving they are gone.</p>
+      <p id={saysId}>
+        {isKept
+          ? 'Until now they are kept aside, in no file. “Don’t save” throws them away for good.'
+          : 'They are in no file yet. “Don’t save” throws them away for good.'}
+      </p>
       <div className="button-row">
         <button
           type="button"

@@ -38,9 +38,10 @@ export function Head() {
                 aria-disabled={undoes === undefined}
                 aria-keyshortcuts="Control+Z"
                 onClick={commands.undo}
-                title="Ctrl Z"
+                title={undoes ? `Undo: ${undoes} (Ctrl Z)` : 'Ctrl Z'}
               >
-                <Icon name="back" /> <span>Undo{undoes ? `: ${undoes}` : ''}</span>
+                <Icon name="back" />{' '}
+                <span className="head-words">Undo{undoes ? `: ${undoes}` : ''}</span>
               </button>
               <button
                 type="button"
@@ -48,9 +49,10 @@ export function Head() {
                 aria-disabled={redoes === undefined}
                 aria-keyshortcuts="Control+Y"
                 onClick={commands.redo}
-                title="Ctrl Y"
+                title={redoes ? `Redo: ${redoes} (Ctrl Y)` : 'Ctrl Y'}
               >
-                <Icon name="again" /> <span>Redo{redoes ? `: ${redoes}` : ''}</span>
+                <Icon name="again" />{' '}
+                <span className="head-words">Redo{redoes ? `: ${redoes}` : ''}</span>
               </button>
             </>
           )}

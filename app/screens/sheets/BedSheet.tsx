@@ -89,7 +89,11 @@ export function BedSheet(props: {
       <div className="bed-sheet-log">
         <LogPart title="Laid" log={log.layers} none="Nothing was laid." />
         <div>
-          <LogPart title="Sown and planted" log={log.plantings} none="Nothing was planted." />
+          <LogPart
+            title="Sown and planted"
+            log={log.plantings}
+            none={`Nothing from ${shown.dayWord(account.firstDay)} to ${shown.dayWord(account.lastDay)}.`}
+          />
           <LogPart title="Picked, tested, seen" log={log.found} none="Nothing was written down." />
         </div>
       </div>

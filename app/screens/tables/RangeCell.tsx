@@ -1,7 +1,7 @@
 import { RangeMark } from '../../charts/range/RangeMark';
 import type { Row } from '../../tables/shapes';
 import { twoFigures } from '../../words/figures';
-import { isEstimate, standingMark } from '../../words/tableWords';
+import { isEstimate, standingMark, standingTitle } from '../../words/tableWords';
 import type { Column } from './tableColumns';
 
 /** A number with its range, drawn to the column's scale, and how well it is known. */
@@ -19,7 +19,11 @@ export function RangeCell<Line>(props: { readonly column: Column<Line>; readonly
             {twoFigures(row.low)} to {twoFigures(row.high)}
           </span>
         )}
-        {mark && <span className="range-standing">{mark}</span>}
+        {mark && (
+          <span className="range-standing" title={standingTitle[row.standing]}>
+            {mark}
+          </span>
+        )}
       </span>
     </td>
   );

@@ -1,4 +1,5 @@
 import { ChoiceRow } from '../../controls/ChoiceRow';
+import { standingKey } from '../../words/tableWords';
 import { useDesk } from '../desk';
 import { CropTable } from './CropTable';
 import { MaterialTable } from './MaterialTable';
@@ -29,6 +30,7 @@ export function Tables() {
         value={leaf}
         onChoose={setLeaf}
       />
+      {leaf !== 'mixing' && <p className="small soft">{standingKey}</p>}
       {leaf === 'materials' ? <MaterialTable /> : leaf === 'crops' ? <CropTable /> : <Mixing />}
     </div>
   );

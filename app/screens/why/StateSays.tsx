@@ -4,7 +4,7 @@ import type { Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { limits } from '../../tables/thresholds';
 import { percent } from '../../words/chartFormat';
-import { twoFigures } from '../../words/figures';
+import { timesWords, twoFigures } from '../../words/figures';
 import { stateSentence } from '../../words/states';
 import type { FigureInText } from '../../words/why';
 import { finishedCrop } from '../finishedCrop';
@@ -34,7 +34,7 @@ function figuresOfState(facts: BedWhyFacts): readonly FigureInText[] {
           },
         ]
       : [
-          { text: `${twoFigures(verdict.ratio)} times`, why: ratioWhy(facts) },
+          { text: timesWords(verdict.ratio), why: ratioWhy(facts) },
           { text: percent(verdict.forecastMet), why: forecastWhy(facts) },
           { text: `${twoFigures(verdict.nitrateMgPerKg)} mg/kg`, why: nitrateWhy(facts) },
         ]),

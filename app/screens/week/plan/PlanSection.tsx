@@ -240,7 +240,9 @@ function Plan(props: {
         </div>
       )}
       {(leftOut.length > 0 || answer.coming.length > 0) && (
-        <Disclosure summary={leftOutTitle(leftOut.length, answer.coming.length > 0)}>
+        <Disclosure
+          summary={leftOutTitle(leftOut.length, answer.coming.length > 0, answer.lines.length > 0)}
+        >
           {leftOut.length > 0 && (
             <ul>
               {leftOut.map((left) => (
