@@ -13,6 +13,7 @@ import type {
 import { gramsPerM2FromMgPerKg } from '../core/units';
 import { staysForYears } from '../tables/crops';
 import { sowingTrialsOf } from '../tables/emergence';
+import { comesThrough } from '../tables/pushesThrough';
 import { nurseryDays } from '../tables/nursery';
 import type { CropRow } from '../tables/shapes';
 import { needAboveGoodYield, rootShares, wantedShares } from '../tables/wanted';
@@ -114,6 +115,7 @@ export function cropInput(
     warmSoilCelsius: row.warmSoilCelsius?.typical ?? null,
     eatenFromSoil: row.eatenFromSoil,
     seedFlyRisk: row.seedFlyRisk,
+    pushesThrough: comesThrough(row.tableId ?? row.id),
     frostTender: row.frostTender,
     ...(trials && { emergence: trials }),
   };

@@ -101,6 +101,30 @@ describe('cautions', () => {
     expect(caution?.detail).not.toHaveProperty('up');
   });
 
+  test('what pushes through is covered on planting day; seed of it is not', () => {
+    const told = (changes: Partial<PlantingInput>, pushesThrough: boolean): string[] => {
+      const planting = { ...sownOn(today - 1, { pushesThrough }), ...changes };
+      return stemCautions(runOf(planting, steady(20)), [makeLayer()], limits).map(({ row }) => row);
+    };
+    const season = (isRegrowth: boolean): Pick<PlantingInput, 'seasons'> => ({
+      seasons: [
+        {
+          seasonDay: today - 30,
+          isRegrowth,
+          startDay: today - 1,
+          firstHarvestDay: today + 60,
+          usualEndDay: today + 98,
+          normalDegreeDays: 1500,
+        },
+      ],
+    });
+    expect(told({ sown: false }, false)).toEqual(['cover over seedlings']);
+    expect(told({ sown: false }, true)).toEqual([]);
+    expect(told({ sown: true }, true)).toEqual(['cover over seedlings']);
+    expect(told(season(false), true)).toEqual(['cover over seedlings']);
+    expect(told(season(true), true)).toEqual([]);
+  });
+
   test('the colder the soil, the longer the ground is kept open', () => {
     const openAt = (celsius: number): boolean => {
       const run = runOf(sownOn(today - 40, { warmSoilCelsius: 15 }), steady(celsius));

@@ -134,6 +134,8 @@ export interface CropInput {
   readonly eatenFromSoil: boolean;
   /** beans, corn, peas: seed fly */
   readonly seedFlyRisk: boolean;
+  /** planted as a bulb, tuber, crown or set: its shoots lift a cover; absent: they do not */
+  readonly pushesThrough?: boolean | undefined;
   /** days from seed to light by warmth of the soil; absent where nobody tried or it is not sown */
   readonly emergence?: readonly SowingTrial[] | undefined;
   readonly frostTender: boolean;

@@ -48,6 +48,7 @@ export const ownCrop = (crop: CropInput): CropInput => ({
   warmSoilCelsius: crop.warmSoilCelsius,
   eatenFromSoil: crop.eatenFromSoil,
   seedFlyRisk: crop.seedFlyRisk,
+  pushesThrough: crop.pushesThrough,
   emergence: crop.emergence,
   frostTender: crop.frostTender,
 });

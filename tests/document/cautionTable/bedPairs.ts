@@ -128,6 +128,36 @@ export const bedPairs: Pairs = {
     pair('day of sowing', strawOver('beet', 'sown'), '2013-05-29', '2013-05-28', {
       weight: 'caution',
     }),
+    // what is planted with a store below the ground comes up through it; the rest does not
+    ...(
+      [
+        ['leek', 'garlic'],
+        ['leek', 'onion'],
+        ['sweet_potato', 'potato'],
+        ['zinnia', 'dahlia'],
+        ['strawberry', 'asparagus'],
+        ['strawberry', 'rhubarb'],
+      ] as const
+    ).map(([smothered, lifts]) =>
+      pair(
+        'crop set out today',
+        (cropId: string) => strawOver(cropId, 'planted')(today),
+        smothered,
+        lifts,
+        {
+          weight: 'caution',
+        },
+      ),
+    ),
+    ...['onion', 'asparagus'].map((cropId) =>
+      pair(
+        `how ${cropId} is begun today`,
+        (how: 'sown' | 'planted') => strawOver(cropId, how)(today),
+        'sown',
+        'planted',
+        { weight: 'caution' },
+      ),
+    ),
   ],
   'hand high sown': [
     pair('day of sowing', strawOver('sweet_corn', 'sown'), '2013-06-14', '2013-06-13', {

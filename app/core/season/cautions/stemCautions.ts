@@ -1,4 +1,5 @@
-import type { LayerInput } from '../input';
+import type { DayNumber } from '../../days';
+import type { LayerInput, PlantingInput } from '../input';
 import type { Limits } from '../limits';
 import type { Caution } from '../verdict';
 import type { Run } from './facts';
@@ -6,14 +7,24 @@ import { factCaution } from './makeCaution';
 import { emergenceIn, handsHigh, standingHeights } from './plantSize';
 
 /**
- * Cover and young plants: over seed or seedlings less than a hand high it smothers them; on plants a
- * hand or two high it should stay off the stems.
+ * Whether a planting comes up through a cover by itself: put in as a bulb, tuber, crown or set, or
+ * grown from seed and now on the crown it made. Seed of the same crop does not.
+ */
+const liftsCover = ({ crop, sown, seasons }: PlantingInput, day: DayNumber): boolean =>
+  crop.pushesThrough === true &&
+  (!sown || (seasons?.some((one) => one.isRegrowth && day >= one.seasonDay) ?? false));
+
+/**
+ * Cover and young plants: over seed or seedlings less than a hand high it smothers them, save those
+ * that push through it; on plants a hand or two high it should stay off the stems.
  */
 export function stemCautions(after: Run, layers: readonly LayerInput[], limits: Limits): Caution[] {
   const layer = layers.find((one) => one.placement === 'laid');
   if (!layer) return [];
   const { numbers } = limits;
-  const standing = standingHeights(after, layer.day, limits);
+  const standing = standingHeights(after, layer.day, limits).filter(
+    ({ planting, hands }) => hands >= 1 || !liftsCover(planting, layer.day),
+  );
   const smallest = [...standing].sort((a, b) => a.hands - b.hands)[0];
   if (smallest && smallest.hands < 1) {
     let ready: number | null = null;
