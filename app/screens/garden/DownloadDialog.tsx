@@ -219,13 +219,14 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
           {stage.is === 'wrong' && <Trouble says={stage.says} />}
           <div className="button-row">
             {stage.is === 'asking' ? (
-              <button type="button" className="button" onClick={giveUp}>
+              // without a key of its own it would become the button that asks while it is pressed
+              <button key="off" type="button" className="button" onClick={giveUp}>
                 Call it off
               </button>
             ) : (
               <>
                 {!(place && (days === null || isAskedToday)) && (
-                  <button type="submit" className="button-main">
+                  <button key="ask" type="submit" className="button-main">
                     {stage.is === 'wrong'
                       ? 'Try again'
                       : isAgreed
