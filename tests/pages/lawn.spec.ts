@@ -1,11 +1,11 @@
 // The lawn: what it grows, learnt from its mowings, and the same as a table.
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { goTo, openReckoned } from './journeys';
 
 test('a lawn’s growth is told, drawn and listed, and moves when a mowing goes', async ({
   garden,
 }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await goTo(garden, 'Lawn');
   const back = garden.getByRole('region', { name: 'Back lawn' });
   await expect(back.getByText(/^It grows fastest around .* bags a week\./)).toBeVisible();
@@ -25,7 +25,7 @@ test('a lawn’s growth is told, drawn and listed, and moves when a mowing goes'
 test('mowings pasted from a spreadsheet are looked at first, and undone as one', async ({
   garden,
 }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await goTo(garden, 'Lawn');
   await garden.getByRole('button', { name: 'Mowings from a spreadsheet…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Mowings from a spreadsheet' });

@@ -1,10 +1,10 @@
 // The tables: found, opened, set right by a laboratory's numbers; and a mixture put together.
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { goTo, openReckoned } from './journeys';
 
 test('a laboratory’s numbers in place of a row, used wherever the row was', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await goTo(garden, 'Tables');
   await listen(garden);
   await garden.getByLabel('Find a material').fill('wheat');
@@ -32,7 +32,7 @@ test('a laboratory’s numbers in place of a row, used wherever the row was', as
 });
 
 test('a crop of one’s own can be sown', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await goTo(garden, 'Tables');
   await garden.getByRole('radio', { name: 'Crops' }).check();
   await garden.getByLabel('Find a crop').fill('toma');
@@ -51,7 +51,7 @@ test('a crop of one’s own can be sown', async ({ garden }) => {
 });
 
 test('a mixture says how much, and what cannot be met', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await goTo(garden, 'Tables');
   await garden.getByRole('radio', { name: 'A mixture' }).check();
   await expect(garden.getByText(/^It comes to 30 to 1/)).toBeVisible();
@@ -69,7 +69,7 @@ test('a mixture says how much, and what cannot be met', async ({ garden }) => {
 });
 
 test('from what uses a row to the very entry', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await goTo(garden, 'Tables');
   await garden.getByLabel('Find a material').fill('wheat');
   await garden.getByRole('button', { name: 'Wheat straw', exact: true }).click();
