@@ -201,7 +201,7 @@ describe('ledger for reading', () => {
     expect(complaints).toEqual([]);
     expect(answers).toContain('Gate bed: strongly over-fed');
     expect(answers).not.toContain('Far bed:');
-    expect(answers).toContain('Both sides agree');
+    expect(answers).toContain('Both sides come out the same');
   });
   test('a file is looked for in the caller’s folder', () => {
     const folder = mkdtempSync(join(tmpdir(), 'mowings-ledger-'));
