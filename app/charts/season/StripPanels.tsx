@@ -49,7 +49,7 @@ export function StateStrip(props: {
 }
 
 /** how far above a row's lower edge its stem runs [px] */
-const stemLift = 8;
+export const stemLift = 8;
 
 /** Outlines about (0, 0) on the stem: a seed, a flower, a fruit, a cut. */
 const stageShapes: Readonly<Record<Stage, { readonly d: string; readonly isSolid: boolean }>> = {
@@ -101,10 +101,19 @@ export function PlantingRows(props: {
 }
 
 /** One planting: stem and leaves over its days, its name, and a mark where each stage begins. */
-export function PlantingStem({ bar }: { readonly bar: PlantingBar }) {
+export function PlantingStem({
+  bar,
+  isChosen = false,
+}: {
+  readonly bar: PlantingBar;
+  readonly isChosen?: boolean;
+}) {
   return (
     <g>
-      <path className="chart-stem" d={`M${bar.x} ${bar.bottom - stemLift} H${bar.x + bar.width}`} />
+      <path
+        className={isChosen ? 'chart-stem chart-stem-chosen' : 'chart-stem'}
+        d={`M${bar.x} ${bar.bottom - stemLift} H${bar.x + bar.width}`}
+      />
       {bar.leaves.map((leaf) => (
         <path
           key={leaf.x}

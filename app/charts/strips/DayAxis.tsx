@@ -9,7 +9,9 @@ import { textWidth } from '../textWidth';
 import { Weaves } from '../weaves/Weaves';
 import type { StripLayout } from './layout';
 
-const height = 46;
+const height = 52;
+/** the row of today and the imagined days, and where the months begin below the day's mark [px] */
+const rows = { today: 13, mark: 26, months: 27 } as const;
 const daysOfKey: Readonly<Record<string, number>> = {
   ArrowLeft: -1,
   ArrowDown: -1,
@@ -85,29 +87,29 @@ export function DayAxis(props: {
         </defs>
         {todayX !== null && (
           <>
-            <path className="chart-today" d={`M${todayX} 6 V${height}`} />
+            <path className="chart-today" d={`M${todayX} 4 V${rows.mark}`} />
             <text
               className={`chart-label chart-label-today${todayX < 60 ? ' strip-after' : ''}`}
               x={todayX < 60 ? todayX + 5 : todayX - 5}
-              y={15}
+              y={rows.today}
             >
               {words.today}
             </text>
           </>
         )}
         {ahead && layout.width - aheadX > textWidth(words.imagined) && (
-          <text className="chart-label chart-label-imagined" x={aheadX} y={15}>
+          <text className="chart-label chart-label-imagined" x={aheadX} y={rows.today}>
             {words.imagined}
           </text>
         )}
         {months.map(({ from, to, label }) => (
           <g key={from}>
-            <path className="chart-tick" d={`M${layout.x(from)} 24 V${height}`} />
+            <path className="chart-tick" d={`M${layout.x(from)} ${rows.months + 1} V${height}`} />
             {layout.x(to + 1) - layout.x(from) > 10 && (
               <text
                 className="chart-number chart-number-middle"
                 x={(layout.x(from) + layout.x(to + 1)) / 2}
-                y={36}
+                y={height - 10}
               >
                 {label}
               </text>
@@ -115,7 +117,7 @@ export function DayAxis(props: {
           </g>
         ))}
         <path className="chart-base" d={`M${layout.left} ${height - 0.5} H${layout.right}`} />
-        <path className="chart-cross-dot" d={`M${pointer} ${height - 1} l-6 -9 h12 Z`} />
+        <path className="chart-cross-dot" d={`M${pointer} ${rows.mark} l-6 -9 h12 Z`} />
       </svg>
     </div>
   );

@@ -6,6 +6,8 @@ import type { Stretch } from '../season/geometry';
 import type { StripLayout } from './layout';
 
 const heights = { height: 84, top: 8, bottom: 6, ticks: 2 } as const;
+/** where an upright line may run in it: no words lie there */
+export const lawnStage = { words: [], foot: heights.height - heights.bottom } as const;
 
 /** What a lawn should give week by week and what was mown of it, on the same days as the beds. */
 export function LawnStrip(props: {

@@ -4,7 +4,7 @@ import { seasonPlaceWords } from '../../words/seasonPlaceWords';
 import type { CalendarStretch } from '../season/calendar';
 import type { Stretch } from '../season/geometry';
 import { PlantingStem } from '../season/StripPanels';
-import type { BedStripGeometry } from './geometry';
+import { uprightPieces, type BedStripGeometry } from './geometry';
 import type { StripLayout, StripScale } from './layout';
 import { StripBackdrop } from './StripBackdrop';
 
@@ -21,10 +21,12 @@ export const StripDrawing = memo(function StripDrawing(props: {
   readonly weaves: string;
   /** said in place of the soil: its sums are still to come, or there are none */
   readonly lacking: string | null;
+  /** the planting whose fields are open */
+  readonly selected: string | null;
 }) {
   const { geometry, layout, scale } = props;
-  const { surface, height } = geometry;
-  const bottom = height - 4;
+  const { surface, height, foot: bottom } = geometry;
+  const { todayX } = props;
   return (
     <svg
       className="chart-drawing"
@@ -75,11 +77,16 @@ export const StripDrawing = memo(function StripDrawing(props: {
           {...box}
         />
       ))}
-      {props.todayX !== null && (
-        <path className="chart-today" d={`M${props.todayX} 0 V${bottom}`} />
+      {todayX !== null && (
+        <path
+          className="chart-today"
+          d={uprightPieces(todayX, geometry)
+            .map((piece) => `M${todayX} ${piece.top} V${piece.bottom}`)
+            .join(' ')}
+        />
       )}
       {geometry.bars.map((bar) => (
-        <PlantingStem key={bar.id} bar={bar} />
+        <PlantingStem key={bar.id} bar={bar} isChosen={bar.id === props.selected} />
       ))}
       {geometry.crowded.map(({ x, width, y }) => (
         <path

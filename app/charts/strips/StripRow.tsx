@@ -1,33 +1,23 @@
-import {
-  createContext,
-  type KeyboardEvent,
-  memo,
-  type ReactNode,
-  useContext,
-  useMemo,
-} from 'react';
-import type { DayNumber } from '../../core/days';
+import { type KeyboardEvent, memo, type ReactNode, useContext, useMemo } from 'react';
 import type { ChartUnits } from '../../words/chartUnits';
 import {
-  handleWords,
   movingWords,
   plantingLabel,
   readyWords,
   seasonPlaceWords as words,
 } from '../../words/seasonPlaceWords';
 import type { BedStrip } from './data';
+import { DayCross } from './DayCross';
+import { DayRead } from './DayRead';
 import { bedStripGeometry, readyOn, type PlantingPlace } from './geometry';
+import { PlantingHandle } from './PlantingHandle';
 import type { StripScale } from './layout';
 import { StripDrawing } from './StripDrawing';
 import type { StripDays } from './StripsChart';
 import type { PlantingHands, PlantingMove } from './usePlantingMove';
 
-/** The day that is read: only what says a value follows it, not the drawings. */
-export const DayRead = createContext<DayNumber>(0);
-
 /** so near an end a press takes hold of the end [px] */
 const grip = 9;
-const handle = 24;
 
 const partAt =
   ({ startX, endX, width }: PlantingPlace) =>
@@ -92,6 +82,7 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
           todayX={days.todayX}
           weaves={days.weaves}
           lacking={lacking}
+          selected={props.selected}
         />
         {geometry.places.map((place) => {
           const { planting } = place;
@@ -117,29 +108,17 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
             />
           );
         })}
+        <DayCross layout={layout} geometry={geometry} />
         {chosen &&
-          (['start', 'end'] as const).map((part) => {
-            const x = part === 'start' ? chosen.startX : chosen.endX;
-            if (x === null) return null;
-            return (
-              <button
-                key={part}
-                type="button"
-                className={`strip-handle strip-handle-${part}`}
-                aria-label={handleWords(part, chosen.planting.name)}
-                style={{
-                  insetInlineStart: Math.max(
-                    0,
-                    Math.min(layout.width - handle, part === 'start' ? x - handle : x),
-                  ),
-                  insetBlockStart: chosen.top,
-                  blockSize: chosen.height,
-                }}
-                onKeyDown={(event) => hands.onKey(event, chosen.planting.id, part)}
-                {...hands.on(chosen.planting.id, () => part)}
-              />
-            );
-          })}
+          (['start', 'end'] as const).map((part) => (
+            <PlantingHandle
+              key={part}
+              place={chosen}
+              part={part}
+              width={layout.width}
+              hands={hands}
+            />
+          ))}
         {moved && props.move && (
           <span
             className="strip-moving"

@@ -30,6 +30,7 @@ import { imaginedStretches, type Stretch } from '../season/geometry';
 import { useWidth } from '../useWidth';
 import type { BedStrip, StripPlanting } from './data';
 import { DayAxis } from './DayAxis';
+import { DayRead } from './DayRead';
 import { inOrder, readyOn } from './geometry';
 import {
   mostAtFullHeight,
@@ -39,7 +40,7 @@ import {
   type StripLayout,
 } from './layout';
 import { StripKey } from './StripKey';
-import { DayRead, StripRow } from './StripRow';
+import { StripRow } from './StripRow';
 import { StripsTables } from './StripsTables';
 import { usePlantingMove } from './usePlantingMove';
 
@@ -260,16 +261,8 @@ export function StripsChart(props: StripsChartProps) {
                 );
               })}
             </ul>
+            {below}
           </DayRead>
-          {below}
-          <span
-            className="strip-cross"
-            aria-hidden="true"
-            style={{
-              insetInlineStart: layout.x(day),
-              inlineSize: Math.max(1, layout.x(1) - layout.x(0)),
-            }}
-          />
         </div>
       </div>
       <StripKey weaves={id} />

@@ -5,6 +5,7 @@ import type { DaySpan, LayerOnChart } from '../season/data';
 import type { Panel } from '../season/layout';
 import { readyTopOf } from '../season/series';
 import { plantingBars, type PlantingBar } from '../season/strips';
+import { seasonPlaceWords } from '../../words/seasonPlaceWords';
 import { textWidth } from '../textWidth';
 import type { BedStrip, StripPlanting, StripTrouble } from './data';
 import { knownSpan, type StripLayout, type StripScale } from './layout';
@@ -38,8 +39,19 @@ export interface PlantingPlace {
   readonly endX: number | null;
 }
 
+/** Where words or a mark lie, so that no upright line is drawn through them. */
+export interface WordsBox {
+  readonly from: number;
+  readonly to: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 export interface BedStripGeometry {
   readonly height: number;
+  /** lower end of what is drawn on days */
+  readonly foot: number;
+  readonly words: readonly WordsBox[];
   /** the surface of the soil; thickness is measured downwards from it */
   readonly surface: number;
   readonly soil: readonly SoilPiece[];
@@ -172,6 +184,18 @@ export function bedStripGeometry(
     { x: layout.x, width: layout.width, plantings: panels },
   ).map((bar) => ({ ...bar, marks: bar.marks.map((mark) => ({ ...mark, word: null })) }));
   const known = knownSpan(bed.run, span);
+  const marked = troubles.map((trouble) => ({
+    ...trouble,
+    x: Math.max(8, Math.min(layout.width - 8, layout.x(trouble.day + 0.5))),
+    y: 1,
+  }));
+  const height = surface + scale.soilHeight + 6;
+  const over = (from: number, words: string, top: number, isStrong: boolean): WordsBox => ({
+    from: from - 4,
+    to: from + textWidth(words, isStrong) + 4,
+    top,
+    bottom: top + 19,
+  });
   const thickness =
     bed.run && known
       ? readyTopOf(bed.run, known).map((grams) => grams * scale.pxPerGram)
@@ -179,7 +203,25 @@ export function bedStripGeometry(
   const within = (day: DayNumber): number | null =>
     day >= span.from && day <= span.to + 1 ? layout.x(day) : null;
   return {
-    height: surface + scale.soilHeight + 6,
+    height,
+    foot: height - 4,
+    words: [
+      ...bars.map(({ nameX, name, top: row }) => over(nameX, name, row - 1, true)),
+      ...marked.map(({ x }) => ({ from: x - 9, to: x + 9, top: 0, bottom: troubleRow })),
+      ...(bars.length === 0
+        ? [over(layout.left + 5, seasonPlaceWords.nothingPlanted, 7, false)]
+        : []),
+      ...(known === null
+        ? [
+            over(
+              layout.left + 5,
+              bed.run === null ? seasonPlaceWords.notReckoned : seasonPlaceWords.outside,
+              surface + 5,
+              false,
+            ),
+          ]
+        : []),
+    ],
     surface,
     known,
     thickness,
@@ -219,12 +261,25 @@ export function bedStripGeometry(
       const x = layout.x(Math.max(from, span.from));
       return { x, width: layout.x(Math.min(to, span.to) + 1) - x, y: 12 };
     }),
-    troubles: troubles.map((trouble) => ({
-      ...trouble,
-      x: Math.max(8, Math.min(layout.width - 8, layout.x(trouble.day + 0.5))),
-      y: 1,
-    })),
+    troubles: marked,
   };
+}
+
+/** What is left of an upright line from the top to the foot of a strip where it leaves out words. */
+export function uprightPieces(
+  x: number,
+  { words, foot }: Pick<BedStripGeometry, 'words' | 'foot'>,
+): readonly { readonly top: number; readonly bottom: number }[] {
+  const pieces: { top: number; bottom: number }[] = [];
+  let top = 0;
+  for (const word of words
+    .filter(({ from, to }) => x > from && x < to)
+    .toSorted((one, other) => one.top - other.top)) {
+    if (word.top > top) pieces.push({ top, bottom: word.top });
+    top = Math.max(top, word.bottom);
+  }
+  if (top < foot) pieces.push({ top, bottom: foot });
+  return pieces;
 }
 
 /** What lies ready on the evening of a day [g/m2]; null where there are no sums for it. */

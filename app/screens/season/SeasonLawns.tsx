@@ -1,6 +1,7 @@
 import { memo, useEffect, useMemo, useReducer } from 'react';
 import type { DaySpan } from '../../charts/season/data';
-import { LawnStrip } from '../../charts/strips/LawnStrip';
+import { DayCross } from '../../charts/strips/DayCross';
+import { LawnStrip, lawnStage } from '../../charts/strips/LawnStrip';
 import type { StripDays } from '../../charts/strips/StripsChart';
 import { lawnCuts } from '../../document/lawnCurve';
 import type { Lawn } from '../../document/schema';
@@ -92,6 +93,7 @@ const LawnRow = memo(function LawnRow(props: {
       </div>
       <div className="strip-stage">
         <LawnStrip name={`${lawn.name}, ${unit.aWeek}`} data={data} {...days} />
+        <DayCross layout={days.layout} geometry={lawnStage} />
       </div>
     </>
   );
