@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { BedStrip, StripPlanting } from '../../app/charts/strips/data';
-import { bedStripGeometry, inOrder, readyOn } from '../../app/charts/strips/geometry';
+import {
+  bedStripGeometry,
+  inOrder,
+  readyOn,
+  uprightPieces,
+} from '../../app/charts/strips/geometry';
 import { knownSpan, stripExtremes, stripLayout, stripScale } from '../../app/charts/strips/layout';
 import { stripsTable } from '../../app/charts/strips/tableData';
 import { dayFromParts, seasonEnd, seasonStart, textFromDay } from '../../app/core/days';
@@ -229,4 +234,29 @@ test('as a table: a row a day, a column a bed, in the unit that is read', () => 
   const last = run.result.pools.mineralTop[run.result.days - 1]!;
   // 1 g/m2 is 0.2048 lb/1,000 sq ft: 453.592 g a pound, 92.903 m2 a thousand square feet
   expect(Number(rows.at(-1)![2])).toBeCloseTo((last * 92.903_04) / 453.592_37, 6);
+});
+
+describe('upright lines', () => {
+  test.each(runs.map((run, index) => [run.name, run, strips[index]!] as const))(
+    '%s: on no day do they run through a name or a mark, and they miss nothing else',
+    (_name, run, bed) => {
+      const span = spanOf(run);
+      const layout = stripLayout(420, span, false);
+      const scale = stripScale(stripExtremes([bed], span), metricChartUnits.nitrogen, false);
+      const geometry = bedStripGeometry(bed, layout, scale);
+      for (let day = span.from; day <= span.to; day += 1) {
+        const x = layout.x(day + 0.5);
+        const pieces = uprightPieces(x, geometry);
+        const under = geometry.words.filter(({ from, to }) => from < x && x < to);
+        for (const word of under)
+          expect(pieces.every(({ top, bottom }) => bottom <= word.top || top >= word.bottom)).toBe(
+            true,
+          );
+        const drawn = pieces.reduce((sum, { top, bottom }) => sum + bottom - top, 0);
+        const left = under.reduce((sum, { top, bottom }) => sum + bottom - top, 0);
+        expect(drawn).toBeGreaterThanOrEqual(geometry.foot - left);
+        if (under.length === 0) expect(pieces).toEqual([{ top: 0, bottom: geometry.foot }]);
+      }
+    },
+  );
 });
