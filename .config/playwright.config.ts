@@ -9,8 +9,13 @@ const isRoot = process.getuid?.() === 0;
 /** Specs run on both sides, except those that end in .bridge.spec.ts or name Electron itself. */
 const electronOnly = /electron\.spec\.ts$/;
 const bridgeOnly = /\.bridge\.spec\.ts$/;
-/** What only looks at the page itself is looked at once: both shells serve the same build. */
-const sameOnBothSides = /(?:accessible|pictures|\.a11y)\.spec\.ts$/;
+/**
+ * What only looks at the page itself is looked at once: both shells serve the same build. What a
+ * shell does for the page (files, printing, weather, taking away, workers under its policy) and the
+ * core journey of a mowing are walked on both.
+ */
+const sameOnBothSides =
+  /(?:accessible|pictures|\.a11y|bedChanges|beds|garden|keyboard|lawn|offers|plan|season|tables|water|waterJuly|whatIf)\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),

@@ -43,8 +43,8 @@ export function ImaginedLine() {
   const reason = useMowings(({ drawsWork }) => drawsWork.reason);
   const far = useFar();
   const draws = useMowings(({ draws: all }) => all);
-  const stop = useMowings((state) => state.stopDraws);
-  const goOn = useMowings((state) => state.resumeDraws);
+  const stop = useMowings(({ stopDraws }) => stopDraws);
+  const goOn = useMowings(({ resumeDraws }) => resumeDraws);
   const counts = Object.values(draws).map(({ answer }) => answer.count);
   const isBusy = state === 'working' && !isStopped;
   const words = isBusy

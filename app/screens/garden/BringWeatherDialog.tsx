@@ -122,7 +122,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
             columns={columns}
             understood={reading?.ok ? reading.value.preview.understood : []}
             said={said.columns ?? {}}
-            onSay={(columns) => setSaid({ ...said, columns })}
+            onSay={(picked) => setSaid({ ...said, columns: picked })}
           />
         </Disclosure>
       )}
