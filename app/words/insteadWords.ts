@@ -55,6 +55,9 @@ export function insteadWords(
   const litres = Number(caution.detail['mendLitres'] ?? 0);
   if (caution.kind === 'short' && litres > 0)
     return `Hoe in about ${mendingAmount(caution, litres, units)} of ${String(caution.detail['mendWith'])}, thin; laid on it works more slowly. Look again in a week.`;
+  // what has lain for a while is spread thinner and wilted first no more
+  if (caution.kind === 'layer depth' && caution.detail['isOld'] === 1)
+    return sentences['let air in'];
   if (caution.kind === 'over-feeding' && caution.layerId !== null) return sentences['other bed'];
   // what may carry weedkiller is passed on to no other bed and to no heap untried
   if (caution.row === 'unknown source sensitive') return tryFirst;

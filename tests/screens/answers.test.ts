@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { emptyAnswers, readAnswers, type Answers } from '../../app/screens/first/answers';
+import {
+  answersIn,
+  emptyAnswers,
+  readAnswers,
+  type Answers,
+} from '../../app/screens/first/answers';
 
 const filled = (changes: Partial<Answers> = {}): Answers => ({
   ...emptyAnswers('2013-06-15', 'en-GB'),
@@ -106,5 +111,40 @@ describe('months typed', () => {
   test('a latitude beyond belief is refused with a likely value', () => {
     const { troubles } = readAnswers(typed({ latitude: '95' }));
     expect(troubles.latitude).toMatchObject({ suggestion: '45' });
+  });
+});
+
+describe('other units', () => {
+  const us = emptyAnswers('2013-06-15', 'en-US');
+  test('the usual bag is the other system’s usual bag, and back', () => {
+    expect(us.bagSize).toBe('12 gal');
+    expect(answersIn('metric', us).bagSize).toBe('45 L');
+    expect(answersIn('us', answersIn('metric', us))).toEqual(us);
+  });
+
+  test('what was typed stays the same amount, with a unit or without', () => {
+    const metric = emptyAnswers('2013-06-15', 'en-GB');
+    const typed = { ...metric, lawnArea: '220', bagSize: '60 L', bedArea: '1.2 x 5 m' };
+    const turned = answersIn('us', typed);
+    // a US gallon is 3.785411784 L, a foot 0.3048 m, both by definition
+    expect(turned.lawnArea).toBe('2368.1 sq ft');
+    expect(turned.bagSize).toBe('15.85 gal');
+    expect(turned.bedArea).toBe('64.583 sq ft');
+    expect(answersIn('metric', turned)).toMatchObject({
+      lawnArea: '220 m2',
+      bagSize: '60 L',
+      bedArea: '6 m2',
+    });
+  });
+
+  test('months typed without units mean the same warmth and rain; what cannot be read stays', () => {
+    const metric = emptyAnswers('2013-06-15', 'en-GB');
+    const lowest = ['-10', '10', 'cold', ...metric.lowest.slice(3)];
+    const rain = ['25.4', ...metric.rain.slice(1)];
+    const turned = answersIn('us', { ...metric, lowest, rain, lawnArea: 'big' });
+    expect(turned.lowest.slice(0, 4)).toEqual(['14', '50', 'cold', '']);
+    expect(turned.rain[0]).toBe('1');
+    expect(turned.lawnArea).toBe('big');
+    expect(answersIn('metric', turned).lowest.slice(0, 3)).toEqual(['-10', '10', 'cold']);
   });
 });

@@ -12,7 +12,7 @@ import { cropGroups } from '../lists';
 import { useShownIn } from '../shown';
 import { useMowings } from '../store';
 import { ClimateAnswerFields } from './ClimateAnswerFields';
-import { emptyAnswers, holders, readAnswers, type Answers } from './answers';
+import { answersIn, emptyAnswers, holders, readAnswers, type Answers } from './answers';
 
 /** The guided start: five questions on one page, each with a usual value or an example. */
 export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
@@ -80,7 +80,7 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
                 { value: 'us', label: 'Feet, pounds, gallons' },
               ]}
               value={answers.units}
-              onChoose={(units) => change({ units })}
+              onChoose={(units) => setAnswers((now) => answersIn(units, now))}
             />
           </div>
         </section>

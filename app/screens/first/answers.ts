@@ -1,4 +1,5 @@
 import type { AmountFailure, UnitSystem } from '../../amounts/amount';
+import { measureText } from '../../amounts/measureText';
 import { readMeasure } from '../../amounts/readMeasure';
 import type { Trouble } from '../../controls/Field';
 import type { ClimateAnswer, OwnGardenAnswers } from '../../store/contract';
@@ -41,6 +42,47 @@ export type AnswerKey =
 
 const twelve = (): string[] => Array.from({ length: 12 }, () => '');
 
+const usualBag: Readonly<Record<UnitSystem, string>> = { metric: '45 L', us: '12 gal' };
+
+/** The same measure said in the other units; what cannot be read stays as it was typed. */
+function textIn(
+  units: UnitSystem,
+  from: UnitSystem,
+  text: string,
+  measure: 'area' | 'volume' | 'rain' | 'temperature',
+): string {
+  const reading = readMeasure(text, measure, { units: from, containers: [], bareNumber: true });
+  // five figures there and four back: a bag of 60 L is not one of 59.999 on return
+  return reading.ok
+    ? measureText(Number(reading.value.value.toPrecision(4)), measure, units)
+    : text;
+}
+
+/** All that is on the page, in other units: a number without a unit would become another amount. */
+export function answersIn(units: UnitSystem, answers: Answers): Answers {
+  const from = answers.units;
+  if (units === from) return answers;
+  const area = (text: string): string => textIn(units, from, text, 'area');
+  // beside the months stand no units, so that only the number is shown
+  const bare = (measure: 'rain' | 'temperature') => (text: string) => {
+    const said = textIn(units, from, text, measure);
+    return said === text ? text : said.replace(/^([-−]?[\d.,/ ]*\d).*$/, '$1');
+  };
+  return {
+    ...answers,
+    units,
+    lawnArea: area(answers.lawnArea),
+    bagSize:
+      answers.bagSize === usualBag[from]
+        ? usualBag[units]
+        : textIn(units, from, answers.bagSize, 'volume'),
+    bedArea: area(answers.bedArea),
+    lowest: answers.lowest.map(bare('temperature')),
+    highest: answers.highest.map(bare('temperature')),
+    rain: answers.rain.map(bare('rain')),
+  };
+}
+
 /** A page with the usual values; only what nobody can know for the person is left open. */
 export function emptyAnswers(today: string, language: string): Answers {
   return {
@@ -48,7 +90,7 @@ export function emptyAnswers(today: string, language: string): Answers {
     units: /^en-US/i.test(language) ? 'us' : 'metric',
     lawnArea: '',
     holder: 'bag',
-    bagSize: /^en-US/i.test(language) ? '12 gal' : '45 L',
+    bagSize: usualBag[/^en-US/i.test(language) ? 'us' : 'metric'],
     bedName: 'Bed 1',
     bedArea: '',
     cropId: 'tomato',

@@ -207,6 +207,15 @@ describe('a bed’s own list', () => {
     expect(on(100, unknown)).toContain('treated lawn');
   });
 
+  test('a note on depth is for layers of the last fortnight; what is worse stays, marked as old', () => {
+    const depth = (day: number, laidDepth: number) =>
+      ofBed({ layers: [makeLayer({ day, laidDepth })] }).find(({ kind }) => kind === 'layer depth');
+    expect(depth(today - 13, 11)).toMatchObject({ weight: 'note', detail: {} });
+    expect(depth(today - 14, 11)).toBeUndefined();
+    expect(depth(today - 13, 30)?.detail).not.toHaveProperty('isOld');
+    expect(depth(today - 14, 30)).toMatchObject({ weight: 'stop', detail: { isOld: 1 } });
+  });
+
   test('what is planned for tomorrow is not on the bed today, last season’s layers are past', () => {
     const deep = (day: number, bed: Case['bed'] = {}) =>
       kindsOf(ofBed({ layers: [makeLayer({ day, laidDepth: 30 })], bed }));

@@ -115,6 +115,18 @@ function smothering(run: Run, layers: readonly LayerInput[], limits: Limits): re
 }
 
 /**
+ * Depth of layers that lie already. A note only helps while the layer can be spread or carried; of
+ * an older one that is worse than a note it is told that it lies (`isOld`), so that what to do fits.
+ */
+function lyingDepthCautions(run: Run, layers: readonly LayerInput[], limits: Limits): Caution[] {
+  return depthCautions(run, layers, limits).flatMap((caution) => {
+    if ((caution.date ?? 0) > run.input.today - freshDays) return [caution];
+    if (caution.weight === 'note') return [];
+    return [{ ...caution, detail: { ...caution.detail, isOld: 1 } }];
+  });
+}
+
+/**
  * Cautions of a bed as it stands today, strongest first: its state, its ground, and of this
  * season's layers what can still be seen or undone. `layerId` says which layer a caution is about.
  */
@@ -138,7 +150,7 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
     ...seen,
   ];
   const found = strongestFirst([
-    ...depthCautions(run, ofSeason, limits),
+    ...lyingDepthCautions(run, ofSeason, limits),
     ...allCoverCaution(run, today, limits),
     ...roomOfBed(run, limits),
     ...feedingCautions(run, facts, limits),
