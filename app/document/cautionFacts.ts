@@ -13,6 +13,7 @@ import { frostOf } from '../tables/frost';
 import { composts, poisonsToDogs } from '../tables/materialGroups';
 import { anyBed } from './bedPast';
 import { mowingAccount, mowingMass } from './accounts';
+import { clippingsKeep } from './clippingsKeep';
 import { looksOf } from './looks';
 import { materialFrom, mowingOf } from './materialValues';
 import type { Application, Garden, Treatment } from './schema';
@@ -106,9 +107,6 @@ function lastSpringFrost(garden: Garden, today: DayNumber): DayNumber | null {
   return null;
 }
 
-/** Days after which clippings that nobody found a place for are no longer there to be laid. */
-const clippingsKeepDays = 7;
-
 /** Greens of the last days that are neither laid nor given to the lawn or the heap, freshest first. */
 function onHandOf(
   garden: Garden,
@@ -120,10 +118,7 @@ function onHandOf(
     applications: [...garden.applications, ...proposed],
   };
   return garden.mowings
-    .filter(({ date, rest }) => {
-      const age = today - dayOf(date);
-      return rest.to === 'undecided' && age >= 0 && age < clippingsKeepDays;
-    })
+    .filter((mowing) => mowing.rest.to === 'undecided' && clippingsKeep(mowing, today))
     .sort((a, b) => dayOf(b.date) - dayOf(a.date))
     .map((mowing) => {
       const { litres, nitrogenGrams } = mowingMass(garden, mowing);

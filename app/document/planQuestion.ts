@@ -17,6 +17,7 @@ import { limits } from '../tables/thresholds';
 import { mowingAccount, mowingMass, stockAccount } from './accounts';
 import { bedQuestion } from './bedQuestion';
 import { cautionFacts } from './cautionFacts';
+import { clippingsKeep } from './clippingsKeep';
 import { lawnHeldBack } from './lawnHeldBack';
 import { leafBagOf } from './leafBag';
 import { lawnOutlook, type LawnOutlook } from './lawnOutlook';
@@ -28,8 +29,6 @@ import { layerInput } from './seasonInput';
 /** Weeks that a plan looks ahead, this one included. */
 export const usualPlanWeeks = 10;
 const daysOfWeek = 7;
-/** Clippings that nobody found a place for are there to be laid for so many days. */
-const clippingsKeepDays = 7;
 /** A lawn mown within so many days is not mown again this week. */
 const justMownDays = 4;
 /** Sizes of what counts as a bucket [L]. */
@@ -105,7 +104,7 @@ function waitingSources(making: Making): PlanSource[] {
   const { garden, today } = making;
   return garden.mowings.flatMap((mowing): PlanSource[] => {
     const age = today - dayOf(mowing.date);
-    if (mowing.rest.to !== 'undecided' || age < 0 || age >= clippingsKeepDays) return [];
+    if (mowing.rest.to !== 'undecided' || !clippingsKeep(mowing, today)) return [];
     const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
     const share = Math.max(0, mowingAccount(garden, mowing).leftShare);
     const isSoaked = mowing.wetness === 'soaked';

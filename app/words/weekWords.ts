@@ -35,6 +35,14 @@ export const restChoiceWords = {
     'Not on the heap: what the label forbids on a bed goes into compost too. Leaving it on the lawn is fine.',
 } as const;
 
+/** Of clippings that lay too long without a word where they went. */
+export const goneWords = {
+  title: 'Where did these go?',
+  says: 'Lying in hand they have dried or rotted meanwhile: they are offered to no bed any more.',
+  left: 'left lying',
+  onBed: 'on a bed that day',
+} as const;
+
 /** How an amount of a layer may be said. */
 export const amountHint = (system: 'metric' | 'us', mayBePart: boolean): string =>
   `Say 1 bag, 5 buckets, ${system === 'us' ? '1/4 in' : '6 mm'}${mayBePart ? ', half, the rest' : ''}`;

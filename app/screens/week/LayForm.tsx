@@ -28,6 +28,8 @@ export interface LayFormProps {
   readonly earliest?: string | undefined;
   /** the lines filled in, to be looked at once more before they are laid */
   readonly filled?: readonly LayRow[];
+  /** the day it was laid, where it is not today unless chosen otherwise */
+  readonly day?: string;
   /** beds for which the plan had something: those that get nothing here are written down as left out */
   readonly insteadOn?: readonly string[];
   /** a bed that was asked for from elsewhere on the page, anew with every press */
@@ -61,7 +63,7 @@ export function LayForm(props: LayFormProps) {
   const first = () => start ?? [newRow(props.what ?? '', props.bedId ?? '')];
   const deskKey = `lay ${props.what ?? ''} ${props.bedId ?? ''}${start ? JSON.stringify(start) : ''}`;
   const [rows, setRows, clearRows] = useDesk<readonly LayRow[]>(deskKey, first);
-  const [chosenDate, setDate] = useState<string | null>(null);
+  const [chosenDate, setDate] = useState<string | null>(props.day ?? null);
   // unless another day was chosen it is today, also when today moves on
   const date = chosenDate ?? textFromDay(today);
   const [asked, setAsked] = useState(false);

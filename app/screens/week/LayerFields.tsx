@@ -47,7 +47,7 @@ export function LayerFields(props: LayerFieldsProps) {
           <PickOne
             label="What"
             value={row.what}
-            groups={whatGroups(garden, (date) => shown.dayNear(date, today))}
+            groups={whatGroups(garden, today, (date) => shown.dayNear(date, today))}
             onPick={(what) => onChange({ what })}
           />
         )}

@@ -7,7 +7,7 @@ import type { Mowing, Stock } from '../../document/schema';
 import type { New, RestWish } from '../../store/contract';
 import { unaskedSource } from '../../store/selectors';
 import { editFailureSentence } from '../../words/messages';
-import { restChoiceWords } from '../../words/weekWords';
+import { goneWords, restChoiceWords } from '../../words/weekWords';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { StopsDialog } from './StopsDialog';
@@ -24,9 +24,14 @@ type Question =
 export function RestChoice(props: {
   readonly mowing: Mowing;
   readonly words: string;
+  /** it was so long ago that it is asked as what was done; drying comes too late */
+  readonly isPast?: boolean;
+  /** says that it went on a bed, where that is asked here too */
+  readonly onBed?: () => void;
   readonly onChosen: (announcement: string) => void;
 }) {
-  const { mowing } = props;
+  const { mowing, isPast = false } = props;
+  const goes = isPast ? 'went' : 'goes';
   const garden = useGarden();
   const today = useToday();
   const restOf = useMowings((state) => state.restOf);
@@ -84,9 +89,9 @@ export function RestChoice(props: {
   };
 
   return (
-    <section className="rest not-printed" aria-label={`${props.words}: where it goes`}>
+    <section className="rest not-printed" aria-label={`${props.words}: where it ${goes}`}>
       <p>
-        <strong>{props.words}</strong> goes
+        <strong>{props.words}</strong> {goes}
       </p>
       <div className="button-row">
         <button
@@ -94,7 +99,7 @@ export function RestChoice(props: {
           className="button"
           onClick={() => put({ to: 'lawn' }, restChoiceWords.onLawn)}
         >
-          back on the lawn
+          {isPast ? goneWords.left : 'back on the lawn'}
         </button>
         {!isForbidden &&
           heaps.map((heap) => (
@@ -102,7 +107,12 @@ export function RestChoice(props: {
               on {heap.name}
             </button>
           ))}
-        {held?.weight !== 'stop' && (
+        {props.onBed && !isForbidden && (
+          <button type="button" className="button" onClick={props.onBed}>
+            {goneWords.onBed}
+          </button>
+        )}
+        {held?.weight !== 'stop' && !isPast && (
           <button type="button" className="button" onClick={onDried}>
             dried and kept
           </button>

@@ -2,6 +2,7 @@ import { memo, useCallback, useMemo, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
 import { dayOf, partsFromDay, textFromDay } from '../../core/days';
+import { clippingsKeep } from '../../document/clippingsKeep';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { imaginedShare, openMowings } from '../../store/selectors';
 import { percent } from '../../words/chartFormat';
@@ -15,6 +16,7 @@ import { useToday } from '../useReadingContext';
 import { backLog } from '../places';
 import { layAdvice } from './layAdvice';
 import type { WantedBed } from './LayForm';
+import { GoneMowing } from './GoneMowing';
 import { LogMowing } from './LogMowing';
 import { Notices } from './Notices';
 import { OpenMowing } from './OpenMowing';
@@ -36,7 +38,12 @@ export function ThisWeek() {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
-  const open = useMemo(() => openMowings(garden), [garden]);
+  const undecided = useMemo(() => openMowings(garden), [garden]);
+  const open = useMemo(
+    () => undecided.filter((mowing) => clippingsKeep(mowing, today)),
+    [undecided, today],
+  );
+  const gone = undecided.filter((mowing) => dayOf(mowing.date) <= today && !open.includes(mowing));
   const [chosen, setChosen] = useState<string | null>(null);
   const [fresh, setFresh] = useState<string | null>(null);
   /** counts how often a mowing was logged, which the plan answers */
@@ -111,6 +118,9 @@ export function ThisWeek() {
                   setFresh(mowing.id);
                 }}
               />
+            ))}
+            {gone.map((mowing) => (
+              <GoneMowing key={mowing.id} mowing={mowing} />
             ))}
           </section>
         </div>

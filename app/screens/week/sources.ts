@@ -1,6 +1,8 @@
 import type { PickGroup } from '../../controls/PickOne';
 import { mowingMark } from '../../document/mowingMarks';
-import type { Garden } from '../../document/schema';
+import type { DayNumber } from '../../core/days';
+import { clippingsKeep } from '../../document/clippingsKeep';
+import type { Garden, Mowing } from '../../document/schema';
 import { mowingMarkWords } from '../../words/mowingMarkWords';
 import { materialById } from '../../document/materialValues';
 import { openMowings } from '../../store/selectors';
@@ -22,19 +24,29 @@ export const mowingSource = (mowingId: string): string => `mowing:${mowingId}`;
 /**
  * Everything that can be laid: what is cut and waiting, the stores, then what is found on the spot.
  *
+ * @param today clippings that no longer keep come last, under words of their own
  * @param mownOn says a day YYYY-MM-DD
  */
-export function whatGroups(garden: Garden, mownOn: (date: string) => string): readonly PickGroup[] {
+export function whatGroups(
+  garden: Garden,
+  today: DayNumber,
+  mownOn: (date: string) => string,
+): readonly PickGroup[] {
   const stores = stockOptions(garden, () => true);
-  const waiting = openMowings(garden).map(({ id, lawnId, date }) => ({
+  const ofMowing = ({ id, lawnId, date }: Mowing) => ({
     value: mowingSource(id),
     label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}${mowingMarkWords({ ...mowingMark(garden, id), day: null }, String)}`,
-  }));
+  });
+  const open = openMowings(garden);
+  const waiting = open.filter((mowing) => clippingsKeep(mowing, today)).map(ofMowing);
+  // still to be written down for the day they were laid
+  const gone = open.filter((mowing) => !clippingsKeep(mowing, today)).map(ofMowing);
   return [
     { label: null, options: [{ value: '', label: 'Choose what is laid' }] },
     ...(waiting.length > 0 ? [{ label: 'Cut and waiting', options: waiting }] : []),
     ...(stores.length > 0 ? [{ label: 'From the stores', options: stores }] : []),
     ...found(garden),
+    ...(gone.length > 0 ? [{ label: 'Mown long ago, not fresh any more', options: gone }] : []),
   ];
 }
 

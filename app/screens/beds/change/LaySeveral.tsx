@@ -42,7 +42,7 @@ export function LaySeveral(props: { readonly beds: readonly Bed[]; readonly onCl
           <PickOne
             label="What"
             value={what}
-            groups={whatGroups(garden, (date) => shown.dayNear(date, today))}
+            groups={whatGroups(garden, today, (date) => shown.dayNear(date, today))}
             onPick={(picked) => {
               setRefused(null);
               setWhat(picked);

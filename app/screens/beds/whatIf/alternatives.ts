@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../../amounts/amount';
 import { seasonEnd, textFromDay, type DayNumber } from '../../../core/days';
+import { clippingsKeep } from '../../../document/clippingsKeep';
 import type { Bed, Garden } from '../../../document/schema';
 import type { BedResults } from '../../../store/contract';
 import { openMowings } from '../../../store/selectors';
@@ -46,7 +47,8 @@ export function firstAlternative(
   results: BedResults,
   shown: Shown,
 ): Alternative {
-  const [waiting] = openMowings(garden);
+  const { today } = results.season;
+  const waiting = openMowings(garden).find((mowing) => clippingsKeep(mowing, today));
   const [lawn] = garden.lawns;
   const what = waiting
     ? mowingSource(waiting.id)
