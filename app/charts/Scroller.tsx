@@ -19,15 +19,15 @@ export function Scroller({
 }) {
   const own = useRef<HTMLDivElement>(null);
   const view = box ?? own;
-  const [isLarger, setLarger] = useState(false);
   const [isWider, setWider] = useState(false);
+  const [isTaller, setTaller] = useState(false);
+  const isLarger = isWider || isTaller;
   useLayoutEffect(() => {
     const watched = view.current;
     if (!watched) return undefined;
     const measure = () => {
-      const wider = watched.scrollWidth > watched.clientWidth + 1;
-      setWider(wider);
-      setLarger(wider || watched.scrollHeight > watched.clientHeight + 1);
+      setWider(watched.scrollWidth > watched.clientWidth + 1);
+      setTaller(watched.scrollHeight > watched.clientHeight + 1);
     };
     // the first look comes by itself, once it is laid out: asked for here, the layout is made twice
     const observer = new ResizeObserver(measure);
@@ -48,9 +48,10 @@ export function Scroller({
       >
         {children}
       </div>
-      {isWider && (
-        <p className="scroll-hint small soft">It goes on to the right: swipe or scroll.</p>
-      )}
+      {isLarger && <p className="scroll-hint small soft">{goesOn(isWider, isTaller)}</p>}
     </>
   );
 }
+
+const goesOn = (isWider: boolean, isTaller: boolean): string =>
+  `It goes on ${[isWider && 'to the right', isTaller && 'further down'].filter(Boolean).join(' and ')}: swipe or scroll.`;

@@ -42,10 +42,11 @@ export function lawnFinding(
 export const lawnChartWords = {
   title: 'What it grows',
   expected: 'expected, a blade a week',
+  expectedAhead: 'the same, weeks to come',
   band: 'likely, 8 weeks in 10',
   usual: 'as its kind usually grows',
   mown: 'mown, spread over the days it grew',
-  firstMown: 'first mowing logged',
+  firstMown: 'first mowing logged, days it grew not known',
   today: 'today',
   ahead: 'imagined from here',
   table: 'The same numbers as a table',

@@ -27,6 +27,7 @@ export const seasonPanelWords = {
   state: 'State, as it was known on the day',
   plantings: 'In the ground',
   layers: 'Laid on or dug in',
+  layersHow: 'up: laid; down: dug or hoed in',
   noPlanting: 'nothing on these days',
   noLayer: 'nothing on these days',
   rain: 'Rain and watering',
@@ -52,9 +53,6 @@ export const keyWords = {
   soil: 'soil',
 } as const;
 
-/** What it is called as a column and in the reading of a day. */
-export const likelyHead = 'likely, 8 seasons of 10';
-
 /** A laboratory's number beside its mark. */
 export const testWords = (mgPerKg: number): string =>
   `${seasonPanelWords.test} ${Math.round(mgPerKg)} mg/kg`;
@@ -73,6 +71,14 @@ export const dayKindWords = {
   downloaded: 'weather downloaded for the place',
   filled: 'weather filled in from normal months',
   imagined: 'imagined weather',
+} as const;
+
+/** Marks on a planting's stem, in the key. */
+export const stageWords = {
+  start: 'sown or planted',
+  flower: 'first flower',
+  pick: 'first pick',
+  cleared: 'cleared',
 } as const;
 
 export const stageSentences = {

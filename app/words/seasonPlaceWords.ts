@@ -17,11 +17,15 @@ export const seasonPlaceWords = {
   plantingTable: 'What stands and lies on the beds',
   known: 'nitrogen ready in the soil',
   ahead: 'the same on imagined days',
-  laid: 'laid on the bed, as tall as it was deep',
+  laid: ', laid on the bed as tall as it was deep',
   dugIn: 'dug or hoed in',
   stages: 'sown or planted, flower, first pick, cleared',
   trouble: 'something that does not go together',
 } as const;
+
+/** What begins in a season that is not shown: "2 plantings in 2027". */
+export const plantingsIn = (count: number, season: string): string =>
+  `${count === 1 ? '1 planting' : `${String(count)} plantings`} in ${season}`;
 
 export const plantingParts = ['whole', 'start', 'end'] as const;
 /** What of a planting is moved: all its days, the day it begins, the day it ends. */

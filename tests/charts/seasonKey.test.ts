@@ -1,16 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { stuffs } from '../../app/charts/cover/data';
 import { nitrateGeometry, supplyGeometry } from '../../app/charts/season/geometry';
 import { keyRows } from '../../app/charts/season/keyRows';
 import { keyRowStep, seasonLayout } from '../../app/charts/season/layout';
 import { readDay } from '../../app/charts/season/reading';
 import { seasonSeries } from '../../app/charts/season/series';
+import { stages } from '../../app/charts/season/strips';
 import { warmthGeometry } from '../../app/charts/season/warmth';
 import { degrees } from '../../app/words/chartFormat';
 import { metricChartUnits, usChartUnits } from '../../app/words/chartUnits';
 import { realRuns } from './realRuns';
 
 const runs = realRuns();
+const drawn = {
+  watering: true,
+  stages: new Set(stages),
+  stuffs: new Set(stuffs),
+};
 const anyDay = fc
   .tuple(
     fc.nat(runs.length - 1),
@@ -68,15 +75,19 @@ describe('law: the key is the reading of the chosen day, over the engine’s own
   test('it has room beside each panel, and no line of it comes or goes with the day', () => {
     fc.assert(
       fc.property(anyDay, ({ reading, supply, nitrate, layout, data, series, span }) => {
-        const rows = keyRows(reading, supply.labels, nitrate, metricChartUnits, true);
+        const rows = keyRows(reading, supply.labels, nitrate, metricChartUnits, drawn);
         const other = readDay(data, series, span.from);
-        const first = keyRows(other, supply.labels, nitrate, metricChartUnits, true);
+        const first = keyRows(other, supply.labels, nitrate, metricChartUnits, drawn);
         for (const panel of ['supply', 'nitrate', 'rain', 'warmth'] as const) {
           const { top } = layout[panel];
           const below = layout.panels.find((one) => one.top > top)?.top ?? layout.axis.bottom;
           expect(6 + rows[panel].length * keyRowStep).toBeLessThan(below - top);
           expect(rows[panel].map(({ name }) => name)).toEqual(first[panel].map(({ name }) => name));
         }
+        // every colour there is: a line's height from the first of the next panel
+        expect((rows.layers.length - 1) * keyRowStep).toBeLessThan(
+          layout.rain.top - layout.layers.top - keyRowStep / 2,
+        );
       }),
       { numRuns: 100, seed: 32 },
     );

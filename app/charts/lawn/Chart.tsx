@@ -11,6 +11,7 @@ import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
 import { useWidth } from '../useWidth';
 import { lawnGeometry, type LawnChartData } from './geometry';
+import { drawnOfLawn, LawnKey } from './LawnKey';
 import { LawnMarks } from './LawnMarks';
 
 export interface LawnChartProps extends LawnChartData {
@@ -91,33 +92,7 @@ export function LawnChart(props: LawnChartProps) {
           ))}
         </svg>
       </Scroller>
-      <ul className="plain-list lawn-key small">
-        <li>
-          <svg width="26" height="16" aria-hidden="true" focusable="false">
-            <path className="lawn-blade" d="M8 15 Q9 8 14 2 Q14 9 16 15 Z" />
-          </svg>
-          {words.expected}
-        </li>
-        <li>
-          <svg width="26" height="16" aria-hidden="true" focusable="false">
-            <path className="lawn-band" d="M0 3 H26 V13 H0 Z" />
-          </svg>
-          {words.band}
-        </li>
-        <li>
-          <svg width="26" height="16" aria-hidden="true" focusable="false">
-            <path className="lawn-usual" d="M0 8 H26" />
-          </svg>
-          {words.usual}
-        </li>
-        <li>
-          <svg width="26" height="16" aria-hidden="true" focusable="false">
-            <path className="lawn-cut-side" d="M3 5 V16 M23 5 V16" />
-            <path className="lawn-cut" d="M3 5 H23" />
-          </svg>
-          {words.mown}
-        </li>
-      </ul>
+      <LawnKey drawn={drawnOfLawn(props)} />
       <div className="chart-tools">
         <button
           type="button"

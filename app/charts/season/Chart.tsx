@@ -29,7 +29,14 @@ import { readDay, spokenReading, weeklyReadings } from './reading';
 import { seasonSeries } from './series';
 import { labelRoom, wordsInStrips } from './strips';
 import { LayerStrip, PlantingRows, RainStrip, StateStrip, WarmthStrip } from './StripPanels';
-import { layerMarks, plantingBars, plantingsInView, rainBars, stateSegments } from './strips';
+import {
+  deepestShown,
+  layerMarks,
+  plantingBars,
+  plantingsInView,
+  rainBars,
+  stateSegments,
+} from './strips';
 import { SupplyPanel } from './SupplyPanel';
 import { warmthGeometry } from './warmth';
 import { WeeksTable } from './WeeksTable';
@@ -123,14 +130,13 @@ export function SeasonChart(props: SeasonChartProps) {
       )
       .join(' ');
   const warmth = warmthGeometry(result, span, layout, units);
+  const layers = layerMarks(props, span, layout);
   const reading = readDay(props, series, day);
-  const key = keyRows(
-    reading,
-    supply.labels,
-    nitrate,
-    units,
-    rain.bars.some(({ watered }) => watered > 0),
-  );
+  const key = keyRows(reading, supply.labels, nitrate, units, {
+    watering: rain.bars.some(({ watered }) => watered > 0),
+    stages: new Set(bars.flatMap(({ marks }) => marks.map(({ stage }) => stage))),
+    stuffs: new Set(layers.map(({ layer }) => layer.stuff ?? 'other')),
+  });
   const since = `since ${dayWord(from, units)}`;
 
   const season = useMemo(
@@ -315,7 +321,12 @@ export function SeasonChart(props: SeasonChartProps) {
             />
             <StateStrip segments={segments} layout={layout} />
             <PlantingRows bars={bars} layout={layout} />
-            <LayerStrip marks={layerMarks(props, span, layout)} layout={layout} />
+            <LayerStrip
+              marks={layers}
+              layout={layout}
+              deepest={deepestShown(layers.map(({ layer }) => layer))}
+              unit={units.depth}
+            />
             <RainStrip bars={rain.bars} top={rain.top} layout={layout} unit={units.rain} />
             <WarmthStrip geometry={warmth} layout={layout} unit={units.warmth.short} />
             {!layout.isNarrow && (
@@ -331,6 +342,8 @@ export function SeasonChart(props: SeasonChartProps) {
           heads={{
             supply: seasonPanelWords.supply,
             nitrate: nitrateTitle(units),
+            plantings: seasonPanelWords.plantings,
+            layers: seasonPanelWords.layers,
             rain: seasonPanelWords.rain,
             warmth: seasonPanelWords.warmth,
           }}

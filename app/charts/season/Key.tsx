@@ -5,6 +5,8 @@ import type { KeyName, KeyRow, KeyRows } from './keyRows';
 import { keyRowStep, type Panel, type SeasonLayout } from './layout';
 import type { DayReading } from './reading';
 import { bandNames, type BandName } from './series';
+import { StageShape } from './StripPanels';
+import { stages } from './strips';
 
 const isBand = (name: KeyName): name is BandName => (bandNames as readonly string[]).includes(name);
 
@@ -33,6 +35,9 @@ export function KeyMark(props: {
   );
   if (isBand(name))
     return block(`chart-key source-${name.replaceAll(' ', '-')}`, weaveId(weaves, name));
+  const stage = stages.find((one) => name === `stage ${one}`);
+  if (stage) return <StageShape stage={stage} x={x + markWidth / 2 - 1} y={y} />;
+  if (name.startsWith('laid ')) return block(`chart-layer stuff-${name.slice('laid '.length)}`);
   switch (name) {
     case 'gone':
       return block('chart-key chart-key-gone', `${weaves}-gone`);
@@ -72,13 +77,15 @@ function KeyPanel(props: {
   readonly panel: Panel;
   readonly layout: SeasonLayout;
   readonly weaves: string;
+  /** px above where the lines of other panels begin */
+  readonly lift?: number;
 }) {
   const { layout } = props;
   const x = layout.keyX;
   return (
     <g>
       {props.rows.map((row, index) => {
-        const y = props.panel.top + 6 + index * keyRowStep;
+        const y = props.panel.top - (props.lift ?? 0) + 6 + index * keyRowStep;
         return (
           <g key={row.name}>
             <KeyMark name={row.name} x={x} y={y} weaves={props.weaves} />
@@ -116,6 +123,16 @@ export function Key(props: {
       </text>
       <KeyPanel rows={rows.supply} panel={layout.supply} layout={layout} weaves={weaves} />
       <KeyPanel rows={rows.nitrate} panel={layout.nitrate} layout={layout} weaves={weaves} />
+      {layout.plantings[0] && (
+        <KeyPanel
+          rows={rows.plantings}
+          lift={14}
+          panel={layout.plantings[0]}
+          layout={layout}
+          weaves={weaves}
+        />
+      )}
+      <KeyPanel rows={rows.layers} panel={layout.layers} layout={layout} weaves={weaves} />
       <KeyPanel rows={rows.rain} panel={layout.rain} layout={layout} weaves={weaves} />
       <KeyPanel rows={rows.warmth} panel={layout.warmth} layout={layout} weaves={weaves} />
     </g>
@@ -131,29 +148,31 @@ export function KeyList(props: {
   const panels = Object.keys(props.heads) as (keyof KeyRows)[];
   return (
     <div className="chart-legend">
-      {panels.map((panel) => (
-        <section key={panel} aria-label={props.heads[panel]}>
-          <p className="small soft">{props.heads[panel]}</p>
-          <ul className="plain-list">
-            {props.rows[panel].map((row) => (
-              <li key={row.name}>
-                <svg
-                  className="chart-legend-key"
-                  viewBox="0 0 18 14"
-                  width="18"
-                  height="14"
-                  aria-hidden="true"
-                  focusable="false"
-                >
-                  <KeyMark name={row.name} x={1} y={7} weaves={props.weaves} />
-                </svg>
-                <span>{row.words}</span>
-                <strong>{row.value}</strong>
-              </li>
-            ))}
-          </ul>
-        </section>
-      ))}
+      {panels
+        .filter((panel) => props.rows[panel].length > 0)
+        .map((panel) => (
+          <section key={panel} aria-label={props.heads[panel]}>
+            <p className="small soft">{props.heads[panel]}</p>
+            <ul className="plain-list">
+              {props.rows[panel].map((row) => (
+                <li key={row.name}>
+                  <svg
+                    className="chart-legend-key"
+                    viewBox="0 0 18 14"
+                    width="18"
+                    height="14"
+                    aria-hidden="true"
+                    focusable="false"
+                  >
+                    <KeyMark name={row.name} x={1} y={7} weaves={props.weaves} />
+                  </svg>
+                  <span>{row.words}</span>
+                  <strong>{row.value}</strong>
+                </li>
+              ))}
+            </ul>
+          </section>
+        ))}
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { amount } from '../../words/chartFormat';
 import type { ChartUnit } from '../../words/chartUnits';
 import { classOfWord, nitrogenShapes } from '../../words/markShapes';
 import { seasonPanelWords } from '../../words/seasonChart';
@@ -72,7 +73,7 @@ const leafPath = (length: number, isUp: boolean): string => {
 
 /**
  * What is in the ground, one row a planting: its days as a stem with leaves that grow, its name at
- * the start, a seed, a flower, a fruit and a cut where these fall, with words where there is room.
+ * the start, a seed, a flower, a fruit and a cut where these fall.
  */
 export function PlantingRows(props: {
   readonly bars: readonly PlantingBar[];
@@ -131,14 +132,7 @@ export function PlantingStem({
         {bar.name}
       </text>
       {bar.marks.map((mark) => (
-        <g key={mark.stage}>
-          <StageShape stage={mark.stage} x={mark.x} y={bar.bottom - stemLift} />
-          {mark.word !== null && (
-            <text className="chart-label chart-on-plot" x={mark.x + 4} y={bar.top + 9} dy="0.35em">
-              {mark.word}
-            </text>
-          )}
-        </g>
+        <StageShape key={mark.stage} stage={mark.stage} x={mark.x} y={bar.bottom - stemLift} />
       ))}
     </g>
   );
@@ -164,6 +158,9 @@ export function StageShape(props: {
 export function LayerStrip(props: {
   readonly marks: readonly LayerMark[];
   readonly layout: SeasonLayout;
+  /** at the upper end of the strip [mm] */
+  readonly deepest: number;
+  readonly unit: ChartUnit;
 }) {
   const { layout } = props;
   const base = props.marks[0]?.bottom ?? layout.layers.bottom - labelRoom;
@@ -173,8 +170,27 @@ export function LayerStrip(props: {
         layout={layout}
         panel={layout.layers}
         words={seasonPanelWords.layers}
-        small="up: laid; down: dug or hoed in"
+        small={`${props.unit.short}, ${seasonPanelWords.layersHow}`}
       />
+      {props.marks.length > 0 && (
+        <>
+          <path
+            className="chart-grid"
+            d={`M${layout.left} ${layout.layers.top} H${layout.right}`}
+          />
+          <text
+            className="chart-number chart-number-left"
+            x={layout.left - 7}
+            y={layout.layers.top}
+            dy="0.35em"
+          >
+            {amount(props.deepest, props.unit)}
+          </text>
+          <text className="chart-number chart-number-left" x={layout.left - 7} y={base} dy="0.35em">
+            0
+          </text>
+        </>
+      )}
       <path className="chart-base" d={`M${layout.left} ${base} H${layout.right}`} />
       {props.marks.length === 0 && (
         <text className="chart-title-small chart-on-plot" x={layout.left + 5} y={base - 8}>

@@ -1,6 +1,6 @@
 import { amount, dayShort, degrees } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { likelyHead, seasonLineWords } from '../../words/seasonChart';
+import { keyWords, seasonLineWords } from '../../words/seasonChart';
 import { Scroller } from '../Scroller';
 import type { DayReading } from './reading';
 
@@ -23,7 +23,29 @@ export function WeeksTable(props: {
         <caption>{caption}</caption>
         <thead>
           <tr>
-            <th scope="col">evening of</th>
+            <th scope="col" rowSpan={2} className="chart-table-words">
+              evening of
+            </th>
+            <th scope="colgroup" colSpan={2} className="chart-table-group">
+              the crops
+            </th>
+            <th scope="colgroup" colSpan={bands.length + 2} className="chart-table-group">
+              where it came from, and went
+            </th>
+            <th scope="colgroup" colSpan={hasLikely ? 3 : 2} className="chart-table-group">
+              ready in the top {units.topSoil}
+            </th>
+            <th scope="colgroup" colSpan={4} className="chart-table-group">
+              weather
+            </th>
+            <th scope="col" rowSpan={2} className="chart-table-words">
+              state
+            </th>
+            <th scope="col" rowSpan={2} className="chart-table-words">
+              what happened
+            </th>
+          </tr>
+          <tr>
             <th scope="col">{seasonLineWords.demand}</th>
             <th scope="col">{seasonLineWords.got}</th>
             {bands.map((band) => (
@@ -33,15 +55,15 @@ export function WeeksTable(props: {
             ))}
             <th scope="col">all it gets</th>
             <th scope="col">{seasonLineWords.gone}</th>
-            <th scope="col">ready in the top {units.topSoil}</th>
+            <th scope="col">{units.nitrogen.short}</th>
             <th scope="col">mg/kg</th>
-            {hasLikely && <th scope="col">{likelyHead}</th>}
+            {hasLikely && <th scope="col">{keyWords.likely}</th>}
             <th scope="col">rain and watering</th>
             <th scope="col">air, {units.warmth.short}</th>
             <th scope="col">soil, {units.warmth.short}</th>
-            <th scope="col">weather</th>
-            <th scope="col">state</th>
-            <th scope="col">what happened</th>
+            <th scope="col" className="chart-table-words">
+              known as
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -60,20 +82,20 @@ export function WeeksTable(props: {
               <td>{grams(reading.readyTop)}</td>
               <td>{Math.round(reading.nitrateMgPerKg)}</td>
               {hasLikely && (
-                <td>
+                <td className="chart-table-range">
                   {reading.likely
                     ? `${grams(reading.likely.low)}–${grams(reading.likely.high)}`
                     : '–'}
                 </td>
               )}
               <td>{amount(reading.rain + reading.watered, units.rain)}</td>
-              <td className="chart-table-words">
+              <td className="chart-table-range">
                 {degrees(reading.airMinimum, units)} to {degrees(reading.airMaximum, units)}
               </td>
               <td>{degrees(reading.soil, units)}</td>
               <td className="chart-table-words">{reading.kind}</td>
               <td className="chart-table-words">{reading.state ?? '–'}</td>
-              <td className="chart-table-words">{reading.happened.join('; ')}</td>
+              <td className="chart-table-words chart-table-long">{reading.happened.join('; ')}</td>
             </tr>
           ))}
         </tbody>

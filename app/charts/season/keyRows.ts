@@ -1,8 +1,11 @@
 import { amount, amountWithUnit, degrees } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { keyWords, seasonLineWords } from '../../words/seasonChart';
+import { keyWords, seasonLineWords, stageWords } from '../../words/seasonChart';
+import { stuffWords } from '../../words/stuffWords';
+import { stuffs, type Stuff } from '../cover/data';
 import type { EndLabel, NitrateGeometry } from './geometry';
 import type { DayReading } from './reading';
+import { stages, type Stage } from './strips';
 
 /** What a line of the key stands for. */
 export type KeyName =
@@ -14,7 +17,9 @@ export type KeyName =
   | 'rain of the day'
   | 'watered'
   | 'air warmth'
-  | 'soil warmth';
+  | 'soil warmth'
+  | `stage ${Stage}`
+  | `laid ${Stuff}`;
 
 export interface KeyRow {
   readonly name: KeyName;
@@ -27,8 +32,18 @@ export interface KeyRow {
 export interface KeyRows {
   readonly supply: readonly KeyRow[];
   readonly nitrate: readonly KeyRow[];
+  /** marks on the stems, and colours of what was laid: those that are drawn */
+  readonly plantings: readonly KeyRow[];
+  readonly layers: readonly KeyRow[];
   readonly rain: readonly KeyRow[];
   readonly warmth: readonly KeyRow[];
+}
+
+/** What of the view has no line of its own in the reading. */
+export interface KeyDrawn {
+  readonly watering: boolean;
+  readonly stages: ReadonlySet<Stage>;
+  readonly stuffs: ReadonlySet<Stuff>;
 }
 
 const lines = ['demand', 'got', 'usable'] as const;
@@ -42,7 +57,7 @@ export function keyRows(
   labels: readonly EndLabel[],
   nitrate: Pick<NitrateGeometry, 'enough' | 'likely'>,
   units: ChartUnits,
-  hasWatering: boolean,
+  drawn: KeyDrawn,
 ): KeyRows {
   const grams = (value: number) => amount(value, units.nitrogen);
   const has = (name: EndLabel['name']): boolean => labels.some((label) => label.name === name);
@@ -88,13 +103,19 @@ export function keyRows(
         value: `${mgPerKg} mg/kg`,
       })),
     ],
+    plantings: stages
+      .filter((stage) => drawn.stages.has(stage))
+      .map((stage) => ({ name: `stage ${stage}`, words: stageWords[stage], value: '' })),
+    layers: stuffs
+      .filter((stuff) => drawn.stuffs.has(stuff))
+      .map((stuff) => ({ name: `laid ${stuff}`, words: stuffWords[stuff], value: '' })),
     rain: [
       {
         name: 'rain of the day',
         words: keyWords.rain,
         value: amountWithUnit(reading.rain, units.rain),
       },
-      ...(hasWatering
+      ...(drawn.watering
         ? [
             {
               name: 'watered' as const,

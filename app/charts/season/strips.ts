@@ -81,6 +81,11 @@ export const labelRoom = 24;
 /** a strip of thin layers only is not blown up past this [mm] */
 const leastDeepest = 20;
 
+/** Depth at the upper end of the strip of layers, round in the shown unit [mm]. */
+export function deepestShown(layers: readonly LayerOnChart[]): number {
+  return layers.reduce((most, layer) => Math.max(most, layer.laidDepth), leastDeepest);
+}
+
 /** Layings as bars on their day, as tall as they were deep; the deepest in view fills the strip. */
 export function layerMarks(
   data: Pick<SeasonChartData, 'layers' | 'units'>,
@@ -89,7 +94,7 @@ export function layerMarks(
 ): readonly LayerMark[] {
   const bottom = layout.layers.bottom - labelRoom;
   const shown = data.layers.filter((layer) => layer.day >= span.from && layer.day <= span.to);
-  const deepest = shown.reduce((most, layer) => Math.max(most, layer.laidDepth), leastDeepest);
+  const deepest = deepestShown(shown);
   const height = scaleLinear()
     .domain([0, deepest])
     .range([0, bottom - layout.layers.top]);
@@ -120,8 +125,6 @@ export interface StageMark {
   readonly stage: Stage;
   readonly day: DayNumber;
   readonly x: number;
-  /** null: no room, or the start, whose word is the crop's name */
-  readonly word: string | null;
 }
 
 /** A leaf on a stem: where it springs from, how long it is, and on which side. */
@@ -144,13 +147,6 @@ export interface PlantingBar {
   readonly leaves: readonly Leaf[];
 }
 
-const stageWords: Readonly<Record<Stage, string>> = {
-  start: '',
-  flower: 'flower',
-  pick: 'first pick',
-  cleared: 'cleared',
-};
-
 type PlantingRun = Pick<PlantingResult, 'id' | 'startDay' | 'clearingDay'>;
 interface PlantingsWithRuns {
   readonly plantings: readonly PlantingOnChart[];
@@ -171,7 +167,7 @@ export const plantingsInView = (
     return stands ? [{ planting, run }] : [];
   });
 
-/** Each planting as a bar over its days in the ground, with its stages where the words have room. */
+/** Each planting as a bar over its days in the ground, with a mark at each of its stages in view. */
 export function plantingBars(
   data: PlantingsWithRuns,
   span: DaySpan,
@@ -186,7 +182,6 @@ export function plantingBars(
     const bar = { x: layout.x(from), width: layout.x(to) - layout.x(from) };
     const nameWidth = textWidth(planting.name, true);
     const nameX = Math.max(0, Math.min(bar.x + 5, layout.width - nameWidth));
-    let free = nameX + 5 + nameWidth;
     const days: readonly (readonly [Stage, DayNumber | null])[] = [
       ['start', run.startDay],
       ['flower', planting.flowerDay],
@@ -195,11 +190,7 @@ export function plantingBars(
     ];
     const marks = days.flatMap(([stage, day]): StageMark[] => {
       if (day === null || day < span.from || day > span.to || day > end) return [];
-      const x = layout.x(day);
-      const word = stageWords[stage];
-      const fits = word !== '' && x >= free && x + textWidth(word) + 4 <= layout.width;
-      if (fits) free = x + textWidth(word) + 8;
-      return [{ stage, day, x, word: fits ? word : null }];
+      return [{ stage, day, x: layout.x(day) }];
     });
     const taken = marks.map((mark) => mark.x);
     const leaves = leavesAlong(run, end, layout).filter(
@@ -251,10 +242,7 @@ export function wordsInStrips(
     ...segments
       .filter(({ wordFits }) => wordFits)
       .map(({ wordX, state }) => over(layout.state.top, wordX - markWidth, `    ${state}`)),
-    ...bars.flatMap(({ top, name, nameX, marks }) => [
-      over(top, nameX, name, true),
-      ...marks.flatMap(({ x, word }) => (word === null ? [] : [over(top, x + 4, word)])),
-    ]),
+    ...bars.map(({ top, name, nameX }) => over(top, nameX, name, true)),
   ];
 }
 

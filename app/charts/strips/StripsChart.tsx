@@ -265,7 +265,7 @@ export function StripsChart(props: StripsChartProps) {
           </DayRead>
         </div>
       </div>
-      <StripKey weaves={id} />
+      <StripKey weaves={id} beds={shown} span={span} />
       <div className="chart-tools">
         <button
           type="button"

@@ -182,7 +182,7 @@ export function bedStripGeometry(
     },
     span,
     { x: layout.x, width: layout.width, plantings: panels },
-  ).map((bar) => ({ ...bar, marks: bar.marks.map((mark) => ({ ...mark, word: null })) }));
+  );
   const known = knownSpan(bed.run, span);
   const marked = troubles.map((trouble) => ({
     ...trouble,

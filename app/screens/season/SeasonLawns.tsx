@@ -1,10 +1,12 @@
 import { memo, useEffect, useMemo, useReducer } from 'react';
 import type { DaySpan } from '../../charts/season/data';
+import { drawnOfLawn, LawnKey } from '../../charts/lawn/LawnKey';
 import { DayCross } from '../../charts/strips/DayCross';
 import { LawnStrip, lawnStage } from '../../charts/strips/LawnStrip';
 import type { StripDays } from '../../charts/strips/StripsChart';
 import { lawnCuts } from '../../document/lawnCurve';
-import type { Lawn } from '../../document/schema';
+import type { DayNumber } from '../../core/days';
+import type { Garden, Lawn } from '../../document/schema';
 import { growthIn, growthShown } from '../lawn/growthShown';
 import { hasLawnCurve, keptLawnCurve } from '../lawn/keptLawnCurve';
 import { useShown } from '../shown';
@@ -34,6 +36,17 @@ export function SeasonLawns(props: { readonly span: DaySpan; readonly days: Stri
     );
     return () => cancelIdleCallback(waiting);
   }, [garden, next, today]);
+  const { span } = props;
+  // what is reckoned says itself what it draws
+  const each = lawns
+    .filter((lawn) => hasLawnCurve(garden, lawn, today))
+    .map((lawn) => drawnOfLawn(lawnInSpan(garden, lawn, span, today)));
+  const drawn = {
+    weeks: each.some(({ weeks }) => weeks),
+    ahead: each.some(({ ahead }) => ahead),
+    cuts: each.some(({ cuts }) => cuts),
+    firstCut: each.some(({ firstCut }) => firstCut),
+  };
   if (lawns.length === 0) return null;
   return (
     <section className="strip-lawns" aria-labelledby="season-lawns">
@@ -49,8 +62,20 @@ export function SeasonLawns(props: { readonly span: DaySpan; readonly days: Stri
           </li>
         ))}
       </ul>
+      <LawnKey drawn={drawn} />
     </section>
   );
+}
+
+/** Of a lawn's curve what belongs to a season: in one that does not hold today, only what was mown. */
+function lawnInSpan(garden: Garden, lawn: Lawn, span: DaySpan, today: DayNumber) {
+  return today >= span.from && today <= span.to
+    ? { ...keptLawnCurve(garden, lawn, today), today }
+    : {
+        today,
+        weeks: [],
+        cuts: lawnCuts(garden, lawn.id, span.from, Math.min(today, span.to)),
+      };
 }
 
 const LawnRow = memo(function LawnRow(props: {
@@ -64,19 +89,11 @@ const LawnRow = memo(function LawnRow(props: {
   const shown = useShown();
   const today = useToday();
   const curve = useMemo(() => keptLawnCurve(garden, lawn, today), [garden, lawn, today]);
-  const isNow = today >= span.from && today <= span.to;
   const { size, unit } = growthIn(garden, curve.inAWeek, shown);
   const data = useMemo(() => {
-    const weeksAndCuts = isNow
-      ? curve
-      : { weeks: [], cuts: lawnCuts(garden, lawn.id, span.from, Math.min(today, span.to)) };
-    return {
-      firstDay: span.from,
-      lastDay: span.to,
-      today,
-      ...growthShown(weeksAndCuts, size),
-    };
-  }, [curve, garden, isNow, lawn.id, size, span, today]);
+    const inSpan = lawnInSpan(garden, lawn, span, today);
+    return { firstDay: span.from, lastDay: span.to, today, ...growthShown(inSpan, size) };
+  }, [garden, lawn, size, span, today]);
   const count = data.cuts.length;
   return (
     <>
@@ -87,8 +104,12 @@ const LawnRow = memo(function LawnRow(props: {
           </button>
         </h3>
         <span className="strip-value">
-          {unit.aWeek}: a blade is a week as expected, a bar a mowing.{' '}
-          {count === 0 ? 'No mowing in these months.' : `${count} mowings.`}
+          {unit.aWeek}.{' '}
+          {count === 0
+            ? 'No mowing in these months.'
+            : count === 1
+              ? '1 mowing.'
+              : `${count} mowings.`}
         </span>
       </div>
       <div className="strip-stage">

@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react';
 import { Icon } from '../../controls/marks/Icon';
 import { seasonEnd, seasonStart, yearOf, type DayNumber } from '../../core/days';
+import { plantingsBySeason } from '../../document/plantingsBySeason';
 import { seasonWord } from '../../words/seasonAccountWords';
-import { seasonPlaceWords as words } from '../../words/seasonPlaceWords';
+import { plantingsIn, seasonPlaceWords as words } from '../../words/seasonPlaceWords';
 import { NoBeds } from '../beds/NoBeds';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
@@ -24,12 +25,16 @@ export function SeasonPlace() {
     () => seasonStart(firstDayKnown(garden, results, today), seasonStartMonth),
     [garden, results, today, seasonStartMonth],
   );
-  const last = seasonEnd(thisStart, seasonStartMonth) + 1;
+  const begun = useMemo(() => plantingsBySeason(garden), [garden]);
+  const last = Math.max(seasonEnd(thisStart, seasonStartMonth) + 1, begun.at(-1)?.start ?? 0);
   const from = Math.max(first, Math.min(last, wantedStart ?? thisStart));
   const span = useMemo(
     () => ({ from, to: seasonEnd(from, seasonStartMonth) }),
     [from, seasonStartMonth],
   );
+  // the nearest on either side in which anything begins
+  const before = begun.findLast(({ start }) => start < from);
+  const after = begun.find(({ start }) => start > from);
   const called = (day: DayNumber): string => seasonWord(yearOf(day), seasonStartMonth);
   const step = (by: -1 | 1): void =>
     setStart(by < 0 ? seasonStart(from - 1, seasonStartMonth) : span.to + 1);
@@ -63,7 +68,25 @@ export function SeasonPlace() {
               >
                 <Icon name="left" /> Earlier
               </button>
+              {before && (
+                <button
+                  type="button"
+                  className="button-small"
+                  onClick={() => setStart(before.start)}
+                >
+                  {plantingsIn(before.count, called(before.start))}
+                </button>
+              )}
               <strong aria-live="polite">{called(from)}</strong>
+              {after && (
+                <button
+                  type="button"
+                  className="button-small"
+                  onClick={() => setStart(after.start)}
+                >
+                  {plantingsIn(after.count, called(after.start))}
+                </button>
+              )}
               <button
                 type="button"
                 className="button-small"
