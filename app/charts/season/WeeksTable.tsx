@@ -4,6 +4,17 @@ import { keyWords, seasonLineWords } from '../../words/seasonChart';
 import { Scroller } from '../Scroller';
 import type { DayReading } from './reading';
 
+/** A heading that breaks in one place only, where its two halves are nearest in length. */
+function onTwoLines(heading: string): string {
+  const words = heading.split(' ');
+  const halves = words.slice(1).map((_word, index) => {
+    const first = words.slice(0, index + 1).join('\u00a0');
+    const second = words.slice(index + 1).join('\u00a0');
+    return { lines: `${first} ${second}`, longest: Math.max(first.length, second.length) };
+  });
+  return halves.toSorted((one, other) => one.longest - other.longest)[0]?.lines ?? heading;
+}
+
 /** The numbers of the drawing, one row a week. */
 export function WeeksTable(props: {
   readonly id: string;
@@ -50,17 +61,17 @@ export function WeeksTable(props: {
             <th scope="col">{seasonLineWords.got}</th>
             {bands.map((band) => (
               <th key={band.name} scope="col">
-                {seasonLineWords[band.name]}
+                {onTwoLines(seasonLineWords[band.name])}
               </th>
             ))}
-            <th scope="col">all it gets</th>
-            <th scope="col">{seasonLineWords.gone}</th>
+            <th scope="col">{onTwoLines('all it gets')}</th>
+            <th scope="col">{onTwoLines(seasonLineWords.gone)}</th>
             <th scope="col">{units.nitrogen.short}</th>
             <th scope="col">mg/kg</th>
-            {hasLikely && <th scope="col">{keyWords.likely}</th>}
-            <th scope="col">rain and watering</th>
+            {hasLikely && <th scope="col">{onTwoLines(keyWords.likely)}</th>}
+            <th scope="col">{onTwoLines('rain and watering')}</th>
             <th scope="col">air, {units.warmth.short}</th>
-            <th scope="col">soil, {units.warmth.short}</th>
+            <th scope="col">{`soil,\u00a0${units.warmth.short}`}</th>
             <th scope="col" className="chart-table-words">
               known as
             </th>
