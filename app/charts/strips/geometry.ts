@@ -189,12 +189,12 @@ export function bedStripGeometry(
     x: Math.max(8, Math.min(layout.width - 8, layout.x(trouble.day + 0.5))),
     y: 1,
   }));
-  const height = surface + scale.soilHeight + 6;
-  const over = (from: number, words: string, top: number, isStrong: boolean): WordsBox => ({
+  const whole = surface + scale.soilHeight + 6;
+  const over = (from: number, words: string, y: number, isStrong: boolean): WordsBox => ({
     from: from - 4,
     to: from + textWidth(words, isStrong) + 4,
-    top,
-    bottom: top + 19,
+    top: y,
+    bottom: y + 19,
   });
   const thickness =
     bed.run && known
@@ -203,8 +203,8 @@ export function bedStripGeometry(
   const within = (day: DayNumber): number | null =>
     day >= span.from && day <= span.to + 1 ? layout.x(day) : null;
   return {
-    height,
-    foot: height - 4,
+    height: whole,
+    foot: whole - 4,
     words: [
       ...bars.map(({ nameX, name, top: row }) => over(nameX, name, row - 1, true)),
       ...marked.map(({ x }) => ({ from: x - 9, to: x + 9, top: 0, bottom: troubleRow })),
