@@ -636,7 +636,7 @@ static void advancePlants(const Bed *bed, State *s, double day) {
     double share = p->share * scale;
     double kc = cropCoefficient(p, plant->progress);
     double shaded = canopyShare(p, kc, plant->progress, c);
-    double wet = p->kcStart * (1 - shaded) + c->evaporationUnderCanopy * shaded;
+    double wet = most(p->kcStart, c->bareCropCoefficient) * (1 - shaded) + c->evaporationUnderCanopy * shaded;
     s->evaporation += share * wet;
     s->transpiration += share * most(0, kc - wet);
     s->canopy += share * shaded;

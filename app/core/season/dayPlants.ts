@@ -10,7 +10,7 @@ import { move, poolIndex, wayOf } from './ways';
 import { crownOf } from './crown';
 import type { Coefficients } from './coefficients';
 import type { DayNumber } from '../days';
-import type { BedEvent, BedSeason } from './input';
+import type { BedEvent, BedSeason, CropInput } from './input';
 
 const { mineralLower, mineralTop } = poolIndex;
 
@@ -56,6 +56,23 @@ function plantedShare({ plantings, day }: BedState): number {
 const shareScale = (planted: number): number => (planted > 1 ? 1 / planted : 1);
 
 /**
+ * Evaporation coefficient of planted ground: what leaves leave open gives off as bare ground does,
+ * or as the crop's own start says where that is more, and what they shade next to nothing. The
+ * start of a crop is a mean of ground wetted now and then; what dries slows down besides
+ * (`waterDay`), so that by itself it would count the drying twice.
+ *
+ * @source Allen et al. 1998, chapter 7: what exposed ground gives off goes by its wetness and not
+ *   by which crop stands on it. Taking the greater of the two is ours (derived)
+ */
+export const evaporationOf = (
+  crop: Pick<CropInput, 'cropCoefficientStart'>,
+  shaded: number,
+  c: Coefficients,
+): number =>
+  Math.max(crop.cropCoefficientStart, c.bareCropCoefficient) * (1 - shaded) +
+  c.evaporationUnderCanopy * shaded;
+
+/**
  * Sowing and planting, and the clock of every plant (step 2); then what the standing plants ask of
  * the water, by their shares, into `state.canopy`. The rest of the bed is bare.
  */
@@ -81,7 +98,7 @@ export function advancePlants(state: BedState, day: DayNumber, c: Coefficients):
     const share = plant.share * scale;
     const coefficient = cropCoefficient(crop, plant.progress);
     const shaded = canopyShare(crop, coefficient, plant.progress, c);
-    const wet = crop.cropCoefficientStart * (1 - shaded) + c.evaporationUnderCanopy * shaded;
+    const wet = evaporationOf(crop, shaded, c);
     sum.evaporation += share * wet;
     sum.transpiration += share * Math.max(0, coefficient - wet);
     sum.canopy += share * shaded;

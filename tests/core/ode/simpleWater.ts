@@ -72,7 +72,8 @@ export function drain(
   const canopy = leaves?.canopy ?? 0;
   const reach = leaves?.reach ?? 0;
   const ke = leaves
-    ? leaves.start * (1 - canopy) + c.evaporationUnderCanopy * canopy
+    ? Math.max(leaves.start, c.bareCropCoefficient) * (1 - canopy) +
+      c.evaporationUnderCanopy * canopy
     : c.bareCropCoefficient;
   const kcb = leaves ? Math.max(0, leaves.kc - ke) : 0;
 

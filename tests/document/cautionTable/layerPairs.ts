@@ -201,9 +201,9 @@ export const layerPairs: Pairs = {
     [0.665, 0.678],
   ]),
   'room perennial': room('perennial', [
-    [1.07, 1.09],
-    [0.98, 1.0],
-    [0.69, 0.704],
+    [1.162, 1.182],
+    [1.065, 1.085],
+    [0.751, 0.765],
   ]),
   'season total': [
     pair('depth in mm of the first layer', seasonTotal('chard'), 11.9, 11.7, { weight: 'note' }),
@@ -230,8 +230,8 @@ export const layerPairs: Pairs = {
     pair(
       'depth in mm',
       (mm: number) => asked({ plantings: [beans()], thoughtOf: [clippings(today, mm)] }),
-      3.932,
-      3.842,
+      3.671,
+      3.581,
       { weight: 'note' },
     ),
     pair(
@@ -242,8 +242,8 @@ export const layerPairs: Pairs = {
           laid: [clippings('2013-06-20', 1)],
           thoughtOf: [clippings(today, mm)],
         }),
-      42.4,
-      41.4,
+      43.6,
+      42.6,
       { weight: 'caution' },
     ),
   ],
@@ -270,13 +270,13 @@ export const layerPairs: Pairs = {
       'share of the bed',
       (share: number) =>
         asked({ plantings: [beans({ share })], thoughtOf: [clippings(today, 20)] }),
-      0.4115,
-      0.4065,
+      0.4188,
+      0.4138,
       { sees: ({ cautions }) => cautions.some(({ kind }) => kind === 'legume') },
     ),
   ],
   'enough margin': [
-    pair('pick in kg per m2', enough('sweet_potato', 20), 1.885, 1.905, {
+    pair('pick in kg per m2', enough('sweet_potato', 20), 1.873, 1.893, {
       sees: says('greens past enough'),
     }),
   ],
@@ -299,7 +299,7 @@ export const layerPairs: Pairs = {
     pair('pick in kg per m2', enough('chard', 5), 1.515, 1.54, { weight: 'caution' }),
   ],
   'greens past enough': [
-    pair('depth in mm', (mm: number) => enough('sweet_potato', mm)(1.81), 3.5, 3.2, {
+    pair('depth in mm', (mm: number) => enough('sweet_potato', mm)(1.81), 3.95, 3.65, {
       weight: 'stop',
     }),
   ],
