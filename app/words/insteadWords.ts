@@ -45,6 +45,9 @@ const sentences: Readonly<Record<InsteadKey, string>> = {
   nothing: '',
 };
 
+/** Whether what is advised is to rake the last layer off and carry it to another bed. */
+export const isRakeAdvice = (instead: string): boolean => instead === sentences['rake and carry'];
+
 /** What to do instead, in one line; '' where there is nothing to say. */
 export function insteadWords(
   caution: Pick<Caution, 'kind' | 'weight' | 'layerId' | 'row' | 'detail'>,

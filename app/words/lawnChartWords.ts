@@ -47,6 +47,8 @@ export const lawnChartWords = {
   usual: 'as its kind usually grows',
   mown: 'mown, spread over the days it grew',
   firstMown: 'first mowing logged, days it grew not known',
+  nothing: 'Nothing is reckoned to grow in this season, and no mowing is written down.',
+  notReckoned: 'Growth is reckoned for the season of today only.',
   today: 'today',
   ahead: 'imagined from here',
   table: 'The same numbers as a table',

@@ -179,6 +179,8 @@ export const ownSafetyWords = {
   dogs: 'Dogs run here: what poisons them is stopped before it is laid.',
   ownWell: 'You drink from your own well: what washes out is weighed with that in mind.',
   fouled: (lawn: string) => `${lawn} is fouled by pets: its grass is stopped on beds eaten raw.`,
+  answer: 'Answer now',
+  change: 'Change the answer',
   nothing:
     'Nothing of the kind was said of this garden so far. That is not the same as nothing being there.',
 } as const;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lawnGeometry } from '../../app/charts/lawn/geometry';
+import { hasGrowth, lawnGeometry } from '../../app/charts/lawn/geometry';
 import { dayOf } from '../../app/core/days';
 import { lawnCurve } from '../../app/document/lawnCurve';
 import { lawnOutlook } from '../../app/document/lawnOutlook';
@@ -118,4 +118,15 @@ describe('the drawing of a lawn’s growth', () => {
         for (const { path } of drawing.blades) expect(path).not.toContain('NaN');
       }
   });
+});
+
+test('without growth and mowings there is no scale: nothing is told in billionths', () => {
+  const empty = { firstDay: 0, lastDay: 364, today: 100, weeks: [], cuts: [] };
+  const still = { from: 0, low: 0, typical: 0, high: 0, usual: 0 };
+  expect(hasGrowth(empty)).toBe(false);
+  expect(lawnGeometry(empty, 600).ticks).toEqual([]);
+  expect(lawnGeometry({ ...empty, weeks: [still] }, 600).ticks).toEqual([]);
+  const little = { ...empty, weeks: [{ ...still, high: 0.01 }] };
+  expect(hasGrowth(little)).toBe(true);
+  expect(lawnGeometry(little, 600).ticks.length).toBeGreaterThan(1);
 });

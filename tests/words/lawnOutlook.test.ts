@@ -1,3 +1,4 @@
+import { alreadyLoggedSentence } from '../../app/words/lawnWords';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -64,4 +65,13 @@ describe('what a lawn gives and costs, in words', () => {
       for (const part of said.split(/(?<=\.) /)) expect(part.length).toBeLessThan(220);
     }
   });
+});
+
+test('what is logged of a day already is said before it is doubted', () => {
+  expect(alreadyLoggedSentence(['1 bag'], 'Back lawn', 'today')).toBe(
+    '1 bag from Back lawn is logged already, mown today. Is this another mowing, or the same?',
+  );
+  expect(alreadyLoggedSentence(['1 bag', '2 buckets'], 'Back lawn', 'today')).toMatch(
+    /^1 bag and 2 buckets from Back lawn are logged already/,
+  );
 });

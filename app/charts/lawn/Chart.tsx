@@ -10,7 +10,7 @@ import {
 import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
 import { useWidth } from '../useWidth';
-import { lawnGeometry, type LawnChartData } from './geometry';
+import { hasGrowth, lawnGeometry, type LawnChartData } from './geometry';
 import { drawnOfLawn, LawnKey } from './LawnKey';
 import { LawnMarks } from './LawnMarks';
 
@@ -62,6 +62,7 @@ export function LawnChart(props: LawnChartProps) {
           )}
         </p>
       </figcaption>
+      {!hasGrowth(props) && <p>{words.nothing}</p>}
       <Scroller box={box} className="chart-scroll" label={`${words.title}: ${props.name}`}>
         <svg
           className="chart-drawing"

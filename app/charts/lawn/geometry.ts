@@ -20,6 +20,14 @@ export interface LawnChartData {
   }[];
 }
 
+/** Whether there is anything to draw: weeks or mowings that come to more than nothing. */
+export const hasGrowth = ({ weeks, cuts }: Pick<LawnChartData, 'weeks' | 'cuts'>): boolean =>
+  weeks.some(({ high, usual }) => Math.max(high, usual) > leastGrowth) ||
+  cuts.some(({ aWeek }) => (aWeek ?? 0) > leastGrowth);
+
+/** less is nothing, in any unit [unit of the chart] */
+const leastGrowth = 1e-6;
+
 export interface Box {
   readonly x: number;
   readonly y: number;
@@ -89,7 +97,7 @@ export function lawnGeometry(
   const highest = Math.max(
     ...data.weeks.map(({ high, usual }) => Math.max(high, usual)),
     ...data.cuts.map(({ aWeek }) => aWeek ?? 0),
-    1e-9,
+    leastGrowth,
   );
   const y = scaleLinear([0, highest], [floor, top]).nice(frame.ticks);
   const x = scaleLinear([data.firstDay, data.lastDay + 1], [left, right]);
@@ -109,7 +117,8 @@ export function lawnGeometry(
     floor,
     top,
     todayX: x(data.today + 1),
-    ticks: y.ticks(frame.ticks).map((value) => ({ value, y: y(value) })),
+    // without growth there is no scale to read
+    ticks: hasGrowth(data) ? y.ticks(frame.ticks).map((value) => ({ value, y: y(value) })) : [],
     blades: data.weeks.map(({ from, typical }, at) => ({
       path: blade(middle(from), floor, y(typical), half, half * (at % 2 === 0 ? 0.5 : -0.5)),
       isAhead: from > data.today,

@@ -25,6 +25,7 @@ import { BedLedger } from './BedLedger';
 import { BedLog } from './BedLog';
 import { BedSection } from './BedSection';
 import { BedPlantings } from './BedPlantings';
+import { RakeAdvised } from './RakeAdvised';
 import { BedSoil } from './BedSoil';
 import { coverChartData, seasonChartData, seasonSpan } from './chartData';
 import { HowSure } from './HowSure';
@@ -171,6 +172,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
               ) : (
                 <p>{nothingToRemark}</p>
               )}
+              <RakeAdvised bed={bed} results={results} />
             </section>
           </div>
           <section className="section" aria-labelledby="bed-season">

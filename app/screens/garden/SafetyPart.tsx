@@ -1,5 +1,5 @@
 import { Disclosure } from '../../controls/Disclosure';
-import type { Garden } from '../../document/schema';
+import type { Garden, Lawn } from '../../document/schema';
 import { limits, thresholdRow } from '../../tables/thresholds';
 import { shortSource, type SourceKey } from '../../tables/sources';
 import { footLines } from '../../words/safetyLines';
@@ -8,13 +8,14 @@ import { sourceHazardWords } from '../../words/sourceHazards';
 import { sourceLine } from '../../words/sourceLine';
 import { useShown, type Shown } from '../shown';
 import { WeightWord } from '../StateWords';
-import { useGarden } from '../store';
+import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 
 /** What may hurt people, animals or water: what was said of this garden first, then all of it. */
 export function SafetyPart() {
   const garden = useGarden();
   const shown = useShown();
+  const showDialog = useMowings((state) => state.showDialog);
   const compost = shown.estimate(limits.lines['compost depth'].note, shown.units.depth);
   const own = saidOf(garden, shown);
   return (
@@ -22,7 +23,23 @@ export function SafetyPart() {
       <h3>Of this garden</h3>
       <ul className="plain-list">
         {own.length > 0 ? (
-          own.map((line) => <li key={line}>{line}</li>)
+          own.map(({ says, lawn }) => (
+            <li key={says}>
+              {says}{' '}
+              {lawn && (
+                <button
+                  type="button"
+                  className="button-small"
+                  aria-label={`${lawn.treatment.answer === 'not asked' ? ownSafetyWords.answer : ownSafetyWords.change}: ${lawn.name}`}
+                  onClick={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
+                >
+                  {lawn.treatment.answer === 'not asked'
+                    ? ownSafetyWords.answer
+                    : ownSafetyWords.change}
+                </button>
+              )}
+            </li>
+          ))
         ) : (
           <li>{ownSafetyWords.nothing}</li>
         )}
@@ -80,10 +97,16 @@ function basisOfLine({ rows = [] }: SafetyLine): readonly string[] {
   });
 }
 
+/** A line of what was said; with a lawn where it answers a question about it. */
+interface Said {
+  readonly says: string;
+  readonly lawn?: Lawn;
+}
+
 /** What the gardener ticked or answered, and what nobody answered yet. */
-function saidOf(garden: Garden, shown: Shown): string[] {
+function saidOf(garden: Garden, shown: Shown): Said[] {
   const { dogs, ownWell } = garden.garden;
-  return [
+  const plain = [
     ...(dogs ? [ownSafetyWords.dogs] : []),
     ...(ownWell ? [ownSafetyWords.ownWell] : []),
     ...garden.lawns.flatMap(({ name, fouledByPets }) =>
@@ -92,8 +115,13 @@ function saidOf(garden: Garden, shown: Shown): string[] {
     ...[...garden.lawns, ...garden.stock].flatMap(({ name, hazards = [] }) =>
       hazards.map((hazard) => `${name}: ${sourceHazardWords[hazard]}.`),
     ),
-    ...garden.lawns.flatMap(({ name, treatment }) =>
-      treatment.answer === 'nothing' ? [] : [`${name}: ${treatedWords(treatment, shown)}`],
+  ];
+  return [
+    ...plain.map((says) => ({ says })),
+    ...garden.lawns.flatMap((lawn) =>
+      lawn.treatment.answer === 'nothing'
+        ? []
+        : [{ says: `${lawn.name}: ${treatedWords(lawn.treatment, shown)}`, lawn }],
     ),
   ];
 }

@@ -1,5 +1,6 @@
 import { memo, useEffect, useMemo, useReducer } from 'react';
 import type { DaySpan } from '../../charts/season/data';
+import { hasGrowth } from '../../charts/lawn/geometry';
 import { drawnOfLawn, LawnKey } from '../../charts/lawn/LawnKey';
 import { DayCross } from '../../charts/strips/DayCross';
 import { LawnStrip, lawnStage } from '../../charts/strips/LawnStrip';
@@ -7,6 +8,7 @@ import type { StripDays } from '../../charts/strips/StripsChart';
 import { lawnCuts } from '../../document/lawnCurve';
 import type { DayNumber } from '../../core/days';
 import type { Garden, Lawn } from '../../document/schema';
+import { lawnChartWords } from '../../words/lawnChartWords';
 import { growthIn, growthShown } from '../lawn/growthShown';
 import { hasLawnCurve, keptLawnCurve } from '../lawn/keptLawnCurve';
 import { useShown } from '../shown';
@@ -104,7 +106,8 @@ const LawnRow = memo(function LawnRow(props: {
           </button>
         </h3>
         <span className="strip-value">
-          {unit.aWeek}.{' '}
+          {hasGrowth(data) && `${unit.aWeek}. `}
+          {data.weeks.length === 0 && `${lawnChartWords.notReckoned} `}
           {count === 0
             ? 'No mowing in these months.'
             : count === 1
@@ -112,10 +115,12 @@ const LawnRow = memo(function LawnRow(props: {
               : `${count} mowings.`}
         </span>
       </div>
-      <div className="strip-stage">
-        <LawnStrip name={`${lawn.name}, ${unit.aWeek}`} data={data} {...days} />
-        <DayCross layout={days.layout} geometry={lawnStage} />
-      </div>
+      {(count > 0 || hasGrowth(data)) && (
+        <div className="strip-stage">
+          <LawnStrip name={`${lawn.name}, ${unit.aWeek}`} data={data} {...days} />
+          <DayCross layout={days.layout} geometry={lawnStage} />
+        </div>
+      )}
     </>
   );
 });

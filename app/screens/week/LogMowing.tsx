@@ -2,7 +2,11 @@ import { memo, useDeferredValue, useMemo, useRef, useState, type FormEvent } fro
 import { useAnnounce } from '../../controls/Announcer';
 import { QuantityField } from '../../controls/QuantityField';
 import { mowingDoubt } from '../../document/mowingDoubt';
-import { mowingDoubtSentence } from '../../words/lawnWords';
+import {
+  alreadyLoggedSentence,
+  alreadyLoggedWords,
+  mowingDoubtSentence,
+} from '../../words/lawnWords';
 import type { Mowing } from '../../document/schema';
 import { editFailureSentence } from '../../words/messages';
 import { logWords, mowingTakenWords } from '../../words/weekWords';
@@ -126,8 +130,37 @@ export function LogMowing({ onLogged }: { readonly onLogged: (mowingId: string) 
         </p>
       )}
       {weighed && <Figures mowing={weighed} isTyped />}
+      {weighed && <Already mowing={weighed} onSame={clear} />}
       {weighed && <Doubted mowing={weighed} />}
     </form>
+  );
+}
+
+/** Says what is logged of the lawn on that day already: the same mowing is easily logged twice. */
+function Already(props: {
+  readonly mowing: Omit<Mowing, 'id' | 'rest'>;
+  readonly onSame: () => void;
+}) {
+  const { lawnId, date } = props.mowing;
+  const garden = useGarden();
+  const shown = useShown();
+  const today = useToday();
+  const context = useReadingContext();
+  const logged = garden.mowings.filter((one) => one.lawnId === lawnId && one.date === date);
+  if (logged.length === 0) return null;
+  const lawn = garden.lawns.find(({ id }) => id === lawnId)?.name ?? '';
+  const amounts = logged.map(({ amount }) => amountWords(amount, garden, context, shown));
+  return (
+    <p className="caution caution-note" role="status">
+      <span>
+        <WeightWord weight="note" />{' '}
+        {alreadyLoggedSentence(amounts, lawn, shown.dayNear(date, today))}{' '}
+        {alreadyLoggedWords.another}{' '}
+        <button type="button" className="button-small" onClick={props.onSame}>
+          {alreadyLoggedWords.same}
+        </button>
+      </span>
+    </p>
   );
 }
 
