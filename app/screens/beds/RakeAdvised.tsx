@@ -37,7 +37,7 @@ export function RakeAdvised({ bed, results }: { readonly bed: Bed; readonly resu
       {isAdvised && (
         <div>
           <button type="button" className="button" onClick={() => setStep({ is: 'raking' })}>
-            Rake it off…
+            Rake the last layer off…
           </button>
         </div>
       )}
