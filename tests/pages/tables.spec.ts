@@ -50,17 +50,26 @@ test('a crop of one’s own can be sown', async ({ garden }) => {
   await expect(garden.getByText('My tomatoes').first()).toBeVisible();
 });
 
-test('a mixture says how much, and what cannot be met', async ({ garden }) => {
+test('a heap asked for in one sentence says how much, and what cannot be met', async ({
+  garden,
+}) => {
   await openReckoned(garden);
   await goTo(garden, 'Tables');
   await garden.getByRole('radio', { name: 'A mixture' }).check();
-  await expect(garden.getByText(/^It comes to 30 to 1/)).toBeVisible();
+  // 27 is the likely value of planningRows.heapCarbonToNitrogen
+  await expect(garden.getByText(/^It comes to 27 to 1/)).toBeVisible();
+  await expect(garden.getByText(/bags? of autumn leaves, chopped/)).toBeVisible();
+  await expect(garden.getByRole('img', { name: /^On a heap a metre each way/ })).toBeVisible();
+  await garden.getByLabel('For a heap that').selectOption('just rots, cool and slow');
+  await expect(garden.getByText(/^It comes to 40 to 1/)).toBeVisible();
+  await expect(garden.getByText(/our own estimate, nothing we read/)).toBeVisible();
+  await garden.getByText('An exact aim', { exact: true }).click();
   await garden.getByLabel('Carbon to nitrogen (to 1)').fill('90');
-  await expect(garden.getByText(/^No amount of maple leaves gets there/)).toBeVisible();
+  await expect(garden.getByText(/^No amount of autumn leaves, chopped gets there/)).toBeVisible();
   await garden.getByLabel('Carbon to nitrogen (to 1)').fill('25');
   await garden.getByLabel('Water (% of weight)').fill('30');
   await expect(garden.getByText(/^It is too wet by/)).toBeVisible();
-  await garden.getByRole('checkbox', { name: 'Find how much' }).first().check();
+  await garden.getByLabel('How much of clippings, ordinary lawn').fill('');
   await expect(garden.getByText('There is nothing in the mixture yet.')).toBeVisible();
   // what was typed is still there after a walk through the window
   await goTo(garden, 'Beds');

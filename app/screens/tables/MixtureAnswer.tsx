@@ -1,14 +1,22 @@
+import { HeapLayers } from '../../charts/heap/HeapLayers';
 import { Scroller } from '../../charts/Scroller';
 import { Disclosure } from '../../controls/Disclosure';
 import type { BlendWish } from '../../core/cover/blend';
 import type { Mixture, MixturePart } from '../../document/mixture';
-import { countOf, twoFigures } from '../../words/figures';
+import { materialById } from '../../document/materialValues';
+import { twoFigures } from '../../words/figures';
+import { carriedWords } from '../../words/mixWords';
 import { rangeOdds } from '../../words/ranges';
+import { lengthWords } from '../../words/sectionWords';
 import { unmetSentence } from '../../words/tableWords';
+import { stuffName, stuffOf } from '../beds/chartData';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 
-/** What to weigh out, what comes of it, and what of the wish cannot be met. */
+/** 0.9144 m squared: the yard as it is defined. */
+const squareMetresPerSquareYard = 0.9144 ** 2;
+
+/** What to carry there, what comes of it, and what of the wish cannot be met. */
 export function MixtureAnswer(props: {
   readonly mixture: Mixture;
   readonly parts: readonly MixturePart[];
@@ -16,39 +24,62 @@ export function MixtureAnswer(props: {
   readonly names: readonly string[];
 }) {
   const { blend, parts, ratioRange } = props.mixture;
+  const garden = useGarden();
   const shown = useShown();
   const { units } = shown;
-  const [container] = useGarden().containers;
+  const isUs = shown.system === 'us';
   const weight = (kilograms: number) => shown.estimate(kilograms, units.mass);
   const total = (of: (part: (typeof parts)[number]) => number) =>
     parts.reduce((sum, part) => sum + of(part), 0);
+  const layers = parts.flatMap((part, index) => {
+    const asked = props.parts[index];
+    if (!asked || part.litres <= 0) return [];
+    const millimetres = part.litres / (isUs ? squareMetresPerSquareYard : 1);
+    return [
+      {
+        millimetres,
+        name: stuffName(materialById(garden, asked.materialId)),
+        thick: lengthWords(millimetres, shown.chart),
+        stuff: stuffOf(materialById(garden, asked.materialId)),
+      },
+    ];
+  });
+  const ground = `On a heap a ${isUs ? 'yard' : 'metre'} each way`;
   return (
     <div className="mix-answer">
-      <ul className="mix-list">
-        {parts.map(
-          (part, index) =>
-            props.parts[index]?.amount === null && (
-              // oxlint-disable-next-line react/no-array-index-key -- parts have no name of their own and keep their order
-              <li key={index}>
-                <span className="strong">
-                  {part.name}: {weight(part.freshKilograms)}
-                </span>
-                , about {shown.estimate(part.litres, units.volume)}
-                {container &&
-                  part.litres > 0 &&
-                  ` (${countOf(part.litres / container.litres, container.name, container.plural)})`}
-              </li>
-            ),
-        )}
+      <ul className="plain-list mix-list">
+        {parts.map((part, index) => {
+          if (props.parts[index]?.amount !== null || part.freshKilograms === 0) return null;
+          const carried = carriedWords(part.litres, garden.containers);
+          const litres = shown.estimate(part.litres, units.volume);
+          return (
+            // oxlint-disable-next-line react/no-array-index-key -- parts have no name of their own and keep their order
+            <li key={index}>
+              <span className="mix-found">{carried ?? litres}</span> of{' '}
+              {props.names[index] ?? part.name}
+              <span className="small soft">
+                {' '}
+                ({carried === null ? '' : `about ${litres}, `}
+                {weight(part.freshKilograms)})
+              </span>
+            </li>
+          );
+        })}
         {props.wish.moisture !== null && blend.waterKilograms > 0 && (
           <li>
-            <span className="strong">
-              Water: {shown.estimate(blend.waterKilograms, units.volume)}
-            </span>
-            , sprinkled in as it is stacked
+            <span className="mix-found">{shown.estimate(blend.waterKilograms, units.volume)}</span>{' '}
+            of water, sprinkled in as it is stacked
           </li>
         )}
       </ul>
+      {layers.length > 0 && (
+        <figure className="mix-layers">
+          <figcaption className="small">
+            {ground}, shaken out loose, the first below. Thickness is to scale.
+          </figcaption>
+          <HeapLayers title={ground} layers={layers} />
+        </figure>
+      )}
       <p>
         It comes to <span className="strong">{twoFigures(blend.ratio)} to 1</span>, likely{' '}
         {twoFigures(ratioRange.low)} to {twoFigures(ratioRange.high)} ({rangeOdds}), and{' '}

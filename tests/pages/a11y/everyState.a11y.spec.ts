@@ -295,6 +295,7 @@ test('tables', async ({ garden }) => {
   await look(garden, 'a crop');
   await garden.getByRole('radio', { name: 'A mixture' }).check();
   await garden.getByText('The sum', { exact: true }).click();
+  await garden.getByText('An exact aim', { exact: true }).click();
   await garden.getByLabel('Carbon to nitrogen (to 1)').fill('90');
   await look(garden, 'a mixture that cannot be');
 });

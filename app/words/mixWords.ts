@@ -1,0 +1,35 @@
+import { countOf, twoFigures } from './figures';
+
+/** How the gap after "for a heap that" is filled. */
+export const aimWords = {
+  heats: 'heats',
+  rots: 'just rots, cool and slow',
+  any: 'comes out as it will',
+  exact: 'has the exact aim below',
+} as const;
+
+interface Measure {
+  readonly name: string;
+  readonly plural: string;
+  readonly litres: number;
+}
+
+/**
+ * An amount in what a gardener carries: in the largest container that is filled once, else the smallest.
+ *
+ * @returns "7 1/2 bags"; null when there are no containers
+ */
+export function carriedWords(litres: number, containers: readonly Measure[]): string | null {
+  const bySize = containers.toSorted((one, other) => other.litres - one.litres);
+  const measure = bySize.find((one) => one.litres <= litres) ?? bySize.at(-1);
+  return measure ? countOf(litres / measure.litres, measure.name, measure.plural) : null;
+}
+
+/** What an aim with a name means in figures, and whose figures they are. */
+export const aimSentence = (
+  aim: 'heats' | 'rots',
+  { low, typical, high }: { readonly low: number; readonly typical: number; readonly high: number },
+): string =>
+  `Reckoned with ${twoFigures(typical)} of carbon to 1 of nitrogen (${twoFigures(low)} to ${twoFigures(high)}): ${
+    aim === 'heats' ? 'common practice, recalled.' : 'our own estimate, nothing we read.'
+  }`;
