@@ -37,6 +37,12 @@ export const standingTitle: Readonly<Partial<Record<Standing, string>>> = {
 export const standingKey =
   'Beside a number: “second-hand”, read where it was quoted; “recalled”, from memory, or partly so; “our estimate”, measured by nobody. Without a word it was read.';
 
+/** What the drawn ranges of the tables mean. */
+export const rangeKeyWords = {
+  whole: 'lowest to highest, the seed at the likely value.',
+  broken: 'recalled or estimated, at least in part.',
+} as const;
+
 /** "1 store, 3 layers" or that nothing is. */
 export function usedByWords(counts: readonly (readonly [number, string, string])[]): string {
   const parts = counts

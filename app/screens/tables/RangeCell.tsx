@@ -10,6 +10,9 @@ export function RangeCell<Line>(props: { readonly column: Column<Line>; readonly
   const mark = standingMark[row.standing];
   return (
     <td className="range-cell">
+      <span className="range-label" aria-hidden="true">
+        {column.head} <span className="small soft">{column.unit}</span>
+      </span>
       <RangeMark value={row} scale={column.scale} isEstimate={isEstimate(row.standing)} />
       <span className="range-numbers">
         <span className="strong">{twoFigures(row.typical)}</span>

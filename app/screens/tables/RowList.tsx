@@ -1,6 +1,7 @@
 import { Fragment, useId, type ReactNode } from 'react';
-import { Scroller } from '../../charts/Scroller';
+import { twoFigures } from '../../words/figures';
 import { RangeCell } from './RangeCell';
+import { RangeKey } from './RangeKey';
 import type { Column } from './tableColumns';
 
 export interface ListedLine<Line> {
@@ -26,14 +27,20 @@ export function RowList<Line>(props: {
   const base = useId();
   const { columns } = props;
   return (
-    <Scroller className="table-scroll" label={props.label}>
-      <table className="row-list">
+    <>
+      <RangeKey />
+      <table className="row-list" aria-label={props.label}>
         <thead>
           <tr>
             <th scope="col">Name</th>
-            {columns.map(({ head, unit }) => (
+            {columns.map(({ head, unit, scale }) => (
               <th scope="col" key={head}>
-                {head} <span className="small soft">{unit}</span>
+                {head} <span className="small soft row-unit">{unit}</span>
+                <span className="range-ends small soft">
+                  <span>{twoFigures(scale.from)}</span>
+                  <span className="only-heard"> to </span>
+                  <span>{twoFigures(scale.to)}</span>
+                </span>
               </th>
             ))}
           </tr>
@@ -79,6 +86,6 @@ export function RowList<Line>(props: {
           </tbody>
         ))}
       </table>
-    </Scroller>
+    </>
   );
 }

@@ -1,5 +1,4 @@
 import { ChoiceRow } from '../../controls/ChoiceRow';
-import { standingKey } from '../../words/tableWords';
 import { useDesk } from '../desk';
 import { CropTable } from './CropTable';
 import { MaterialTable } from './MaterialTable';
@@ -30,7 +29,6 @@ export function Tables() {
         value={leaf}
         onChoose={setLeaf}
       />
-      {leaf !== 'mixing' && <p className="small soft">{standingKey}</p>}
       {leaf === 'materials' ? <MaterialTable /> : leaf === 'crops' ? <CropTable /> : <Mixing />}
     </div>
   );
