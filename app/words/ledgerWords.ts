@@ -87,6 +87,17 @@ export const springWords: Readonly<Record<CameIn, string>> = {
   'reached by deeper roots': 'reached by deeper roots',
 };
 
+/** The same where what comes in goes into two places: each stream by its own name. */
+export const springWordsInto = (from: CameIn, to: Holding | WentOut): string =>
+  from === 'compost and manure' ? (compostInto[to] ?? springWords[from]) : springWords[from];
+
+const compostInto: Partial<Record<Holding | WentOut, string>> = {
+  'in compost': 'compost and the like, slow',
+  'in the cover': 'compost and the like, quick',
+  'ready in the soil': 'compost and the like, at once',
+  'in the soil itself': 'compost and the like, lasting',
+};
+
 /** Where streams leave at the right, short. */
 export const wentOutShort: Readonly<Record<WentOut, string>> = {
   picked: 'picked',

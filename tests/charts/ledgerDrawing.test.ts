@@ -5,6 +5,7 @@ import { leastShown } from '../../app/charts/ledger/places';
 import { leastWidth, type StreamShape } from '../../app/charts/ledger/streamShape';
 import type { Holding } from '../../app/core/season/ledger';
 import { ledgerWay } from '../../app/core/season/ledgerStreams';
+import { textWidth } from '../../app/charts/textWidth';
 import { metricChartUnits } from '../../app/words/chartUnits';
 import { placeSentence, streamSentence } from '../../app/words/ledgerWords';
 import { realRuns } from './realRuns';
@@ -132,6 +133,31 @@ describe('law: the drawing of a ledger', () => {
           expect(placeSentence(place, metricChartUnits)).toMatch(/^[A-Z].*\d g\/m².*\.$/);
       }),
       { numRuns: 30, seed: 16 },
+    );
+  });
+});
+
+describe('law: names in the drawing of a ledger', () => {
+  test('none stands on another or leaves the sheet, and nothing is not written out', () => {
+    fc.assert(
+      fc.property(anyDrawing, ({ drawing }) => {
+        const boxes = drawing.places.map(({ label, words, amounts }) => ({
+          left: label.x,
+          right: label.x + textWidth(words, true) + (amounts === '' ? 0 : 6 + textWidth(amounts)),
+          y: label.y,
+        }));
+        boxes.forEach((one, index) => {
+          expect(one.left).toBeGreaterThanOrEqual(0);
+          expect(one.right).toBeLessThanOrEqual(drawing.width);
+          expect(one.y).toBeLessThan(drawing.height);
+          for (const other of boxes.slice(index + 1))
+            expect(
+              one.right <= other.left || other.right <= one.left || Math.abs(one.y - other.y) >= 14,
+            ).toBe(true);
+        });
+        for (const { amounts } of drawing.places) expect(amounts).not.toBe('0.0 → 0.0');
+      }),
+      { numRuns: 60, seed: 17 },
     );
   });
 });

@@ -147,17 +147,14 @@ export function WayDrawing(props: {
                   height={Math.max(1.5, shape.height)}
                   rx="2"
                 />
+                <path className="way-leader" d={shape.label.leader} />
                 <text
                   className="chart-label chart-on-plot way-on-plot"
-                  x={shape.x}
-                  y={shape.top - 7}
+                  x={shape.label.x}
+                  y={shape.label.y}
                 >
                   <tspan className="way-name">{shape.words}</tspan>
-                  <tspan dx="6">
-                    {shape.place.holding === 'in the soil itself'
-                      ? amount(shape.place.end - shape.place.opening, units.nitrogen)
-                      : `${amount(shape.place.opening, units.nitrogen)} → ${amount(shape.place.end, units.nitrogen)}`}
-                  </tspan>
+                  {shape.amounts !== '' && <tspan dx="6">{shape.amounts}</tspan>}
                 </text>
               </g>
             ))}

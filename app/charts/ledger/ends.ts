@@ -1,6 +1,6 @@
 import type { CameIn, Holding, WentOut } from '../../core/season/ledger';
 import type { LedgerStream } from '../../core/season/ledgerStreams';
-import { springWords, turnWords, wentOutShort } from '../../words/ledgerWords';
+import { springWordsInto, turnWords, wentOutShort } from '../../words/ledgerWords';
 import { isCameIn, turnOf } from './places';
 
 /** The letter that stands where a stream goes under and again where it springs. */
@@ -42,7 +42,7 @@ export function springsOf(streams: readonly LedgerStream[]): Springs {
   const ends = streams.flatMap((stream): (WayEnd & { readonly stream: LedgerStream })[] => {
     const turn = turnOf(stream);
     const words = isCameIn(stream.from)
-      ? springWords[stream.from]
+      ? springWordsInto(stream.from, stream.to)
       : turn === null
         ? null
         : turnWords[turn].again;

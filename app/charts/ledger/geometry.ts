@@ -5,6 +5,7 @@ import type { ChartUnit } from '../../words/chartUnits';
 import { placeHead } from '../../words/ledgerWords';
 import { textWidth } from '../textWidth';
 import { gramsOf, sinksOf, springsOf, type TurnLetter, type WayEnd } from './ends';
+import { labelPlaces, type Block, type LabelPlace } from './labels';
 import { levelsOf } from './levels';
 import {
   isPlace,
@@ -20,6 +21,9 @@ export interface PlaceShape {
   readonly place: LedgerPlace;
   readonly kind: WayKind;
   readonly words: string;
+  /** what it held and holds; '' where both are nothing */
+  readonly amounts: string;
+  readonly label: LabelPlace;
   readonly x: number;
   readonly top: number;
   readonly height: number;
@@ -131,7 +135,7 @@ export function waterway(way: LedgerWay, containerWidth: number, unit: ChartUnit
     const sink = sinkOf(stream);
     return sink ? levels.end('right', sink.key) : levels.middle(stream.to as Holding);
   };
-  const shapes = places.map((place): PlaceShape => {
+  const shapes = places.map((place): Omit<PlaceShape, 'label'> => {
     const { holding } = place;
     const x = xOf(holding);
     const top = levels.top(holding);
@@ -144,6 +148,7 @@ export function waterway(way: LedgerWay, containerWidth: number, unit: ChartUnit
       place,
       kind: placeKind[holding],
       words: placeHead(holding),
+      amounts: heldWords(place, unit),
       x,
       top,
       height: tall(throughput(place)),
@@ -214,17 +219,57 @@ export function waterway(way: LedgerWay, containerWidth: number, unit: ChartUnit
       y: levels.end(side, end.key),
       turn: end.turn,
     });
+  const ends = [...atLeft.map(endShape('left')), ...atRight.map(endShape('right'))];
+  const tallOf = (height: number): number => Math.max(height, leastWidth);
+  const taken = [
+    ...shapes.flatMap(({ x, top, height, spring, pond }): Block[] => [
+      {
+        left: x - (spring === '' ? 0 : basinReach),
+        right: x + poolWidth + (pond === '' ? 0 : basinReach),
+        top,
+        bottom: top + tallOf(height),
+      },
+    ]),
+    ...ends.map(({ side, y }): Block => ({
+      left: side === 'left' ? 0 : rightEdge,
+      right: side === 'left' ? leftEdge : width,
+      top: y - 9,
+      bottom: y + 9,
+    })),
+  ];
+  const labels = labelPlaces(
+    shapes.map(({ x, top, height, words, amounts }) => ({
+      x,
+      top,
+      height,
+      width: poolWidth,
+      words: textWidth(words, true) + (amounts === '' ? 0 : 6 + textWidth(amounts)),
+    })),
+    drawn,
+    taken,
+    { width, height: levels.height },
+  );
   return {
     width,
     height: levels.height,
     ground: levels.ground,
     pxPerGram,
     threadBelow: pxPerGram > 0 ? leastWidth / pxPerGram : 0,
-    places: shapes,
+    places: shapes.map((shape, index) => ({
+      ...shape,
+      label: labels[index] ?? { x: shape.x, y: shape.top - 7, leader: '' },
+    })),
     // the thin ones lie on top
     streams: drawn.toSorted((one, other) => other.width - one.width),
-    ends: [...atLeft.map(endShape('left')), ...atRight.map(endShape('right'))],
+    ends,
   };
+}
+
+/** "0.3 → 12"; of the soil's own store what it gained or gave. */
+function heldWords(place: LedgerPlace, unit: ChartUnit): string {
+  if (place.holding === 'in the soil itself') return amount(place.end - place.opening, unit);
+  const [before, after] = [amount(place.opening, unit), amount(place.end, unit)];
+  return before === amount(0, unit) && after === before ? '' : `${before} → ${after}`;
 }
 
 /** Left edges of the columns; the gap before what is ready is wider, for the falls into it, and the last, for the fan out of it. */
