@@ -31,7 +31,7 @@ const number = (low: number, typical: number, high: number, group: SoakingGroup)
     'Tr55',
     `table 2-2b, soil group ${group}: row crops in straight rows, good; from the same with crop residue to bare fallow`,
     'memory',
-    { drawnPer: 'garden' },
+    { drawnPer: 'nothing' },
   );
 
 /** Of a tended bed on the fall that the tables stand for. */
@@ -43,7 +43,7 @@ export const curveNumbers: Readonly<Record<SoakingGroup, Row>> = {
 };
 
 const fall = (low: number, typical: number, high: number, what: string): Row =>
-  row(low, typical, high, 'm of fall per m', 'Assumed', what, 'assumed', { drawnPer: 'garden' });
+  row(low, typical, high, 'm of fall per m', 'Assumed', what, 'assumed', { drawnPer: 'nothing' });
 
 /** What a gardener calls a slope. */
 export const fallOfSlope = {

@@ -15,6 +15,9 @@ export interface SoilRow {
 
 const water = 'm3 per m3';
 
+/** A run's plan rests on the soil's water, so imagined seasons keep its likely value. */
+const keptLikely = { drawnPer: 'nothing' } as const;
+
 const printed = (
   texture: string,
   capacity: readonly [number, number],
@@ -24,7 +27,7 @@ const printed = (
 ): SoilRow => {
   const place = `table 19, ${texture}: middle of the printed range`;
   const middle = ([low, high]: readonly [number, number]): Row =>
-    row(low, (low + high) / 2, high, water, 'Allen1998', place, 'derived', { drawnPer: 'garden' });
+    row(low, (low + high) / 2, high, water, 'Allen1998', place, 'derived', keptLikely);
   return { fieldCapacity: middle(capacity), wiltingPoint: middle(wilting), sand, clay };
 };
 
@@ -39,9 +42,7 @@ const fromMakeUp = (texture: string, sand: number, clay: number): SoilRow => {
       'SaxtonRawls2006',
       `${texture} at 2.5 % organic matter; range ours`,
       'derived',
-      {
-        drawnPer: 'garden',
-      },
+      keptLikely,
     );
   return { fieldCapacity: around(fieldCapacity), wiltingPoint: around(wiltingPoint), sand, clay };
 };
@@ -130,7 +131,7 @@ export const usualBulkDensity: Row = row(
   'Recalled',
   'mineral topsoil 1.2-1.4, beds rich in organic matter 0.9-1.1',
   'memory',
-  { drawnPer: 'garden' },
+  keptLikely,
 );
 
 /**
@@ -151,6 +152,6 @@ export function bulkDensityRow(texture: TextureName, organicMatterPercent: numbe
     'SaxtonRawls2006',
     beyond ? 'held at 8 % organic matter' : `${texture} at its organic matter`,
     'derived',
-    { drawnPer: 'garden' },
+    keptLikely,
   );
 }

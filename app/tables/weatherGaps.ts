@@ -11,7 +11,7 @@ export const usualWind: Row = row(
   'Allen1998',
   'Example 20: 2 m/s; 1 and 3 m/s change the answer by -7 and +6 %',
   'read',
-  { drawnPer: 'garden' },
+  { drawnPer: 'nothing' },
 );
 
 const share = 'share of the radiation above the air per root of a degree';
@@ -19,10 +19,10 @@ const share = 'share of the radiation above the air per root of a degree';
 /** Radiation where neither sun nor radiation was measured, by how far the sea is. */
 export const radiationPerRootDegree = {
   inland: row(0.14, 0.16, 0.18, share, 'Allen1998', 'equation 50, inland; range ours', 'mixed', {
-    drawnPer: 'garden',
+    drawnPer: 'nothing',
   }),
   coast: row(0.17, 0.19, 0.21, share, 'Allen1998', 'equation 50, near the sea', 'memory', {
-    drawnPer: 'garden',
+    drawnPer: 'nothing',
   }),
 } as const;
 

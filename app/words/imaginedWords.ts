@@ -136,6 +136,10 @@ export function restingWords({ count, effectiveCount }: DrawsWorth): string {
   return effectiveCount < leastWorth ? `${line} Take the ends as rough.` : line;
 }
 
+/** What imagined seasons do not vary, beside their ranges: rows that are `drawnPer: 'nothing'`. */
+export const keptLikelyWords =
+  'The water and the weight of the soil, what runs off a slope, and sun and wind that nobody measured stay at their likely values in all of them: what is washed out is less sure than its range says.';
+
 /** How far the work on the imagined seasons has got, for the line at the head of a page. */
 export function imaginedProgress(done: number, of: number): string {
   return `Imagining seasons: ${thousands(done)} of ${thousands(of)}`;

@@ -11,6 +11,7 @@ import { heldAgainstMeasured } from '../../tables/heldAgainst';
 import {
   behindWords,
   heldAgainstWords,
+  keptLikelyWords,
   likelyPercent,
   likelyTimes,
   restingWords,
@@ -113,7 +114,8 @@ export function HowSure(props: {
       <p className="small soft">
         From {dayWithYear(seasonFirstDay(input, input.today))} to {dayWithYear(lastDayOf(season))},
         in 8 imagined seasons of 10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other
-        weather to come, and other true values of all that nobody measured. {resting}
+        weather to come, and other true values of most that nobody measured. {keptLikelyWords}{' '}
+        {resting}
       </p>
       <p className="small soft">
         {heldAgainstWords(heldAgainstMeasured.inside, heldAgainstMeasured.of)}
