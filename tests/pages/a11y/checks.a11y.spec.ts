@@ -32,6 +32,11 @@ test('text cut off, running over, covering other text, past the edge', async ({ 
   expect(
     await findings('<p>Long words</p>', 'p { width: 3em; white-space: nowrap; overflow: hidden }'),
   ).toContain('cut off');
+  // one line with an ellipsis is lawful only where a title says all of it
+  const oneLine =
+    'p { width: 3em; white-space: nowrap; overflow: hidden; text-overflow: ellipsis }';
+  expect(await findings('<p title="Long words, all of them">Long words</p>', oneLine)).toBe('');
+  expect(await findings('<p title="Long">Long words</p>', oneLine)).toContain('cut off');
   expect(await findings('<p>Many<br>lines</p>', 'p { height: 1em; overflow: hidden }')).toContain(
     'cut off below',
   );

@@ -91,6 +91,11 @@ export function unreadableText(): Finding[] {
     const text = words(node.textContent);
     if (!parent || text === '' || parent.closest(heard)) continue;
     if (!parent.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
+    // one line that ends in an ellipsis is lawful where a title says the whole of it
+    const isCutLawfully =
+      getComputedStyle(parent).textOverflow === 'ellipsis' &&
+      (parent.closest('[title]')?.getAttribute('title') ?? '').includes(text);
+    if (isCutLawfully) continue;
     const range = document.createRange();
     range.selectNodeContents(node);
     for (const box of range.getClientRects())
