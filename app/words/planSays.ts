@@ -1,4 +1,5 @@
 import type { PlanAmount } from '../core/plan/answer';
+import { toShown } from '../core/shownUnit';
 import { countOf, estimateWithUnit } from './figures';
 import { planAmountWords, type PlanNames } from './planWords';
 
@@ -7,20 +8,42 @@ const weekNumbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six'] as cons
 const weeksWord = (weeks: number): string =>
   `${weekNumbers[weeks] ?? String(weeks)} ${weeks === 1 ? 'week' : 'weeks'}`;
 
-/** Why some of the leaves on hand are not laid. */
-export const keptLeavesWords = (
-  {
-    was,
-    laid,
-    kept,
-  }: { readonly was: PlanAmount; readonly laid: PlanAmount; readonly kept: PlanAmount },
-  store: string,
-  weeks: number,
-  names: PlanNames,
-): string =>
-  `${store}: ${planAmountWords(was, names)} there, ${planAmountWords(laid, names)} laid today. ` +
-  `${estimateWithUnit(kept.litres, names.units.volume)} are kept back. ` +
-  `That goes on the heap with the grass of ${weeksWord(weeks)}, which is wet and rich and stinks alone.`;
+/** Where all leaves of one store go, in one unit, so that it can be added up. */
+export interface LeavesSum {
+  readonly there: string;
+  readonly laid: string;
+  readonly heap: string;
+  readonly kept: string;
+}
+
+/**
+ * The sum of a store's leaves as it is told, by volume to the whole litre or its like: it adds up as
+ * it is read. Kept is what the others leave.
+ *
+ * @param heapLitres that go on a heap today, as it is written down
+ */
+export function leavesSum(
+  { was, laid }: { readonly was: PlanAmount; readonly laid: PlanAmount },
+  heapLitres: number,
+  { units }: Pick<PlanNames, 'units'>,
+): LeavesSum {
+  const shown = (litres: number): number => Math.round(toShown(litres, units.volume));
+  const there = shown(was.litres);
+  const onBeds = shown(laid.litres);
+  const heap = shown(heapLitres);
+  const say = (count: number): string => `${String(count)} ${units.volume.symbol}`;
+  return {
+    there: say(there),
+    laid: say(onBeds),
+    heap: say(heap),
+    kept: say(Math.max(0, there - onBeds - heap)),
+  };
+}
+
+/** "Chopped leaves: 300 L = 80 L on beds + 79 L on the heap + 141 L kept." and what for. */
+export const keptLeavesWords = (sum: LeavesSum, store: string, weeks: number): string =>
+  `${store}: ${sum.there} = ${sum.laid} on beds + ${sum.heap} on the heap + ${sum.kept} kept. ` +
+  `Grass is wet and rich and stinks alone: leaves are held back from beds for the heap of ${weeksWord(weeks)}.`;
 
 export interface LeavesForJune {
   /** "June 2014" */
@@ -79,14 +102,14 @@ export const planSays = {
     'Something has changed since, and a stop speaks against it now. Lay it by hand, where the stop is told.',
   heldBack: 'These clippings are held back by what was put on their lawn.',
   engineFailed: 'The sums did not come out, so nobody can say what speaks against it.',
-  keptHeading: 'Leaves kept back',
+  keptHeading: 'Where the leaves go',
   coming: 'It counts on mowings that are only expected, and is worked out anew each week.',
   otherwise:
     'The plan’s amounts stand here: change what was otherwise. A bed of the plan that gets nothing is left out for this week.',
   inHand: (what: string, was: string, laid: string, rest: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${was} in hand. On beds ${laid}, left over ${rest}.`,
+  restOf: (much: string, what: string): string => `the rest, ${much} of ${what}`,
   whyWas: 'What was mown, less what was laid of it already.',
-  whyThere: 'What was written down, less what was taken out since.',
   whyLaid: 'What the lines above lay of it today.',
   whyRest: 'What there was − what is laid: nothing is lost between them.',
   forTheRest: (home: string): string =>

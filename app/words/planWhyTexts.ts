@@ -13,10 +13,10 @@ export const planWhyTexts = {
   depth: 'How thick it lies when laid.',
   depthFormula: 'Volume ÷ area of the bed: a litre on a square metre is a millimetre.',
   volumeMeasured: 'From the area of the bed as you gave it.',
-  share: 'Share of what it can use that is there and to come.',
+  share: 'What is in hand and to come, over the whole season, against all it can use.',
   shareFormula:
     '(Taken up + ready + to come free − to be held back) ÷ all it can use from first day to last.',
-  supply: 'There and to come',
+  supply: 'In hand and to come',
   need: 'All it can use',
   soil: 'What the soil gives',
   onTop: 'How fast greens on top rot against dug in',
@@ -44,7 +44,7 @@ export const planWhyTexts = {
   collect: 'How much to collect.',
   collectFormula:
     'What the plan lays of it this week and in the weeks to come, rounded up to half bags.',
-  distance: 'How far the beds end up from what they want.',
+  distance: 'What is amiss on all beds together.',
   distanceFormula:
     'Summed over beds, area × (what is short + weight × what is too much + bare share of the ground × its weight), meaned over the weeks to the season’s end.',
   nitrogenPart: 'Too much and too little',
@@ -74,6 +74,10 @@ export const planWhyTexts = {
   kept: 'Leaves kept for the heap.',
   keptFormula:
     'So much that the grass of these weeks, so far as it goes on the heap, comes to what a heap wants; at most a part of what is there.',
+  leavesSum: 'Where all leaves of this store go; together they are what is there.',
+  leavesThere: 'What was written down, less what was taken out since.',
+  leavesLaid: 'What the lines above lay of it today.',
+  heldForHeap: 'Held back from beds for the heap of these weeks',
   heapShare: 'Of what is mown goes on the heap',
   keptMost: 'Of the leaves kept at most',
   weeks: 'Weeks whose grass is meant, this one included',

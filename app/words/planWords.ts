@@ -17,14 +17,15 @@ import type {
   PlanTurn,
   RestChoice,
 } from '../core/plan/answer';
+import type { PairedOdds } from '../core/plan/pairedDraws';
 import type { GrassHeight, PlanSourceRef } from '../core/plan/question';
 import type { MowingMark } from '../document/mowingMarks';
 import { dayWord, listed, percent } from './chartFormat';
 import { dayStyle } from './dates';
-import { oddsWords } from './imaginedWords';
 import { mowingMarkWords } from './mowingMarkWords';
-import { aboutWords, countOf, estimateWithUnit, twoFigures } from './figures';
+import { aboutWords, countOf, estimateWithUnit, timesWords, twoFigures } from './figures';
 import { nitrogenStateWords } from './states';
+import { pairedOddsWords } from './whatIfWords';
 
 /** What the sentences of a plan need to know of the garden. */
 export interface PlanNames {
@@ -84,9 +85,13 @@ export function planLayerWords(layer: PlanLayer, names: PlanNames): string {
   );
 }
 
-/** "25 %" of what it can use is there and to come. */
-export const shareOf = ({ supply, need }: BedStanding): string =>
-  need > 0 ? percent(Math.max(0, supply / need)) : 'nothing asked for';
+/** "0.25 times" what it can use is in hand and to come: the ratio behind a bed's state, as told there. */
+export const inHandWords = ({ supply, need }: BedStanding): string =>
+  need > 0 ? timesWords(Math.max(0, supply / need)) : 'nothing asked for';
+
+/** "In hand and to come: from 0.25 times to 0.65 times what it can use." */
+const fromTo = (before: BedStanding, after: BedStanding): string =>
+  `from ${inHandWords(before)} to ${inHandWords(after)} what it can use`;
 
 /** Said to whoever listens to the screen, once a plan is there or came out another than before. */
 export const planHeard = ({ lines }: Pick<PlanAnswer, 'lines'>, names: PlanNames): string =>
@@ -113,9 +118,7 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
   const hides = `hides ${percent(after.covered)} of its ground, now ${percent(before.covered)}`;
   // browns alone feed nobody this season, and a bed that is also hungry is told what they do do
   const isFed = before.need > 0 && after.supply > before.supply;
-  const feeds = isFed
-    ? `brings what it has and gets from ${shareOf(before)} to ${shareOf(after)} of what it can use`
-    : '';
+  const feeds = isFed ? `brings what is in hand and to come ${fromTo(before, after)}` : '';
   const state =
     before.shortOn === null
       ? nitrogenStateWords(before.state)
@@ -127,7 +130,7 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
     case 'bare ground':
       return `Its ground wants hiding. This ${hides}.`;
     case 'too much':
-      return `It has more than it can use: browns hold some back, from ${shareOf(before)} to ${shareOf(after)}.`;
+      return `It has more than it can use, and browns hold some back. In hand and to come: ${fromTo(before, after)}.`;
     case 'hungry and bare':
       return `It is hungry (${state}) and lies open. This ${feeds}. It ${hides}.`;
     case 'pinned':
@@ -136,19 +139,20 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
 }
 
 /** Marks drawn for a line's odds, each for a tenth of its imagined seasons. */
-const marksOfLine = 10;
+export const marksOfLine = 10;
 
-export const planOddsMarks = ({
-  better,
-  of,
-}: PlanOdds): { readonly better: number; readonly marks: number } => ({
-  better: of > 0 ? Math.round((better / of) * marksOfLine) : 0,
-  marks: marksOfLine,
+/** A line's odds as shares, for the marks and words that "What if" has too. */
+export const sharesOfOdds = ({ better, worse, of }: PlanOdds): PairedOdds => ({
+  better: of > 0 ? better / of : 0,
+  worse: of > 0 ? worse / of : 0,
+  alike: of > 0 ? 1 - (better + worse) / of : 1,
 });
 
-/** "Better for the bed than nothing in 8 of 10 imagined seasons." */
-export const planOddsWords = ({ better, of }: PlanOdds): string =>
-  `Better for the bed than nothing ${oddsWords(of > 0 ? better / of : 0)}.`;
+/** "Against laying nothing: better in 8 of 10 imagined seasons, worse in 1." */
+export const planOddsWords = (odds: PlanOdds): string => {
+  const words = pairedOddsWords(sharesOfOdds(odds));
+  return `Against laying nothing: ${words.charAt(0).toLowerCase()}${words.slice(1)}.`;
+};
 
 /** What keeps a bed from getting more. */
 export function planLimitWords(limit: PlanLimit, names: PlanNames): string {
@@ -217,8 +221,16 @@ const notWords: Readonly<Record<NonNullable<RestChoice['not']>, string>> = {
   treated: 'it is held back',
 };
 
-/** Where what is left over may go, best first. */
-export function restWords({ place, not }: RestChoice, names: PlanNames): string {
+/**
+ * Where what is left over may go, best first.
+ *
+ * @param goesLitres leaves that go there with it, where the plan has counted them out [L]
+ */
+export function restWords(
+  { place, not }: RestChoice,
+  names: PlanNames,
+  goesLitres: number | null = null,
+): string {
   const unless = not === null ? '' : ` (not now: ${notWords[not]})`;
   switch (place.to) {
     case 'lawn':
@@ -230,6 +242,14 @@ export function restWords({ place, not }: RestChoice, names: PlanNames): string 
       const { leaves } = place;
       if (leaves === null)
         return `Onto ${heap}, with dry leaves or straw if you find some${unless}.`;
+      const wanted = estimateWithUnit(leaves.litres, names.units.volume);
+      if (goesLitres !== null) {
+        if (goesLitres <= 0)
+          return `Onto ${heap}${unless}. ${wanted} of leaves would be right with it; none are left.`;
+        const goes = estimateWithUnit(goesLitres, names.units.volume);
+        const missing = goes === wanted ? '' : `; ${wanted} would be right, and no more are left`;
+        return `Onto ${heap}, with ${goes} of leaves so that it neither stinks nor sits still${missing}${unless}.`;
+      }
       const much =
         leaves.bags === null
           ? estimateWithUnit(leaves.litres, names.units.volume)
@@ -347,17 +367,28 @@ export const grassHeightWords: Readonly<Record<GrassHeight, string>> = {
 export const distanceWords = ({ nitrogen, ground }: Distance, { units }: PlanNames): string =>
   estimateWithUnit(nitrogen + ground, units.nitrogen);
 
+/** What one way of laying leaves to be wished for, set against laying nothing. */
+const against = (grams: string, distance: Distance, nothing: Distance): string => {
+  const change = distance.nitrogen + distance.ground - nothing.nitrogen - nothing.ground;
+  // what is told alike is alike
+  if (Math.abs(change) < 0.02 * (nothing.nitrogen + nothing.ground)) return `${grams}, no change`;
+  return change < 0 ? `${grams}, better` : `${grams}, worse`;
+};
+
 /** The plan against doing nothing and against all on the nearest bed. */
 export function effectWords(effects: PlanEffects, names: PlanNames): string {
   const grams = (distance: Distance): string => distanceWords(distance, names);
-  const { allOnNearest } = effects;
+  const { doNothing, plan, planToEnd, allOnNearest } = effects;
+  const told = (distance: Distance): string => against(grams(distance), distance, doNothing);
+  const stops = allOnNearest.cautions.some(({ weight }) => weight === 'stop');
   const nearest =
     allOnNearest.bedId === null
       ? ''
-      : ` All of it on ${names.bed(allOnNearest.bedId)}, the nearest: ${grams(allOnNearest)}.`;
+      : ` With all the clippings on ${names.bed(allOnNearest.bedId)}, the nearest: ${told(allOnNearest)}${stops ? ', and a stop speaks against it' : ''}.`;
   return (
-    'How far the beds end up from what they want, too much, too little and bare ground together. ' +
-    `With nothing laid: ${grams(effects.doNothing)}. With this plan: ${grams(effects.plan)}, and ${grams(effects.planToEnd)} if the coming weeks go as expected.${nearest}`
+    'What is amiss on all beds, in grams of nitrogen: too little, too much, and ground that lies bare. ' +
+    `With nothing laid: ${grams(doNothing)}. With this plan: ${told(plan)}. ` +
+    `With the coming weeks too, as expected: ${told(planToEnd)}.${nearest}`
   );
 }
 
@@ -370,8 +401,8 @@ export function mendWords(move: MendMove, names: PlanNames): string {
       const gain =
         move.to === null
           ? ''
-          : ` ${names.bed(move.toBedId ?? '')} goes from ${shareOf(move.to.before)} to ${shareOf(move.to.after)} of what it can use.`;
-      return `Take off ${names.bed(move.fromBedId)} what was laid on ${dayIn(move.laidOn, names)}, and give it to ${to}. It is about ${estimateWithUnit(move.dryKilograms, units.mass)} dry, with ${estimateWithUnit(move.nitrogenGrams, units.nitrogen)} of nitrogen still in it. ${names.bed(move.fromBedId)} goes from ${shareOf(move.from.before)} to ${shareOf(move.from.after)}.${gain}`;
+          : ` On ${names.bed(move.toBedId ?? '')} ${fromTo(move.to.before, move.to.after)}.`;
+      return `Take off ${names.bed(move.fromBedId)} what was laid on ${dayIn(move.laidOn, names)}, and give it to ${to}. It is about ${estimateWithUnit(move.dryKilograms, units.mass)} dry, with ${estimateWithUnit(move.nitrogenGrams, units.nitrogen)} of nitrogen still in it. In hand and to come on ${names.bed(move.fromBedId)}: ${fromTo(move.from.before, move.from.after)}.${gain}`;
     }
     case 'hungry neighbour':
       return `Plant something hungry between what stands on ${names.bed(move.bedId)}: ${estimateWithUnit(move.surplus, units.nitrogenPerArea)} lie there with nobody to take them.`;
@@ -380,7 +411,7 @@ export function mendWords(move: MendMove, names: PlanNames): string {
       const rule = `From now on give ${names.bed(move.bedId)} leaves or straw where its ground shows, and no more greens.`;
       return buys === null
         ? rule
-        : `${rule} ${planAmountWords(buys.amount, names)} of ${planSourceWords(buys.ref, names)} today would hold some back: from ${shareOf(buys.before)} to ${shareOf(buys.after)}.`;
+        : `${rule} ${planAmountWords(buys.amount, names)} of ${planSourceWords(buys.ref, names)} today would hold some back. In hand and to come: ${fromTo(buys.before, buys.after)}.`;
     }
   }
 }

@@ -9,11 +9,14 @@ export type Outcome = (typeof outcomes)[number];
 /** so many marks are drawn, each for a twentieth of the imagined seasons */
 export const marksDrawn = 20;
 
-/** Marks of each kind, together `marksDrawn`. */
-export function marksOf(odds: PairedOdds): Readonly<Record<Outcome, number>> {
+/** Marks of each kind, together `drawn`. */
+export function marksOf(
+  odds: PairedOdds,
+  drawn: number = marksDrawn,
+): Readonly<Record<Outcome, number>> {
   const [better = 0, alike = 0, worse = 0] = wholeParts(
     outcomes.map((outcome) => odds[outcome]),
-    marksDrawn,
+    drawn,
   );
   return { better, alike, worse };
 }
@@ -40,9 +43,9 @@ export function pairedOddsWords(odds: PairedOdds): string {
 }
 
 /** What is read out in place of the marks. */
-export function marksSpoken(odds: PairedOdds): string {
-  const { better, alike, worse } = marksOf(odds);
-  return `Of ${String(marksDrawn)} marks ${String(better)} better, ${String(worse)} worse, ${String(alike)} as good as alike`;
+export function marksSpoken(odds: PairedOdds, drawn: number = marksDrawn): string {
+  const { better, alike, worse } = marksOf(odds, drawn);
+  return `Of ${String(drawn)} marks ${String(better)} better, ${String(worse)} worse, ${String(alike)} as good as alike`;
 }
 
 /** What one mark stands for. */

@@ -14,7 +14,7 @@ import { highsSolver } from '../../app/solve/highsSolver';
 import * as lawnWhys from '../../app/screens/why/lawnWhys';
 import * as lawnWords from '../../app/words/lawnOutlookWords';
 import { rangeOdds } from '../../app/words/ranges';
-import { keptLeavesWords, leavesForJuneWords, planSays } from '../../app/words/planSays';
+import { keptLeavesWords, leavesForJuneWords, leavesSum, planSays } from '../../app/words/planSays';
 import * as words from '../../app/words/planWords';
 import { cutAtFigures, type FigureInText } from '../../app/words/why';
 
@@ -108,12 +108,8 @@ const sentences = (): readonly Sentence[] => [
       ? []
       : [
           [
-            keptLeavesWords({ was, laid, kept }, 'Chopped leaves', 3, names),
-            [
-              whys.amountFigure(was, planSays.whyThere, names),
-              whys.amountFigure(laid, planSays.whyLaid, names),
-              whys.keptFigure(kept, names),
-            ],
+            keptLeavesWords(leavesSum({ was, laid }, 79, names), 'Chopped leaves', 3),
+            whys.leavesFigures(leavesSum({ was, laid }, 79, names), kept, names),
           ],
           [leavesForJuneWords(june, names), whys.juneFigures(june, names)],
         ],

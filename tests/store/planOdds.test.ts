@@ -101,6 +101,7 @@ describe('odds of the plan’s lines', () => {
     const { others, count } = runPaired(imagined, limits);
     expect(plan().answer!.lines[0]!.odds).toEqual({
       better: Math.round(others[0]!.better * count),
+      worse: Math.round(others[0]!.worse * count),
       of: count,
     });
   });

@@ -22,7 +22,7 @@ import {
   planHeard,
   planLayerWords,
   planLimitWords,
-  planOddsMarks,
+  marksOfLine,
   planOddsWords,
   planTroubleWords,
   planTurnWords,
@@ -30,9 +30,12 @@ import {
   restActWords,
   restsWords,
   restWords,
+  sharesOfOdds,
   worthWords,
   type PlanNames,
 } from '../../app/words/planWords';
+import { keptLeavesWords, leavesSum } from '../../app/words/planSays';
+import { marksOf } from '../../app/words/whatIfWords';
 
 const names = (system: 'metric' | 'us' = 'metric'): PlanNames => ({
   units: unitsOf(system),
@@ -175,7 +178,9 @@ const catalogue = (words: PlanNames): string[] => [
   ...rests.map((rest) => restWords(rest, words)),
   ...told.map((rest) => restActWords(rest, words)),
   restsWords(told, words),
-  ...[0, 37, 80, 100].map((better) => planOddsWords({ better, of: 100 })),
+  ...[0, 37, 80, 100].map((better) =>
+    planOddsWords({ better, worse: (100 - better) / 2, of: 100 }),
+  ),
   mowWords(mow({ kind: 'beds', bedIds: ['far', 'gate'] }, 112), words, today),
   mowWords(mow({ kind: 'no bed wants it' }, 0), words, today),
   mowWords(mow({ kind: 'enough waiting' }, 0), words, today),
@@ -221,11 +226,15 @@ describe('what it says', () => {
   });
 
   test('odds of a line as marks that can be counted and the same in words', () => {
-    expect(planOddsMarks({ better: 82, of: 100 })).toEqual({ better: 8, marks: 10 });
-    expect(planOddsWords({ better: 82, of: 100 })).toBe(
-      'Better for the bed than nothing in 8 of 10 imagined seasons.',
+    const odds = { better: 80, worse: 11, of: 100 };
+    // the marks of "What if", ten of them: 80, 9 and 11 in a hundred
+    expect(marksOf(sharesOfOdds(odds), marksOfLine)).toEqual({ better: 8, alike: 1, worse: 1 });
+    expect(planOddsWords(odds)).toBe(
+      'Against laying nothing: better in 8 of 10 imagined seasons, worse in 1, as good as alike in 1.',
     );
-    expect(planOddsWords({ better: 0, of: 100 })).toContain('in no imagined season');
+    expect(planOddsWords({ better: 100, worse: 0, of: 100 })).toContain(
+      'better in all imagined seasons',
+    );
   });
 
   test('aloud, what to lay where, or that there is nothing', () => {
@@ -250,9 +259,11 @@ describe('what it says', () => {
     expect(planAmountWords(amount(40, null), names())).toBe('40 L');
   });
 
-  test('the day and the shares before and after: 4 and 8 of 16 g', () => {
+  test('the day and what is in hand and to come before and after: 4 and 8 of 16 g', () => {
     const words = planWhyWords(line('hungry', {}), names());
-    expect(words).toMatch(/short from 28 June.*from 25 % to 50 % of what it can use/);
+    expect(words).toMatch(/short from 28 June.*in hand and to come from 0\.25 times to 0\.5 times/);
+    // per cent is for the share a crop gets alone
+    expect(words).not.toContain('%');
   });
 
   test('does not say of browns that they feed', () => {
@@ -262,7 +273,26 @@ describe('what it says', () => {
   });
 
   test('what was never laid is not called far from what is wanted by the wrong sum', () => {
-    const words = catalogue(names()).find((text) => text.startsWith('How far'))!;
-    expect(words).toMatch(/nothing laid: 480 g.*plan: 390 g, and 290 g.*nearest: 970 g/);
+    const words = catalogue(names()).find((text) => text.startsWith('What is amiss'))!;
+    expect(words).toMatch(
+      /nothing laid: 480 g.*plan: 390 g, better.*expected: 290 g, better.*nearest: 970 g, worse/,
+    );
+  });
+
+  test('leaves that a heap gets are told as they are written down, and what would be right', () => {
+    const heap = rests.find(({ place }) => place.to === 'heap')!;
+    expect(restWords(heap, names(), 240)).toMatch(/with 240 L of leaves so that/);
+    expect(restWords(heap, names(), 60)).toMatch(/with 60 L of leaves.*would be right/);
+    expect(restWords(heap, names(), 0)).toMatch(/would be right with it; none are left/);
+  });
+
+  test('a store of leaves is one sum that adds up as it is read: 300 = 80 + 79 + 141', () => {
+    const sum = leavesSum({ was: amount(300, 30), laid: amount(80, 8) }, 79, names());
+    expect(keptLeavesWords(sum, 'Chopped leaves', 3)).toContain(
+      '300 L = 80 L on beds + 79 L on the heap + 141 L kept.',
+    );
+    const us = leavesSum({ was: amount(300, 30), laid: amount(80, 8) }, 79, names('us'));
+    const count = (words: string) => Number.parseInt(words, 10);
+    expect(count(us.laid) + count(us.heap) + count(us.kept)).toBe(count(us.there));
   });
 });

@@ -96,7 +96,7 @@ describe('sentences written in the screens of This week', () => {
     // LayForm and BackLog write some of theirs themselves
     expect(said.filter(([file]) => file.startsWith('app/screens/week')).length).toBeGreaterThan(60);
     expect(texts.some((text) => text.includes('The likely ranges hold'))).toBe(true);
-    expect(texts.some((text) => text.startsWith('How far the beds end up'))).toBe(true);
+    expect(texts.some((text) => text.startsWith('What is amiss on all beds'))).toBe(true);
   });
 
   test('have at most 25 words', () => {

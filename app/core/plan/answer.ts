@@ -102,8 +102,9 @@ export type PlanTurn =
 
 /** Imagined seasons in which a bed ends nearer to what it wants with a line's layers than without. */
 export interface PlanOdds {
-  /** whole seasons, 0 to `of` */
+  /** whole seasons, 0 to `of`; what is neither is as good as alike */
   readonly better: number;
+  readonly worse: number;
   readonly of: number;
 }
 

@@ -196,5 +196,7 @@ export function runPaired(
 /** Odds of the first addition in whole seasons; null where nothing was added. */
 export const oddsOf = ({ others, count }: PairedAnswer): PlanOdds | null => {
   const [line] = others;
-  return line ? { better: Math.round(line.better * count), of: count } : null;
+  if (!line) return null;
+  const better = Math.round(line.better * count);
+  return { better, worse: Math.min(count - better, Math.round(line.worse * count)), of: count };
 };

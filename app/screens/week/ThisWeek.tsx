@@ -123,10 +123,10 @@ export function ThisWeek() {
               <GoneMowing key={mowing.id} mowing={mowing} />
             ))}
           </section>
+          <Watering />
+          <Past />
         </div>
       </div>
-      <Watering />
-      <Past />
     </div>
   );
 }

@@ -21,10 +21,10 @@ import {
   distanceWords,
   mowAmountWords,
   planAmountWords,
-  shareOf,
+  inHandWords,
   type PlanNames,
 } from '../../words/planWords';
-import { leafWords, type LeavesForJune } from '../../words/planSays';
+import { leafWords, type LeavesForJune, type LeavesSum } from '../../words/planSays';
 import { planWhyTexts as texts } from '../../words/planWhyTexts';
 import type { FigureInText, Why } from '../../words/why';
 import { whyWords } from '../../words/why';
@@ -100,7 +100,7 @@ function groundWhy(covered: number): Why {
 }
 
 const shareFigure = (standing: BedStanding, names: PlanNames): FigureInText =>
-  figure(shareOf(standing), shareWhy(standing, names));
+  figure(inHandWords(standing), shareWhy(standing, names));
 
 const groundFigure = ({ covered }: BedStanding): FigureInText =>
   figure(percent(covered), groundWhy(covered));
@@ -296,7 +296,11 @@ export function mendFigures(move: MendMove, names: PlanNames): readonly FigureIn
 }
 
 /** What goes with the rest to its home. */
-export function restFigures({ place }: RestChoice, names: PlanNames): readonly FigureInText[] {
+export function restFigures(
+  { place }: RestChoice,
+  names: PlanNames,
+  goesLitres: number | null = null,
+): readonly FigureInText[] {
   const { units } = names;
   if (place.to === 'dry and store')
     return [
@@ -323,6 +327,8 @@ export function restFigures({ place }: RestChoice, names: PlanNames): readonly F
     range: null,
     sources: [rowSource(texts.heap, planningRows.heapCarbonToNitrogen)],
   };
+  if (goesLitres !== null)
+    return [goesLitres, litres].map((each) => figure(estimateWithUnit(each, units.volume), why));
   return [
     figure(
       bags === null ? estimateWithUnit(litres, units.volume) : countOf(bags, 'bag', 'bags'),
@@ -332,12 +338,34 @@ export function restFigures({ place }: RestChoice, names: PlanNames): readonly F
   ];
 }
 
-/** Leaves kept for the heap of these weeks. */
-export const keptFigure = (kept: PlanAmount, { units }: PlanNames): FigureInText =>
-  figure(estimateWithUnit(kept.litres, units.volume), {
+/** Leaves of a store: there, laid, on the heap today, kept; the last with why any are held back. */
+export const leavesFigures = (
+  sum: LeavesSum,
+  kept: PlanAmount,
+  { units }: PlanNames,
+): readonly FigureInText[] => [
+  ...(
+    [
+      [sum.there, texts.leavesThere],
+      [sum.laid, texts.leavesLaid],
+      [sum.heap, texts.leavesFormula],
+    ] as const
+  ).map(([text, formula]) =>
+    figure(text, {
+      of: texts.leavesSum,
+      formula,
+      inputs: [],
+      range: null,
+      sources: [rowSource(texts.heap, planningRows.heapCarbonToNitrogen)],
+    }),
+  ),
+  figure(sum.kept, {
     of: texts.kept,
     formula: texts.keptFormula,
-    inputs: [[texts.weeks, String(planningRows.keptWeeks.typical)]],
+    inputs: [
+      [texts.weeks, String(planningRows.keptWeeks.typical)],
+      [texts.heldForHeap, estimateWithUnit(kept.litres, units.volume)],
+    ],
     range: null,
     sources: [
       rowSource(texts.heap, planningRows.heapCarbonToNitrogen),
@@ -345,7 +373,8 @@ export const keptFigure = (kept: PlanAmount, { units }: PlanNames): FigureInText
       rowSource(texts.keptMost, planningRows.keptMost),
       rowSource(texts.weeks, planningRows.keptWeeks),
     ],
-  });
+  }),
+];
 
 /** Leaves that next early summer's grass would want. */
 export function juneFigures(june: LeavesForJune, names: PlanNames): readonly FigureInText[] {

@@ -30,7 +30,7 @@ import {
 } from './alternatives';
 import { alternativeWords } from './alternativeWords';
 import { LayAlternative } from './LayAlternative';
-import { OddsKey } from './OddsMarks';
+import { OddsKey } from '../../OddsMarks';
 import { WhatIfTable, type Weighed } from './WhatIfTable';
 
 /** "What if…": layers that are only thought of, beside the bed as it is. */

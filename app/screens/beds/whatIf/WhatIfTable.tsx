@@ -16,7 +16,7 @@ import { useGarden } from '../../store';
 import type { BedWhyFacts } from '../../why/bedWhys';
 import { arrivalWhy, highestNitrateWhy, metWhy, oddsWhy } from '../../why/effectWhys';
 import { CoverWord, NitrogenWord, WeightWord } from '../../StateWords';
-import { OddsMarks } from './OddsMarks';
+import { OddsMarks } from '../../OddsMarks';
 import { coverOn, highestNitrate } from './whatIfFigures';
 
 /** One alternative that can be read, with what came of it so far. */

@@ -4,7 +4,7 @@ import { DialogEnd } from '../../../controls/DialogEnd';
 import type { Trouble } from '../../../controls/Field';
 import { QuantityField } from '../../../controls/QuantityField';
 import { textFromDay } from '../../../core/days';
-import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
+import type { PlanAnswer, PlanLayer, SourceAccount } from '../../../core/plan/answer';
 import type { Bed } from '../../../document/schema';
 import { exactWords } from '../../../words/planSays';
 import { planAmountWords, planSourceWords } from '../../../words/planWords';
@@ -13,6 +13,7 @@ import { useGarden, useMowings } from '../../store';
 import { useReadingContext, useToday } from '../../useReadingContext';
 import { newRow, readRow } from '../layRows';
 import { pinnable } from './pinnable';
+import { planAmount } from './planDrafts';
 import { usePlanNames } from './usePlanNames';
 
 /** "mowing:ID" or "stock:ID", as a row of a laying names it. */
@@ -29,6 +30,10 @@ type Typed =
   | { readonly kind: 'trouble'; readonly trouble: Trouble };
 
 const isNone = (text: string): boolean => /^(0+([.,]0+)?(\s.*)?|none|nothing)$/i.test(text.trim());
+
+/** What the plan lays on a bed today. */
+const planned = ({ lines }: PlanAnswer, bedId: string): readonly PlanLayer[] =>
+  lines.find((line) => line.bedId === bedId)?.layers ?? [];
 
 /** Amounts the plan keeps to on one bed, a line for everything there is; empty lines are the plan's. */
 export function ExactDialog(props: {
@@ -47,13 +52,15 @@ export function ExactDialog(props: {
   const pinPlan = useMowings((state) => state.pinPlan);
   const sources = pinnable(answer);
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>(() =>
-    Object.fromEntries(
-      pins.flatMap(({ bedId, sourceId, litres }) =>
+    Object.fromEntries([
+      // the plan's own amounts to begin with, so that one is changed and not all typed anew
+      ...planned(answer, bed.id).map((layer) => [layer.sourceId, planAmount(garden, layer).text]),
+      ...pins.flatMap(({ bedId, sourceId, litres }) =>
         bedId === bed.id && sourceId !== null
           ? [[sourceId, litres === 0 ? '0' : estimate(litres, units.volume)]]
           : [],
       ),
-    ),
+    ]),
   );
   const [asked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);

@@ -7,15 +7,17 @@ import { leavesToKeep } from '../../../document/heapAccount';
 import { leafBagOf } from '../../../document/leafBag';
 import { planningRows } from '../../../tables/planning';
 import { monthWord } from '../../../words/chartFormat';
-import { keptLeavesWords, leavesForJuneWords, planSays } from '../../../words/planSays';
+import { keptLeavesWords, leavesForJuneWords, leavesSum, planSays } from '../../../words/planSays';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
-import { amountFigure, juneFigures, keptFigure } from '../../why/planWhys';
+import { juneFigures, leavesFigures } from '../../why/planWhys';
+import { heapedLeaves, plannedRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 /** Leaves that are on hand and not laid: for the heap of these weeks, and for next June's grass. */
 export function KeptLeaves({ answer }: { readonly answer: PlanAnswer }) {
   const kept = answer.sources.filter((source) => (source.kept?.litres ?? 0) > 0);
+  const rests = plannedRests(answer);
   if (kept.length === 0) return null;
   return (
     <div className="plan-rest">
@@ -23,13 +25,14 @@ export function KeptLeaves({ answer }: { readonly answer: PlanAnswer }) {
         <Icon name="bag" /> {planSays.keptHeading}
       </h3>
       {kept.map((source) => (
-        <Kept key={source.sourceId} source={source} />
+        <Kept key={source.sourceId} source={source} rests={rests} />
       ))}
     </div>
   );
 }
 
-function Kept({ source }: { readonly source: SourceAccount }) {
+function Kept(props: { readonly source: SourceAccount; readonly rests: readonly PlannedRest[] }) {
+  const { source } = props;
   const garden = useGarden();
   const today = useToday();
   const names = usePlanNames();
@@ -48,15 +51,12 @@ function Kept({ source }: { readonly source: SourceAccount }) {
   }, [garden, stock, today]);
   const weeks = planningRows.keptWeeks.typical;
   if (!stock || !kept) return null;
+  const sum = leavesSum({ was, laid }, heapedLeaves(props.rests, stock.id), names);
   return (
     <>
       <Figured
-        says={keptLeavesWords({ was, laid, kept }, stock.name, weeks, names)}
-        figures={[
-          amountFigure(was, planSays.whyThere, names),
-          amountFigure(laid, planSays.whyLaid, names),
-          keptFigure(kept, names),
-        ]}
+        says={keptLeavesWords(sum, stock.name, weeks)}
+        figures={leavesFigures(sum, kept, names)}
       />
       {june && (
         <Figured says={leavesForJuneWords(june, names)} figures={juneFigures(june, names)} />

@@ -14,8 +14,9 @@ import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
 import { layerFigures, limitFigures, lineFigures, turnFigures } from '../../why/planWhys';
+import { OddsKey } from '../../OddsMarks';
 import { PlanOddsMarks } from './PlanOddsMarks';
-import { leavesLitres, plannedRests, type PlannedRest } from './planRests';
+import { plannedRests, toldRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 /** The list alone goes on paper; everything else that is printed has the garden's menu. */
@@ -39,10 +40,7 @@ export function PlanLines(props: {
   const { lines } = answer;
   const names = usePlanNames();
   const rests = plannedRests(answer);
-  const all = restsWords(
-    rests.map((one) => ({ choice: one.choice, leavesLitres: leavesLitres(one) })),
-    names,
-  );
+  const all = restsWords(toldRests(rests), names);
   if (lines.length === 0)
     return (
       <div className="plan-lay">
@@ -74,6 +72,7 @@ export function PlanLines(props: {
           />
         ))}
       </ol>
+      {lines.some(({ odds }) => odds) && <OddsKey />}
       <div className="button-row not-printed plan-all">
         <button
           type="button"
@@ -136,7 +135,7 @@ function Line(props: {
   return (
     <li className="plan-line">
       <h4 id={nameId}>{name}</h4>
-      <ul className="plain-list">
+      <ul className="plain-list plan-amounts">
         {line.layers.map((layer) => (
           <li key={layer.layerId}>
             <Figured
@@ -146,6 +145,16 @@ function Line(props: {
             />
           </li>
         ))}
+        <li className="not-printed">
+          <button
+            type="button"
+            className="button-small"
+            aria-label={`Exactly this: ${name}`}
+            onClick={props.onExactly}
+          >
+            Exactly this…
+          </button>
+        </li>
       </ul>
       <Figured says={planWhyWords(line, names)} figures={lineFigures(line, names)} />
       {line.odds && <PlanOddsMarks odds={line.odds} />}
@@ -161,7 +170,7 @@ function Line(props: {
             <dd>
               <NitrogenWord state={state} />{' '}
               <span className="plan-ground">
-                <span aria-hidden="true">·</span> ground <CoverWord state={coverState} />
+                ground <CoverWord state={coverState} />
               </span>
             </dd>
           </div>
@@ -187,7 +196,7 @@ function Line(props: {
           />
         ))}
       </Disclosure>
-      <div className="button-row not-printed">
+      <div className="button-row not-printed plan-acts">
         <button
           type="button"
           className="button"
@@ -198,14 +207,6 @@ function Line(props: {
           }}
         >
           Laid as planned
-        </button>
-        <button
-          type="button"
-          className="button-small"
-          aria-label={`Exactly this: ${name}`}
-          onClick={props.onExactly}
-        >
-          Exactly this…
         </button>
         <button
           type="button"

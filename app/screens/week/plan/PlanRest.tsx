@@ -18,7 +18,14 @@ import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { CautionList } from '../../CautionList';
 import { MowingShares } from '../MowingShares';
-import { hasRest, homesInOrder, leavesLitres, waysOfRest, type PlannedRest } from './planRests';
+import {
+  hasRest,
+  homesInOrder,
+  leavesLitres,
+  plannedRests,
+  waysOfRest,
+  type PlannedRest,
+} from './planRests';
 import { amountFigure, restFigures } from '../../why/planWhys';
 import { KeptLeaves } from './KeptLeaves';
 import { usePlanNames } from './usePlanNames';
@@ -54,6 +61,7 @@ export function PlanRest(props: {
 }
 
 function CutAndWaiting(props: {
+  readonly answer: PlanAnswer;
   readonly source: SourceAccount;
   readonly isReady: boolean;
   readonly onRest: (rests: readonly PlannedRest[]) => void;
@@ -67,7 +75,9 @@ function CutAndWaiting(props: {
   const [best, ...others] = homesInOrder(choices);
   // while beds still wait for some of it, where the rest goes is part of doing it all
   const mayGo = mowing !== undefined && laid.litres <= 0;
-  const acts = mayGo ? waysOfRest(mowing.id, choices) : [];
+  const planned = plannedRests(props.answer).find(({ mowingId }) => mowingId === mowing?.id);
+  const goes = planned && planned.choice === best ? leavesLitres(planned) : null;
+  const acts = mayGo ? waysOfRest(mowing.id, choices, planned) : [];
   const actWords = (act: PlannedRest): string =>
     restActWords({ choice: act.choice, leavesLitres: leavesLitres(act) }, names);
   const isPartLaid = mowing !== undefined && mowingAccount(garden, mowing).laidDryKilograms > 0;
@@ -91,8 +101,8 @@ function CutAndWaiting(props: {
       {hasRest(source) && best && (
         <>
           <Figured
-            says={planSays.forTheRest(restWords(best, names))}
-            figures={restFigures(best, names)}
+            says={planSays.forTheRest(restWords(best, names, goes))}
+            figures={restFigures(best, names, goes)}
           />
           {acts.length > 0 && (
             <div className="button-row not-printed">

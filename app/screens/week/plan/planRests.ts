@@ -1,4 +1,5 @@
 import type { PlanAnswer, RestChoice, SourceAccount } from '../../../core/plan/answer';
+import type { RestTold } from '../../../words/planWords';
 import type { MowingRest, RestWish } from '../../../store/contract';
 
 /** Litres under which nothing is worth sending anywhere (ours). */
@@ -69,18 +70,38 @@ export const leavesLitres = ({ rest }: Pick<PlannedRest, 'rest'>): number =>
     ? rest.leaves.amount.quantity.litres
     : 0;
 
+/** The same as they are told, each with the leaves that really go there. */
+export const toldRests = (rests: readonly PlannedRest[]): readonly RestTold[] =>
+  rests.map((one) => ({ choice: one.choice, leavesLitres: leavesLitres(one) }));
+
 /** Clippings in hand of which the plan leaves something over. */
 export const hasRest = ({ rest }: SourceAccount): boolean => rest.litres > leastLitres;
 
-/** Every way in which the rest of clippings in hand can be written down, best first. */
+/**
+ * Every way in which the rest of clippings in hand can be written down, best first.
+ *
+ * @param planned what the plan as a whole does with it: its leaves are those left by other mowings
+ */
 export const waysOfRest = (
   mowingId: string,
   choices: readonly RestChoice[],
+  planned: PlannedRest | undefined,
 ): readonly PlannedRest[] =>
   homesInOrder(choices).flatMap((choice) => {
+    if (planned?.choice === choice) return [planned];
     const rest = restOfChoice(choice);
     return rest ? [{ mowingId, rest, choice }] : [];
   });
+
+/** Leaves of one store that the plan puts on a heap today with what no bed gets [L]. */
+export const heapedLeaves = (rests: readonly PlannedRest[], stockId: string): number =>
+  rests.reduce(
+    (sum, one) =>
+      one.rest.to === 'heap' && one.rest.leaves?.stockId === stockId
+        ? sum + leavesLitres(one)
+        : sum,
+    0,
+  );
 
 /** What the plan says of clippings in hand that no bed gets: the best home that can be written down. */
 export const plannedRests = ({ sources }: Pick<PlanAnswer, 'sources'>): readonly PlannedRest[] => {

@@ -8,7 +8,7 @@ import { planSays } from '../../../words/planSays';
 import { restsWords } from '../../../words/planWords';
 import { useGarden, useMowings } from '../../store';
 import { planDrafts } from './planDrafts';
-import { leavesLitres, type PlannedRest } from './planRests';
+import { toldRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 export interface PlanActs {
@@ -67,10 +67,7 @@ export function usePlanActs(onDone: () => void): PlanActs {
     if (result.ok) {
       const laid =
         drafts.length > 0 ? [planSays.laidOn(bedsOf(drafts.map(({ bedId }) => bedId)))] : [];
-      const rest = restsWords(
-        rests.map((one) => ({ choice: one.choice, leavesLitres: leavesLitres(one) })),
-        names,
-      );
+      const rest = restsWords(toldRests(rests), names);
       return wasDone(planSays.done(listed([...laid, ...(rest === '' ? [] : [rest])])));
     }
     switch (result.error.kind) {

@@ -1,11 +1,5 @@
-import type { PairedOdds } from '../../../core/plan/pairedDraws';
-import {
-  marksDrawn,
-  marksOf,
-  marksSpoken,
-  outcomes,
-  type Outcome,
-} from '../../../words/whatIfWords';
+import type { PairedOdds } from '../core/plan/pairedDraws';
+import { marksDrawn, marksOf, marksSpoken, outcomes, type Outcome } from '../words/whatIfWords';
 
 const perLine = 10;
 const cell = 14;
@@ -22,16 +16,21 @@ function OutcomeMark({ outcome, x, y }: { outcome: Outcome; x: number; y: number
   );
 }
 
-/** Imagined seasons as marks to be counted, ten to a line. */
-export function OddsMarks({ odds }: { readonly odds: PairedOdds }) {
-  const counts = marksOf(odds);
+/**
+ * Imagined seasons as marks to be counted, ten to a line.
+ *
+ * @param drawn so many marks, each for as large a part of the seasons; tens
+ */
+export function OddsMarks(props: { readonly odds: PairedOdds; readonly drawn?: number }) {
+  const { odds, drawn = marksDrawn } = props;
+  const counts = marksOf(odds, drawn);
   const marks = outcomes.flatMap((outcome) => Array<Outcome>(counts[outcome]).fill(outcome));
-  const lines = marksDrawn / perLine;
+  const lines = drawn / perLine;
   return (
     <svg
       className="odds-marks"
       role="img"
-      aria-label={marksSpoken(odds)}
+      aria-label={marksSpoken(odds, drawn)}
       viewBox={`0 0 ${perLine * cell} ${lines * cell}`}
       width={perLine * cell}
       height={lines * cell}
