@@ -1,7 +1,7 @@
 import type { PlanAmount } from '../core/plan/answer';
 import { toShown } from '../core/shownUnit';
 import { countOf, estimateWithUnit } from './figures';
-import { planAmountWords, type PlanNames } from './planWords';
+import type { PlanNames } from './planWords';
 
 const weekNumbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six'] as const;
 
@@ -50,6 +50,7 @@ export interface LeavesForJune {
   readonly month: string;
   readonly clippingsLitres: number;
   readonly leavesLitres: number;
+  /** that stay in the store after today */
   readonly onHandLitres: number;
   readonly bagLitres: number | null;
 }
@@ -73,8 +74,8 @@ export const leavesForJuneWords = (june: LeavesForJune, names: PlanNames): strin
     `To keep for ${month}: ${much(leavesLitres)} of these leaves. ` +
     `So many would go on the heap with all of that month’s grass, about ${estimateWithUnit(clippingsLitres, units.volume)}. ` +
     (onHandLitres >= leavesLitres
-      ? `There are ${much(onHandLitres)}: enough.`
-      : `There are ${much(onHandLitres)}: gather more, or leave some of the grass lying.`)
+      ? `${much(onHandLitres)} stay there after today: enough.`
+      : `${much(onHandLitres)} stay there after today: gather more, or leave some of the grass lying.`)
   );
 };
 
@@ -108,6 +109,7 @@ export const planSays = {
     'The plan’s amounts stand here: change what was otherwise. A bed of the plan that gets nothing is left out for this week.',
   inHand: (what: string, was: string, laid: string, rest: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${was} in hand. On beds ${laid}, left over ${rest}.`,
+  toWrite: 'Room to write what was done',
   restOf: (much: string, what: string): string => `the rest, ${much} of ${what}`,
   whyWas: 'What was mown, less what was laid of it already.',
   whyLaid: 'What the lines above lay of it today.',

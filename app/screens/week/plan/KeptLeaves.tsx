@@ -39,16 +39,18 @@ function Kept(props: { readonly source: SourceAccount; readonly rests: readonly 
   const { ref, was, laid, kept } = source;
   const stock =
     ref.source === 'stock' ? garden.stock.find(({ id }) => id === ref.stockId) : undefined;
+  const staying = stock ? was.litres - laid.litres - heapedLeaves(props.rests, stock.id) : 0;
   const june = useMemo(() => {
     const keep = stock ? leavesToKeep(garden, stock, today) : null;
     return (
       keep && {
         ...keep,
+        onHandLitres: Math.max(0, staying),
         month: `${monthWord(monthOf(keep.monthFirst))} ${yearOf(keep.monthFirst)}`,
         bagLitres: leafBagOf(garden),
       }
     );
-  }, [garden, stock, today]);
+  }, [garden, stock, staying, today]);
   const weeks = planningRows.keptWeeks.typical;
   if (!stock || !kept) return null;
   const sum = leavesSum({ was, laid }, heapedLeaves(props.rests, stock.id), names);

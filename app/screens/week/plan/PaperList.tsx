@@ -59,7 +59,7 @@ export function PaperList({ answer }: { readonly answer: PlanAnswer }) {
               <td>
                 ☐ <strong>{where}</strong>: {what}.
               </td>
-              <td />
+              <td aria-label={planSays.toWrite} />
             </tr>
           ))}
         </tbody>
