@@ -27,17 +27,20 @@ export function OneCaution(props: {
   readonly caution: Caution;
   /** what to do instead was said by the caution before */
   readonly isInsteadSaid?: boolean;
+  /** what stands in place of its own advice */
+  readonly instead?: string;
 }) {
   const { caution } = props;
   const { units } = useShown();
   const saysId = useId();
   const words = cautionWords(caution, basisOf(caution), units);
+  const instead = props.instead ?? words.instead;
   return (
     <div className={`caution caution-${caution.weight}`}>
       <p id={saysId} className="caution-says">
         <WeightWord weight={caution.weight} /> {words.says}
       </p>
-      {words.instead && !props.isInsteadSaid && <p className="caution-instead">{words.instead}</p>}
+      {instead && !props.isInsteadSaid && <p className="caution-instead">{instead}</p>}
       <Disclosure summary="Why this line" quiet describedBy={saysId}>
         {words.why && <p>{words.why}</p>}
         {caution.number !== null && caution.threshold !== null && caution.unit !== '' && (
@@ -57,15 +60,26 @@ export function OneCaution(props: {
 }
 
 /** Cautions, strongest first as they come; the same advice is given once. */
-export function CautionList({ cautions }: { readonly cautions: readonly Caution[] }) {
+export function CautionList(props: {
+  readonly cautions: readonly Caution[];
+  /** what feeds this bed by a plan that is there: every advice to feed it says that, and no other */
+  readonly feed?: string | undefined;
+}) {
+  const { cautions, feed } = props;
   const { units } = useShown();
-  const insteads = cautions.map((each) => cautionWords(each, basisOf(each), units).instead);
+  const insteads = cautions.map((each) => {
+    const basis = basisOf(each);
+    return basis.instead === 'feed' && feed !== undefined
+      ? feed
+      : cautionWords(each, basis, units).instead;
+  });
   return (
     <ul className="plain-list cautions">
       {cautions.map((caution, index) => (
         <li key={`${caution.kind} ${caution.row} ${caution.layerId} ${index}`}>
           <OneCaution
             caution={caution}
+            instead={insteads[index] ?? ''}
             isInsteadSaid={insteads.indexOf(insteads[index] ?? '') < index}
           />
         </li>

@@ -110,6 +110,11 @@ export const planSays = {
   inHand: (what: string, was: string, laid: string, rest: string): string =>
     `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${was} in hand. On beds ${laid}, left over ${rest}.`,
   toWrite: 'Room to write what was done',
+  inPlan: (layers: string): string => `In today’s plan: ${layers}.`,
+  asPlanned: (layers: string): string =>
+    `Lay what today’s plan has for it: ${layers}. Look again in a week.`,
+  notToday: (why: string): string => `Today the plan lays none here: ${why}`,
+  goesOn: 'Written down. What comes next is being worked out.',
   restOf: (much: string, what: string): string => `the rest, ${much} of ${what}`,
   whyWas: 'What was mown, less what was laid of it already.',
   whyLaid: 'What the lines above lay of it today.',

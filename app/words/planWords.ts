@@ -75,14 +75,29 @@ export function planAmountWords(
     : estimateWithUnit(litres, names.units.volume);
 }
 
+const wayWords = { laid: 'laid on', hoed: 'hoed in', dug: 'dug in' } as const;
+
 /** "2 buckets of clippings of Back lawn, about 6 mm thick, laid on" */
 export function planLayerWords(layer: PlanLayer, names: PlanNames): string {
   const { units } = names;
-  const way = { laid: 'laid on', hoed: 'hoed in', dug: 'dug in' }[layer.placement];
   return (
     `${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}, ` +
-    `about ${estimateWithUnit(layer.depthMillimetres, units.depth)} thick, ${way}`
+    `about ${estimateWithUnit(layer.depthMillimetres, units.depth)} thick, ${wayWords[layer.placement]}`
   );
+}
+
+/** "7 buckets of clippings of Back lawn and 6 buckets of Compost, laid on" */
+export function planLayersWords(layers: readonly PlanLayer[], names: PlanNames): string {
+  const ways = [...new Set(layers.map(({ placement }) => placement))];
+  return ways
+    .map((way) => {
+      const those = layers.filter(({ placement }) => placement === way);
+      const what = those.map(
+        ({ amount, ref }) => `${planAmountWords(amount, names)} of ${planSourceWords(ref, names)}`,
+      );
+      return `${listed(what)}, ${wayWords[way]}`;
+    })
+    .join('; ');
 }
 
 /** "0.25 times" what it can use is in hand and to come: the ratio behind a bed's state, as told there. */
@@ -367,11 +382,13 @@ export const grassHeightWords: Readonly<Record<GrassHeight, string>> = {
 export const distanceWords = ({ nitrogen, ground }: Distance, { units }: PlanNames): string =>
   estimateWithUnit(nitrogen + ground, units.nitrogen);
 
+const distanceOf = ({ nitrogen, ground }: Distance): number => nitrogen + ground;
+
 /** What one way of laying leaves to be wished for, set against laying nothing. */
 const against = (grams: string, distance: Distance, nothing: Distance): string => {
-  const change = distance.nitrogen + distance.ground - nothing.nitrogen - nothing.ground;
-  // what is told alike is alike
-  if (Math.abs(change) < 0.02 * (nothing.nitrogen + nothing.ground)) return `${grams}, no change`;
+  const change = distanceOf(distance) - distanceOf(nothing);
+  // so little of a difference is none
+  if (Math.abs(change) < 0.02 * distanceOf(nothing)) return `${grams}, no change`;
   return change < 0 ? `${grams}, better` : `${grams}, worse`;
 };
 
@@ -380,11 +397,20 @@ export function effectWords(effects: PlanEffects, names: PlanNames): string {
   const grams = (distance: Distance): string => distanceWords(distance, names);
   const { doNothing, plan, planToEnd, allOnNearest } = effects;
   const told = (distance: Distance): string => against(grams(distance), distance, doNothing);
-  const stops = allOnNearest.cautions.some(({ weight }) => weight === 'stop');
+  const strongest = (['stop', 'caution'] as const).find((weight) =>
+    allOnNearest.cautions.some((caution) => caution.weight === weight),
+  );
+  const isNearer = distanceOf(allOnNearest) < distanceOf(plan);
+  const speaks =
+    strongest === undefined
+      ? ''
+      : isNearer
+        ? `, but a ${strongest} speaks against it, which these grams do not count`
+        : `, and a ${strongest} speaks against it`;
   const nearest =
     allOnNearest.bedId === null
       ? ''
-      : ` With all the clippings on ${names.bed(allOnNearest.bedId)}, the nearest: ${told(allOnNearest)}${stops ? ', and a stop speaks against it' : ''}.`;
+      : ` With all the clippings on ${names.bed(allOnNearest.bedId)}, the nearest: ${told(allOnNearest)}${speaks}.`;
   return (
     'What is amiss on all beds, in grams of nitrogen: too little, too much, and ground that lies bare. ' +
     `With nothing laid: ${grams(doNothing)}. With this plan: ${told(plan)}. ` +

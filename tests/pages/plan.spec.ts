@@ -87,6 +87,10 @@ test('“exactly this” is kept to, stands beside the plan, and can be taken ba
   await far.getByRole('button', { name: 'Exactly this: Far bed' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Exactly this on Far bed' });
   const grass = dialog.getByLabel('Clippings of Back lawn');
+  // the plan's own amounts stand there; a line left empty is the plan's again
+  await expect(grass).not.toHaveValue('');
+  await expect(dialog.getByLabel('Compost')).not.toHaveValue('');
+  await dialog.getByLabel('Compost').fill('');
   // more than there is says so, and changes nothing
   await grass.fill('500 bags');
   await dialog.getByRole('button', { name: 'Keep to this' }).click();

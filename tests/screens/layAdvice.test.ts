@@ -64,13 +64,30 @@ describe('what the button fills in', () => {
 
 describe('beds on which nothing presses', () => {
   const groupOf = (one: BedResults) => {
-    const groups = quietGroups(garden, [far], { [far.id]: one });
+    const groups = quietGroups(garden, [far], { [far.id]: one }, null);
     return Object.entries(groups).find(([, beds]) => beds.length > 0)?.[0];
   };
 
   test('could take some, where there is room', () => {
     expect(groupOf(results({ state: 'about right', room: 40 }))).toBe('couldTake');
     expect(groupOf(results({ state: 'enough for now', room: 40 }))).toBe('leave');
+  });
+
+  test('a bed of today’s plan stands as that; where the plan lays none no room is offered', () => {
+    const wanting = results({ state: 'about right', room: 40 });
+    const under = (plan: Parameters<typeof quietGroups>[3]) => {
+      const groups = quietGroups(garden, [far], { [far.id]: wanting }, plan);
+      return Object.entries(groups).find(([, beds]) => beds.length > 0)?.[0];
+    };
+    const leftOut = (kind: string) => ({
+      lines: [],
+      leftOut: [{ bedId: far.id, reason: { kind }, from: null } as never],
+    });
+    expect(under({ lines: [{ bedId: far.id } as never], leftOut: [] })).toBe('planned');
+    for (const kind of ['caution', 'better elsewhere', 'pinned', 'enough'])
+      expect(under(leftOut(kind)), kind).toBe('leave');
+    // a walk too many is no harm to the bed
+    expect(under(leftOut('beds a day'))).toBe('couldTake');
   });
 
   test('fed and bare wants covering; a cover crop covers itself', () => {

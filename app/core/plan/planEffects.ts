@@ -19,7 +19,10 @@ function totalOf(ready: Ready, answers: readonly BedAnswer[]): Distance {
   return { nitrogen, ground };
 }
 
-/** All greens that are there today on the nearest bed, caution or not: what many do. */
+/**
+ * All greens that are there today on the nearest bed, whatever the bed says: what many do. What is
+ * held back by what was put on its lawn is left out here as in the plan; no bed where nothing is left.
+ */
 function allOnNearest(ready: Ready): PlanEffects['allOnNearest'] {
   const [nearest] = ready.beds;
   const base = ready.beds.map((bed) => bed.base);
@@ -27,10 +30,14 @@ function allOnNearest(ready: Ready): PlanEffects['allOnNearest'] {
   const { question } = ready;
   const area = nearest.base.input.areaM2;
   const layers = ready.sources
-    .filter(({ role, day, litres }) => role === 'greens' && day === question.today && litres > 0)
+    .filter(
+      ({ role, day, litres, heldBack }) =>
+        role === 'greens' && day === question.today && litres > 0 && heldBack?.weight !== 'stop',
+    )
     .map((source) =>
       layerOf(source, source.litres / area, question.today, layerIdOf(source.id, question.today)),
     );
+  if (layers.length === 0) return { ...totalOf(ready, base), bedId: null, cautions: [] };
   const { bed } = nearest;
   const facts = factsWith(ready, 0);
   const answer = answerBed(
@@ -44,6 +51,9 @@ function allOnNearest(ready: Ready): PlanEffects['allOnNearest'] {
     facts,
     question.limits,
   );
+  // a lawn nobody was asked about holds its grass back by the layer, not by the source
+  if (cautions.some(({ kind, weight }) => kind === 'treated lawn' && weight === 'stop'))
+    return { ...totalOf(ready, base), bedId: null, cautions };
   return { ...totalOf(ready, [answer, ...base.slice(1)]), bedId: bed.bedId, cautions };
 }
 

@@ -13,7 +13,12 @@ import { finishedCrop } from '../finishedCrop';
 import { hasRoom } from './layAdvice';
 import { QuietBeds } from './QuietBeds';
 import { StateSays } from '../why/StateSays';
+import { mayOffer, usePlanOfBed } from './plan/planOfBed';
+import { PlanOfBedLine } from './plan/PlanOfBedLine';
+import { usePlanNames } from './plan/usePlanNames';
 import { RoomLine } from './RoomLine';
+import { planLayersWords } from '../../words/planWords';
+import { planSays } from '../../words/planSays';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
 export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) => void) | null }) {
@@ -71,8 +76,11 @@ function NoticeOfBed(props: {
     verdict.state === 'over-fed' &&
     cautions.some(({ kind, layerId }) => kind === 'room' && layerId === null);
   const finished = finishedCrop(results);
+  const plan = usePlanOfBed(bed.id);
+  const names = usePlanNames();
   const mayTake =
     !finished &&
+    mayOffer(plan) &&
     (verdict.state === 'short' || verdict.state === 'about right') &&
     hasRoom(garden, bed, results);
   return (
@@ -90,8 +98,18 @@ function NoticeOfBed(props: {
       </p>
       {!isSaidBelow && <StateSays bed={bed} results={results} />}
       {verdict.coverState !== 'good' && <p className="small">{coverSentence(verdict)}</p>}
-      {!finished && <RoomLine bed={bed} results={results} />}
-      {cautions.length > 0 && <CautionList cautions={cautions} />}
+      {!finished && mayOffer(plan) && <RoomLine bed={bed} results={results} />}
+      <PlanOfBedLine bedId={bed.id} />
+      {cautions.length > 0 && (
+        <CautionList
+          cautions={cautions}
+          feed={
+            plan?.kind === 'line'
+              ? planSays.asPlanned(planLayersWords(plan.line.layers, names))
+              : undefined
+          }
+        />
+      )}
       <div className="button-row">
         {onLayHere && mayTake && (
           <button type="button" className="button-small" onClick={() => onLayHere(bed.id)}>

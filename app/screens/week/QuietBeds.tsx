@@ -6,13 +6,15 @@ import { useGarden, useMowings } from '../store';
 import type { QuietBed, QuietGroups } from './quietGroups';
 import { quietGroups } from './quietGroups';
 import { StateSays } from '../why/StateSays';
+import { PlanOfBedLine } from './plan/PlanOfBedLine';
 import { RoomLine } from './RoomLine';
 
 const headings: readonly (readonly [keyof QuietGroups, string])[] = [
+  ['planned', 'In today’s plan'],
   ['couldTake', 'Could take some'],
   ['toCover', 'Cover them, without feeding them'],
   ['finished', 'Finished, it seems'],
-  ['leave', 'Leave as they are'],
+  ['leave', 'Leave as they are today'],
 ];
 
 /** Beds on which nothing presses, by what could be done for them. */
@@ -22,7 +24,8 @@ export function QuietBeds(props: {
 }) {
   const garden = useGarden();
   const bedResults = useMowings((state) => state.bedResults);
-  const groups = quietGroups(garden, props.beds, bedResults);
+  const plan = useMowings((state) => state.plan.answer);
+  const groups = quietGroups(garden, props.beds, bedResults, plan);
   return (
     <>
       {headings.map(
@@ -84,10 +87,11 @@ function QuietBedLine(props: {
         )}
       </div>
       {group === 'couldTake' && <RoomLine bed={bed} results={results} />}
+      <PlanOfBedLine bedId={bed.id} />
       {(finished || results.verdict.wantsMoreLater) && (
         <StateSays bed={bed} results={results} className="small" />
       )}
-      {group !== 'leave' && group !== 'finished' && results.verdict.coverState !== 'good' && (
+      {(group === 'couldTake' || group === 'toCover') && results.verdict.coverState !== 'good' && (
         <p className="small">{coverSentence(results.verdict)}</p>
       )}
     </>

@@ -1,7 +1,9 @@
 import type { Bed, Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { finishedCrop } from '../finishedCrop';
+import type { PlanAnswer } from '../../core/plan/answer';
 import { hasRoom } from './layAdvice';
+import { mayOffer, planOfBed } from './plan/planOfBed';
 
 export interface QuietBed {
   readonly bed: Bed;
@@ -10,6 +12,8 @@ export interface QuietBed {
 
 /** What can be done about beds on which nothing presses. Every bed is in one group. */
 export interface QuietGroups {
+  /** the week's plan has something for them */
+  readonly planned: readonly QuietBed[];
   /** there is room for greens, though nobody is short today */
   readonly couldTake: readonly QuietBed[];
   /** fed, and the ground shows: straw, leaves, crisp clippings */
@@ -24,8 +28,10 @@ export function quietGroups(
   garden: Garden,
   quiet: readonly Bed[],
   bedResults: Readonly<Record<string, BedResults>>,
+  plan: Pick<PlanAnswer, 'lines' | 'leftOut'> | null,
 ): QuietGroups {
   const groups = {
+    planned: [] as QuietBed[],
     couldTake: [] as QuietBed[],
     toCover: [] as QuietBed[],
     finished: [] as QuietBed[],
@@ -34,16 +40,23 @@ export function quietGroups(
   for (const bed of quiet) {
     const results = bedResults[bed.id];
     if (!results) continue;
-    groups[groupOf(garden, bed, results)].push({ bed, results });
+    groups[groupOf(garden, bed, results, plan)].push({ bed, results });
   }
   return groups;
 }
 
-function groupOf(garden: Garden, bed: Bed, results: BedResults): keyof QuietGroups {
+function groupOf(
+  garden: Garden,
+  bed: Bed,
+  results: BedResults,
+  answer: Pick<PlanAnswer, 'lines' | 'leftOut'> | null,
+): keyof QuietGroups {
   const { state, coverState, excessClass } = results.verdict;
+  const plan = planOfBed(answer, bed.id);
+  if (plan?.kind === 'line') return 'planned';
   if (finishedCrop(results)) return 'finished';
-  if ((state === 'about right' || state === 'short') && hasRoom(garden, bed, results))
-    return 'couldTake';
+  const isWanting = state === 'about right' || state === 'short';
+  if (isWanting && mayOffer(plan) && hasRoom(garden, bed, results)) return 'couldTake';
   // a cover crop closes over its ground by itself
   const isOpen = coverState === 'bare' || coverState === 'thin';
   return isOpen && excessClass !== 'cover' ? 'toCover' : 'leave';

@@ -68,7 +68,7 @@ export function PlanSection(props: {
     told.current = heard;
     isAsked.current = false;
   }, [announce, heard]);
-  const acts = usePlanActs(() => lookAt(heading.current));
+  const acts = usePlanActs(answer, () => lookAt(heading.current));
   const keepFocus = useFocusKept(heading);
   return (
     <section
@@ -194,26 +194,37 @@ function Plan(props: {
   const [exact, setExact] = useState<string | null>(null);
   const exactBed = garden.beds.find(({ id }) => id === exact);
   const mayPin = pinnable(answer).length > 0;
-  const { lines, leftOut, mends, how } = answer;
+  const { leftOut, mends, how } = answer;
+  // until the next plan is there what was written down is not asked for again
+  const lines = props.isBehind
+    ? answer.lines.filter(({ bedId }) => !acts.isLaid(bedId))
+    : answer.lines;
+  const isSettled = lines.length === 0 && answer.lines.length > 0;
+  const standing = lines.length === answer.lines.length ? answer : { ...answer, lines };
   const isReady = !acts.busy && !props.isBehind;
   const isCut = answer.sources.some(({ ref }) => ref.source === 'mowing');
   return (
     <>
       {!isCut && <BeforeYouMow answer={answer} />}
-      <PlanLines
-        answer={answer}
-        isReady={isReady}
-        onDone={acts.doIt}
-        onNothing={(some) => acts.doNothing(some.map(({ bedId }) => bedId))}
-        onElse={setElsewhere}
-        onExactly={setExact}
-      />
+      {isSettled && <p className="plan-lay soft">{planSays.goesOn}</p>}
+      {!isSettled && (
+        <PlanLines
+          answer={standing}
+          isReady={isReady}
+          onDone={acts.doIt}
+          onNothing={(some) => acts.doNothing(some.map(({ bedId }) => bedId))}
+          onElse={setElsewhere}
+          onExactly={setExact}
+        />
+      )}
       {how.kind === 'simple rule' && (
         <p>
           {planTroubleWords(how.because, names)} {simpleRuleWords}
         </p>
       )}
-      <PlanRest answer={answer} isReady={isReady} onRest={(rests) => acts.doIt([], rests)} />
+      {!isSettled && (
+        <PlanRest answer={answer} isReady={isReady} onRest={(rests) => acts.doIt([], rests)} />
+      )}
       {isCut && <BeforeYouMow answer={answer} />}
       <div className="plan-effects">
         <Figured

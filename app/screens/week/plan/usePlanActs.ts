@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
-import type { PlanLine } from '../../../core/plan/answer';
+import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
 import { unaskedSource } from '../../../store/selectors';
 import { listed } from '../../../words/chartFormat';
 import { editFailureSentence } from '../../../words/messages';
@@ -15,6 +15,8 @@ export interface PlanActs {
   readonly busy: boolean;
   /** what kept the last press from being written down, as a sentence */
   readonly refused: string | null;
+  /** whether a line of the plan that still stands there was written down already */
+  readonly isLaid: (bedId: string) => boolean;
   /** what was written down last, as a sentence */
   readonly done: string | null;
   readonly doIt: (lines: readonly PlanLine[], rests: readonly PlannedRest[]) => void;
@@ -24,8 +26,13 @@ export interface PlanActs {
   readonly wasDone: (words: string) => void;
 }
 
-/** What a person did of the plan, written down; @param onDone told after each that was kept */
-export function usePlanActs(onDone: () => void): PlanActs {
+/**
+ * What a person did of the plan, written down.
+ *
+ * @param answer the plan that is shown
+ * @param onDone told after each that was kept
+ */
+export function usePlanActs(answer: PlanAnswer | null, onDone: () => void): PlanActs {
   const garden = useGarden();
   const names = usePlanNames();
   const doPlan = useMowings((state) => state.doPlan);
@@ -36,6 +43,7 @@ export function usePlanActs(onDone: () => void): PlanActs {
   const [busy, setBusy] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
+  const [laid, setLaid] = useState<{ of: PlanAnswer | null; beds: readonly string[] } | null>(null);
 
   const wasDone = (words: string) => {
     setRefused(null);
@@ -47,6 +55,11 @@ export function usePlanActs(onDone: () => void): PlanActs {
     setDone(null);
     setRefused(words);
   };
+  const settle = (beds: readonly string[]) =>
+    setLaid((now) => ({
+      of: answer,
+      beds: [...(now?.of === answer ? now.beds : []), ...beds],
+    }));
   const bedsOf = (bedIds: readonly string[]) => listed([...new Set(bedIds)].map(names.bed));
 
   const doIt = async (lines: readonly PlanLine[], rests: readonly PlannedRest[]) => {
@@ -65,10 +78,11 @@ export function usePlanActs(onDone: () => void): PlanActs {
     const result = await doPlan(drafts, rests);
     setBusy(false);
     if (result.ok) {
-      const laid =
+      settle(lines.map(({ bedId }) => bedId));
+      const laidWords =
         drafts.length > 0 ? [planSays.laidOn(bedsOf(drafts.map(({ bedId }) => bedId)))] : [];
       const rest = restsWords(toldRests(rests), names);
-      return wasDone(planSays.done(listed([...laid, ...(rest === '' ? [] : [rest])])));
+      return wasDone(planSays.done(listed([...laidWords, ...(rest === '' ? [] : [rest])])));
     }
     switch (result.error.kind) {
       case 'stops':
@@ -84,12 +98,14 @@ export function usePlanActs(onDone: () => void): PlanActs {
 
   return {
     busy,
+    isLaid: (bedId) => laid !== null && laid.of === answer && laid.beds.includes(bedId),
     refused,
     done,
     doIt: (lines, rests) => void doIt(lines, rests),
     doNothing: (bedIds) => {
       const result = layNothing(bedIds);
       if (!result.ok) return refuse(editFailureSentence(result.error));
+      settle(bedIds);
       wasDone(planSays.nothingOn(bedsOf(bedIds)));
     },
     countIn: (bedId) => {
