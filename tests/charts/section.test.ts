@@ -5,7 +5,7 @@ import { nitrogenKinds, sectionFacts } from '../../app/charts/section/facts';
 import { hiddenSpans } from '../../app/charts/section/geometry';
 import { drawPlant } from '../../app/charts/section/plants/draw';
 import { drawRoots } from '../../app/charts/section/plants/roots';
-import { rulerTicks } from '../../app/charts/section/ruler';
+import { coverTicks, rulerTicks } from '../../app/charts/section/ruler';
 import { coverHeight } from '../../app/charts/section/scale';
 import { smallShared } from '../../app/charts/section/Small';
 import type { Pool } from '../../app/core/season/flows';
@@ -82,6 +82,21 @@ describe.each(evenings)('%s on day %i', (_name, day, data, results) => {
         under = layer.top;
       }
     }
+  });
+
+  test('the cover’s own scale says how thick it is where it stands', () => {
+    for (const units of [metricChartUnits, usChartUnits])
+      for (const width of widths) {
+        const { drawing, scale } = panelsAt(width, data);
+        const ticks = coverTicks(drawing, scale, units);
+        for (const { y, millimetres } of ticks) {
+          expect((drawing.surface - y) / scale.coverPerMillimetre).toBeCloseTo(millimetres, 9);
+          expect(millimetres).toBeLessThanOrEqual(coverHeight(facts) + 1e-6);
+        }
+        const highest = ticks.at(-1)?.millimetres ?? 0;
+        const step = ticks[0]?.millimetres;
+        if (step !== undefined) expect(coverHeight(facts) - highest).toBeLessThan(step);
+      }
   });
 
   test('what is hidden of the bed is the share of ground hidden', () => {

@@ -20,6 +20,8 @@ export interface DrawingProps {
 }
 
 const waveLength = 8;
+/** px of a layer whose larger half, full or empty, holds the word. */
+const leastNamed = 90;
 /** The water's level as a ripple. */
 const ripple = (left: number, right: number, y: number): string =>
   `M${left} ${y}${'q2 -2.4 4 0t4 0'.repeat(Math.floor((right - left) / waveLength))}`;
@@ -41,7 +43,7 @@ export const Drawing = memo(function Drawing(props: DrawingProps) {
         <path key={plant.id} className="section-roots" d={roots} />
       ))}
       {drawing.soil.map((layer) => (
-        <Gauge key={layer.top} layer={layer} gauge={gauge} />
+        <Gauge key={layer.top} layer={layer} gauge={gauge} isNamed={!withoutMarks} />
       ))}
       {drawing.goesOn && <path className="section-torn" d={torn(left, right, bottom)} />}
       {drawing.soil.map((layer) => (
@@ -89,15 +91,26 @@ function Soil({
 function Gauge({
   layer: { right, top, bottom, level },
   gauge,
+  isNamed,
 }: {
   readonly layer: SoilDrawing;
   readonly gauge: number;
+  readonly isNamed: boolean;
 }) {
   const left = right - gauge;
   return (
     <g>
       <path className="section-gauge" d={`M${left} ${top}H${right}V${bottom}H${left}Z`} />
       <path className="section-water" d={`M${left} ${level}H${right}V${bottom}H${left}Z`} />
+      {isNamed && bottom - top >= leastNamed && (
+        <text
+          className={level - top > bottom - level ? 'section-water-empty' : 'section-water-full'}
+          transform={`translate(${(left + right) / 2} ${level - top > bottom - level ? (top + level) / 2 : (level + bottom) / 2}) rotate(-90)`}
+          dy="0.32em"
+        >
+          water
+        </text>
+      )}
       {level - top > 3 && <path className="section-ripple" d={ripple(left, right, level)} />}
     </g>
   );

@@ -25,7 +25,7 @@ export function SectionKey({
   const isCovered = panels.some(({ facts }) => facts.cover.length > 0);
   return (
     <div className="section-key small">
-      <p>Each is {dot} of nitrogen:</p>
+      <p>Each dot is {dot} of nitrogen:</p>
       <ul className="plain-list">
         {kinds.map((kind) => (
           <li key={kind}>
@@ -39,11 +39,20 @@ export function SectionKey({
             {kindWords[kind]}
           </li>
         ))}
+        <li>
+          <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true" focusable="false">
+            <path className="section-gauge" d="M6 1H14V19H6Z" />
+            <path className="section-water" d="M6 8H14V19H6Z" />
+          </svg>
+          water that plants can draw on, to the top when the soil holds all it can
+        </li>
       </ul>
       <p className="soft">
         Plants, roots and soil are to one scale
-        {isCovered && times > 1 ? `, the cover ${times} times as thick` : ''}. How tall plants are
-        goes by the crop’s clock and is rough; how many are drawn is no count.
+        {isCovered && times > 1
+          ? `, the cover ${times} times as thick, with its own scale beside it`
+          : ''}
+        . How tall plants are goes by the crop’s clock and is rough; how many are drawn is no count.
       </p>
     </div>
   );

@@ -1,11 +1,12 @@
 import { useLayoutEffect, useRef } from 'react';
+import { amountWithUnit } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { lengthUnit } from '../../words/sectionWords';
 import { Drawing } from './Drawing';
 import type { SectionFacts } from './facts';
 import type { SectionGeometry } from './geometry';
 import type { SectionPart } from './parts';
-import { rulerTicks } from './ruler';
+import { breakPath, coverTicks, rulerTicks } from './ruler';
 import type { SectionScale } from './scale';
 
 export interface PanelDrawing {
@@ -42,6 +43,7 @@ export function Panel(props: PanelProps) {
   const { drawing, facts, parts, scale, width, height, title } = panel;
   const told = isTold ? parts.find(({ key }) => key === activeKey) : undefined;
   const { left } = drawing;
+  const isBroken = facts.cover.length > 0 && scale.coverPerMillimetre > scale.perMillimetre;
   return (
     <div className="section-panel">
       <div>
@@ -76,7 +78,22 @@ export function Panel(props: PanelProps) {
                 )}
               </g>
             ))}
+            {isBroken && (
+              <path
+                className="section-break"
+                d={breakPath(left - 11, (drawing.surface + drawing.coverTop) / 2)}
+              />
+            )}
             <Drawing facts={facts} drawing={drawing} weaves={weaves} cell={cell} gauge={gauge} />
+            {isBroken &&
+              coverTicks(drawing, scale, units).map(({ y, millimetres }) => (
+                <g key={y} className="section-cover-tick">
+                  <path d={`M${left} ${y}h6`} />
+                  <text x={left + 9} y={y} dy="0.32em">
+                    {amountWithUnit(millimetres, units.depth)}
+                  </text>
+                </g>
+              ))}
           </g>
           {parts.map((part) => {
             const roots = drawing.plants.find(({ plant }) => part.key === `roots ${plant.id}`);

@@ -38,3 +38,32 @@ export function rulerTicks(
     ticks.push({ y: surface + depth * perMillimetre, label: label(depth), isGround: false });
   return ticks;
 }
+
+/** Steps of the cover's own scale [mm]. */
+const coverSteps = [2, 5, 10, 20, 50, 100, 200];
+const inchCoverSteps = [1 / 8, 1 / 4, 1 / 2, 1, 2, 4, 8].map((inches) => inches * 25.4);
+const leastCoverGap = 15;
+
+/**
+ * The cover's own small scale, from the soil's surface up: its steps are drawn as much thicker as
+ * the cover is. Empty where not even one step fits.
+ *
+ * @returns places in px and the height there [mm]
+ */
+export function coverTicks(
+  { coverTop, surface }: SectionGeometry,
+  { coverPerMillimetre }: SectionScale,
+  units: ChartUnits,
+): readonly { readonly y: number; readonly millimetres: number }[] {
+  const steps = lengthUnit(units).short === 'cm' ? coverSteps : inchCoverSteps;
+  const step = steps.find((one) => one * coverPerMillimetre >= leastCoverGap);
+  if (step === undefined) return [];
+  const count = Math.floor((surface - coverTop) / (step * coverPerMillimetre) + 1e-9);
+  return Array.from({ length: count }, (_one, at) => ({
+    y: surface - (at + 1) * step * coverPerMillimetre,
+    millimetres: (at + 1) * step,
+  }));
+}
+
+/** A zigzag across the ruler's line at a height: here the scale is another. */
+export const breakPath = (x: number, y: number): string => `M${x - 9} ${y + 3}l6 -7l5 8l7 -7`;

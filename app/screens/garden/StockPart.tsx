@@ -8,6 +8,7 @@ import { QuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
 import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
+import { assertNever } from '../../core/result';
 import { materialById } from '../../document/materialValues';
 import { sourceHazards, type Amount, type Garden, type Stock } from '../../document/schema';
 import { stockAccount } from '../../store/selectors';
@@ -16,6 +17,8 @@ import {
   dayFailureSentence,
   editFailureSentence,
 } from '../../words/messages';
+import { countOf } from '../../words/figures';
+import { stockSentence } from '../../words/stockWords';
 import { materialGroups } from '../lists';
 import { useShown, type Shown } from '../shown';
 import { useGarden, useMowings } from '../store';
@@ -94,27 +97,59 @@ export function typedWords({ text, quantity }: Amount, { units, estimate }: Show
     : `${text} (${estimate(isMass ? quantity.kilograms : quantity.litres, unit)})`;
 }
 
-/** What a heap was given, and what is left of a store. */
+/** What a heap was given, and what is left of a store, in the measure its start was typed in. */
 function stockWords(garden: Garden, stock: Stock, shown: Shown): string {
   const account = stockAccount(garden, stock.id);
-  const { name } = materialById(garden, stock.materialId);
-  const dry = (kilograms: number) => shown.estimate(Math.max(0, kilograms), shown.units.mass);
-  const start = stock.amount
-    ? `${typedWords(stock.amount, shown)} on ${shown.dayWord(stock.date)}`
-    : `nothing on ${shown.dayWord(stock.date)}`;
-  const since = [
-    account.addedDryKilograms > 0
-      ? `${dry(account.addedDryKilograms)} of clippings (dry) added`
-      : '',
-    account.takenDryKilograms > 0 ? `${dry(account.takenDryKilograms)} (dry) laid` : '',
-  ].filter(Boolean);
-  const left =
-    stock.role === 'store' && account.takenDryKilograms > 0
-      ? account.leftDryKilograms > 0
-        ? ` About ${dry(account.leftDryKilograms)} (dry) is left.`
-        : ' By the sums nothing is left.'
-      : '';
-  return `${name}: ${start}${since.length > 0 ? `; since then ${since.join(', ')}` : ''}.${left}`;
+  const isDry =
+    !stock.amount ||
+    account.startDryKilograms <= 0 ||
+    stock.amount.quantity.kind === 'mown' ||
+    stock.amount.quantity.kind === 'depth';
+  const measured = (dryKilograms: number): string =>
+    isDry || !stock.amount
+      ? shown.estimate(dryKilograms, shown.units.mass)
+      : quantityWords(
+          garden,
+          stock.amount.quantity,
+          Math.max(0, dryKilograms) / account.startDryKilograms,
+          shown,
+        );
+  const some = (dryKilograms: number) => (dryKilograms > 0 ? measured(dryKilograms) : null);
+  const isTold = stock.role === 'store' && account.takenDryKilograms > 0;
+  return stockSentence({
+    name: materialById(garden, stock.materialId).name,
+    start: stock.amount ? typedWords(stock.amount, shown) : 'nothing',
+    day: shown.dayWord(stock.date),
+    added: some(account.addedDryKilograms),
+    laid: some(account.takenDryKilograms),
+    left: isTold ? (some(account.leftDryKilograms) ?? '') : null,
+    isDry,
+  });
+}
+
+/** So many times a typed quantity, in the same measure. */
+function quantityWords(
+  garden: Garden,
+  quantity: Amount['quantity'],
+  times: number,
+  shown: Shown,
+): string {
+  switch (quantity.kind) {
+    case 'containers': {
+      const container = garden.containers.find(({ id }) => id === quantity.containerId);
+      if (!container) throw new Error(`No container ${quantity.containerId}`);
+      return countOf(quantity.count * times, container.name, container.plural);
+    }
+    case 'mass':
+      return shown.estimate(quantity.kilograms * times, shown.units.mass);
+    case 'volume':
+      return shown.estimate(quantity.litres * times, shown.units.volume);
+    case 'mown':
+    case 'depth':
+      throw new RangeError('No measure of a stock: it is told by dry weight');
+    default:
+      return assertNever(quantity);
+  }
 }
 
 function StockFields({ stock }: { readonly stock: Stock }) {
