@@ -114,11 +114,10 @@ export function HowSure(props: {
       <p className="small soft">
         From {dayWithYear(seasonFirstDay(input, input.today))} to {dayWithYear(lastDayOf(season))},
         in 8 imagined seasons of 10{draws.isBehind ? ` (${behindWords})` : ''}. Each has other
-        weather to come, and other true values of most that nobody measured. {keptLikelyWords}{' '}
-        {resting}
+        weather to come, and other true values of most that nobody measured. {resting}
       </p>
       <p className="small soft">
-        {heldAgainstWords(heldAgainstMeasured.inside, heldAgainstMeasured.of)}
+        {keptLikelyWords} {heldAgainstWords(heldAgainstMeasured.inside, heldAgainstMeasured.of)}
       </p>
       <dl className="sure-list">
         {told.map(({ name, words, range }) => (
