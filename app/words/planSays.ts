@@ -111,9 +111,10 @@ export const planSays = {
     `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${was} in hand. On beds ${laid}, left over ${rest}.`,
   toWrite: 'Room to write what was done',
   inPlan: (layers: string): string => `In today’s plan: ${layers}.`,
-  asPlanned: (layers: string): string =>
-    `Lay what today’s plan has for it: ${layers}. Look again in a week.`,
+  asPlanned: 'Lay what today’s plan has for it, and look again in a week.',
   notToday: (why: string): string => `Today the plan lays none here: ${why}`,
+  otherDay: (why: string): string =>
+    `The plan: ${why} “What if” on its page counts in how many seasons a layer helps.`,
   goesOn: 'Written down. What comes next is being worked out.',
   restOf: (much: string, what: string): string => `the rest, ${much} of ${what}`,
   whyWas: 'What was mown, less what was laid of it already.',

@@ -15,9 +15,7 @@ import { QuietBeds } from './QuietBeds';
 import { StateSays } from '../why/StateSays';
 import { mayOffer, usePlanOfBed } from './plan/planOfBed';
 import { PlanOfBedLine } from './plan/PlanOfBedLine';
-import { usePlanNames } from './plan/usePlanNames';
 import { RoomLine } from './RoomLine';
-import { planLayersWords } from '../../words/planWords';
 import { planSays } from '../../words/planSays';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
@@ -77,7 +75,6 @@ function NoticeOfBed(props: {
     cautions.some(({ kind, layerId }) => kind === 'room' && layerId === null);
   const finished = finishedCrop(results);
   const plan = usePlanOfBed(bed.id);
-  const names = usePlanNames();
   const mayTake =
     !finished &&
     mayOffer(plan) &&
@@ -103,11 +100,7 @@ function NoticeOfBed(props: {
       {cautions.length > 0 && (
         <CautionList
           cautions={cautions}
-          feed={
-            plan?.kind === 'line'
-              ? planSays.asPlanned(planLayersWords(plan.line.layers, names))
-              : undefined
-          }
+          feed={plan?.kind === 'line' ? planSays.asPlanned : undefined}
         />
       )}
       <div className="button-row">

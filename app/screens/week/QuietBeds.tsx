@@ -87,7 +87,7 @@ function QuietBedLine(props: {
         )}
       </div>
       {group === 'couldTake' && <RoomLine bed={bed} results={results} />}
-      <PlanOfBedLine bedId={bed.id} />
+      <PlanOfBedLine bedId={bed.id} isHeaded={group === 'planned'} />
       {(finished || results.verdict.wantsMoreLater) && (
         <StateSays bed={bed} results={results} className="small" />
       )}

@@ -4,11 +4,20 @@ import { mayOffer, usePlanOfBed } from './planOfBed';
 import { usePlanNames } from './usePlanNames';
 
 /** What the week's plan says of a bed, where it lays something or has a reason against it. */
-export function PlanOfBedLine({ bedId }: { readonly bedId: string }) {
+export function PlanOfBedLine(props: {
+  readonly bedId: string;
+  /** it stands under a heading that says so */
+  readonly isHeaded?: boolean;
+}) {
+  const { bedId, isHeaded = false } = props;
   const plan = usePlanOfBed(bedId);
   const names = usePlanNames();
-  if (plan?.kind === 'line')
-    return <p className="small">{planSays.inPlan(planLayersWords(plan.line.layers, names))}</p>;
+  if (plan?.kind === 'line') {
+    const layers = planLayersWords(plan.line.layers, names);
+    return <p className="small">{isHeaded ? `${layers}.` : planSays.inPlan(layers)}</p>;
+  }
+  if (plan?.left.reason.kind === 'beds a day')
+    return <p className="small">{planSays.otherDay(leftOutWords(plan.left, names))}</p>;
   // that a bed has enough its state says already
   if (plan === null || mayOffer(plan) || plan.left.reason.kind === 'enough') return null;
   return <p className="small">{planSays.notToday(leftOutWords(plan.left, names))}</p>;
