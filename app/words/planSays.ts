@@ -42,7 +42,11 @@ export function leavesSum(
 
 /** "Chopped leaves: 300 L = 80 L on beds + 79 L on the heap + 141 L kept." and what for. */
 export const keptLeavesWords = (sum: LeavesSum, store: string, weeks: number): string =>
-  `${store}: ${sum.there} = ${sum.laid} on beds + ${sum.heap} on the heap + ${sum.kept} kept. ` +
+  `${store}: ${
+    sum.kept === sum.there
+      ? `${sum.there}, all of it kept`
+      : `${sum.there} = ${sum.laid} on beds + ${sum.heap} on the heap + ${sum.kept} kept`
+  }. ` +
   `Grass is wet and rich and stinks alone: leaves are held back from beds for the heap of ${weeksWord(weeks)}.`;
 
 export interface LeavesForJune {

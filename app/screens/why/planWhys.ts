@@ -344,12 +344,13 @@ export const leavesFigures = (
   kept: PlanAmount,
   { units }: PlanNames,
 ): readonly FigureInText[] => [
-  ...(
-    [
-      [sum.there, texts.leavesThere],
-      [sum.laid, texts.leavesLaid],
-      [sum.heap, texts.leavesFormula],
-    ] as const
+  ...(sum.kept === sum.there
+    ? []
+    : ([
+        [sum.there, texts.leavesThere],
+        [sum.laid, texts.leavesLaid],
+        [sum.heap, texts.leavesFormula],
+      ] as const)
   ).map(([text, formula]) =>
     figure(text, {
       of: texts.leavesSum,

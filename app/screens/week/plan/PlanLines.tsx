@@ -43,7 +43,7 @@ export function PlanLines(props: {
   const all = restsWords(toldRests(rests), names);
   if (lines.length === 0)
     return (
-      <div className="plan-lay">
+      <div className="plan-lay plan-lay-none">
         <h3>
           <Icon name="barrow" /> Lay today
         </h3>

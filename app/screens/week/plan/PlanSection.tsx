@@ -206,7 +206,7 @@ function Plan(props: {
   return (
     <>
       {!isCut && <BeforeYouMow answer={answer} />}
-      {isSettled && <p className="plan-lay soft">{planSays.goesOn}</p>}
+      {isSettled && <p className="plan-lay plan-lay-none soft">{planSays.goesOn}</p>}
       {!isSettled && (
         <PlanLines
           answer={standing}
@@ -226,13 +226,15 @@ function Plan(props: {
         <PlanRest answer={answer} isReady={isReady} onRest={(rests) => acts.doIt([], rests)} />
       )}
       {isCut && <BeforeYouMow answer={answer} />}
-      <div className="plan-effects">
-        <Figured
-          className="small"
-          says={effectWords(answer.effects, names)}
-          figures={effectFigures(answer.effects, names)}
-        />
-      </div>
+      {!isSettled && (
+        <div className="plan-effects">
+          <Figured
+            className="small"
+            says={effectWords(answer.effects, names)}
+            figures={effectFigures(answer.effects, names)}
+          />
+        </div>
+      )}
       {mends.length > 0 && (
         <div className="plan-mends">
           <h3>
