@@ -37,7 +37,7 @@ export const seasonPanelWords = {
   test: 'soil test',
 } as const;
 
-/** "Nitrogen ready in the top 30 cm of soil" */
+/** "Nitrogen ready in the top 30 cm": short enough for the narrowest drawing. */
 export const nitrateTitle = (units: Pick<ChartUnits, 'topSoil'>): string =>
   `Nitrogen ready in the top ${units.topSoil}`;
 

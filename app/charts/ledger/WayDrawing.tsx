@@ -149,7 +149,7 @@ export function WayDrawing(props: {
                 />
                 <path className="way-leader" d={shape.label.leader} />
                 <text
-                  className="chart-label chart-on-plot way-on-plot"
+                  className={`chart-label way-on-plot ${shape.label.isFree ? '' : 'chart-on-plot'}`}
                   x={shape.label.x}
                   y={shape.label.y}
                 >

@@ -15,6 +15,8 @@ export interface LabelPlace {
   readonly y: number;
   /** a line from the name to its place, where the name stands off; '' for none */
   readonly leader: string;
+  /** nothing runs behind it: it needs no paper edge */
+  readonly isFree: boolean;
 }
 
 /** What is to be named, and how wide its words are. */
@@ -111,9 +113,9 @@ export function labelPlaces(
               : side === 'above'
                 ? `M${middle} ${y + letters.down} V${place.top - 1}`
                 : `M${middle} ${y - letters.up} V${place.top + place.height + 1}`;
-          best = { cost, box, label: { x, y, leader } };
+          best = { cost, box, label: { x, y, leader, isFree: cost < 1 + off / 50 } };
         }
     if (best) named.push(best.box);
-    return best?.label ?? { x: place.x, y: place.top - gap, leader: '' };
+    return best?.label ?? { x: place.x, y: place.top - gap, leader: '', isFree: false };
   });
 }
