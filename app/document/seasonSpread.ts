@@ -168,6 +168,30 @@ export function seasonSpread(
   const bed = anyBed(garden, bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
   const past = idsOfPast(garden, bed);
+  const plantings = garden.plantings.filter((planting) => past.has(planting.bedId));
+  if (extraApplications.length > 0)
+    return spreadOf(garden, bed, past, plantings, extraApplications);
+  // a planting that is moved on one bed leaves the layers of all the others as they were
+  const { plantings: _plantings, ...rest } = garden;
+  const of = [...Object.values(rest), ...plantings];
+  const before = kept.get(bed);
+  if (before?.of.length === of.length && before.of.every((one, at) => one === of[at]))
+    return before.spread;
+  const spread = spreadOf(garden, bed, past, plantings, extraApplications);
+  kept.set(bed, { of, spread });
+  return spread;
+}
+
+/** The last spread of each bed, and what it was made of. */
+const kept = new WeakMap<Bed, { readonly of: readonly unknown[]; readonly spread: SeasonSpread }>();
+
+function spreadOf(
+  garden: Garden,
+  bed: Bed,
+  past: ReadonlySet<string>,
+  plantings: readonly Planting[],
+  extraApplications: readonly Application[],
+): SeasonSpread {
   const keys = Object.keys(coefficientRows) as (keyof Coefficients)[];
   const coefficients = keys.flatMap((key): SeasonSpread['coefficients'][number][] => {
     const row: Row = coefficientRows[key];
@@ -181,7 +205,6 @@ export function seasonSpread(
       application.id,
       layerSpread(garden, bed, application),
     ]);
-  const plantings = garden.plantings.filter((planting) => past.has(planting.bedId));
   const needs = plantings.flatMap((planting): [string, Drawn][] => {
     const need = needSpread(garden, planting);
     return need ? [[planting.id, need]] : [];
