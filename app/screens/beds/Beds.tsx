@@ -65,8 +65,8 @@ export function Beds() {
             <p className="soft">
               From the gate outwards. In the drawings a dot is{' '}
               {shown.estimate(shared.gramsPerDot, shown.units.nitrogenPerArea)} of nitrogen ready in
-              the soil, the line across it lies {shown.chart.topSoil} down, and the strip at its side
-              is the water that plants can draw on.
+              the soil, the line across it lies {shown.chart.topSoil} down, and the strip at its
+              side is the water that plants can draw on.
             </p>
           )}
         </div>
