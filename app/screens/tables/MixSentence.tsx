@@ -48,7 +48,7 @@ export function MixSentence(props: {
           <li key={row.key} className="mix-line" aria-label={name}>
             <span className="mix-word">{opening(index)}</span>
             <Field
-              label={`How much of ${name}`}
+              label={<span className="only-heard">How much of {name}</span>}
               className="mix-slot mix-amount"
               echo={found}
               trouble={
@@ -77,7 +77,7 @@ export function MixSentence(props: {
             <span className="mix-word">of</span>
             <div className="mix-slot">
               <PickOne
-                label={`How wet ${name} is`}
+                label={<span className="only-heard">How wet {name} is</span>}
                 value={row.wetness}
                 groups={wetnessGroups}
                 onPick={(wetness) => change(row.key, { wetness: wetness as MixRow['wetness'] })}
@@ -85,7 +85,7 @@ export function MixSentence(props: {
             </div>
             <div className="mix-slot mix-material">
               <PickOne
-                label={`Material ${index + 1}`}
+                label={<span className="only-heard">Material {index + 1}</span>}
                 value={row.materialId}
                 groups={props.materials}
                 onPick={(materialId) => change(row.key, { materialId })}
@@ -113,7 +113,7 @@ export function MixSentence(props: {
         <span className="mix-word">for a heap that</span>
         <div className="mix-slot mix-aim">
           <PickOne
-            label="For a heap that"
+            label={<span className="only-heard">For a heap that</span>}
             value={props.draft.aim}
             groups={aimGroups}
             onPick={(aim) => onDraft((now) => withAim(now, aim as MixAim))}

@@ -10,7 +10,7 @@ export function RangeCell<Line>(props: { readonly column: Column<Line>; readonly
   const mark = standingMark[row.standing];
   return (
     <td className="range-cell">
-      <span className="range-label" aria-hidden="true">
+      <span className="range-label">
         {column.head} <span className="small soft">{column.unit}</span>
       </span>
       <RangeMark value={row} scale={column.scale} isEstimate={isEstimate(row.standing)} />

@@ -81,7 +81,7 @@ export function unreadableText(): Finding[] {
     box: DOMRect;
     /** in a box that may scroll sideways */
     mayScroll: boolean;
-    /** an open menu and a notice lie over the page on purpose */
+    /** an open menu, a notice and a head that stays while its rows scroll lie over the page on purpose */
     isOver: boolean;
   }
   const pieces: Piece[] = [];
@@ -105,7 +105,7 @@ export function unreadableText(): Finding[] {
           parent,
           box,
           mayScroll: parent.closest(mayScroll) !== null,
-          isOver: parent.closest('.menu-list, .undo-notice') !== null,
+          isOver: parent.closest('.menu-list, .undo-notice, .row-list > thead') !== null,
         });
   }
 
