@@ -43,6 +43,17 @@ export async function openSampleImagined(garden: Page): Promise<void> {
   await seasonsAreImagined(garden);
   await goTo(garden, 'This week');
   await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+  await planIsMade(garden);
+  // the odds of its lines come after it
+  await expect
+    .poll(
+      async () => {
+        const lines = await garden.getByRole('button', { name: /^Laid as planned/ }).count();
+        return lines > 0 && lines === (await garden.getByText(/^Against laying nothing/).count());
+      },
+      { timeout: 30_000 },
+    )
+    .toBe(true);
 }
 
 export const goTo = (
