@@ -77,7 +77,8 @@ function NoticeOfBed(props: {
   const plan = usePlanOfBed(bed.id);
   const mayTake =
     !finished &&
-    mayOffer(plan) &&
+    // a line of the plan can be laid by hand too, in another amount
+    (plan?.kind === 'line' || mayOffer(plan)) &&
     (verdict.state === 'short' || verdict.state === 'about right') &&
     hasRoom(garden, bed, results);
   return (
