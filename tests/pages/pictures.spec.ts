@@ -77,7 +77,7 @@ const season = async (garden: Page) => {
   // the lawns come after the beds, one after the other
   await expect(garden.getByText(/^Reckoning what .* grows…$/)).toHaveCount(0, { timeout: 20_000 });
 };
-const place = (name: 'Garden' | 'Tables') => async (garden: Page) => {
+const place = (name: 'Garden' | 'Lawn' | 'Tables') => async (garden: Page) => {
   await openSample(garden);
   await goTo(garden, name);
   await expect(garden.getByRole('heading', { name, level: 1 })).toBeVisible();
@@ -142,6 +142,10 @@ const others: readonly Picture[] = [
   { name: 'season-dark', width: 1280, height: 1500, dark: true, enter: season },
   { name: 'season-320-wide', width: 320, height: 1500, enter: season },
   { name: 'season-paper', width: 800, height: 1500, onPaper: true, enter: season },
+  { name: 'lawn', width: 1280, height: 1500, enter: place('Lawn') },
+  { name: 'lawn-dark', width: 1280, height: 1500, dark: true, enter: place('Lawn') },
+  { name: 'lawn-320-wide', width: 320, height: 1500, enter: place('Lawn') },
+  { name: 'lawn-paper', width: 800, height: 1500, onPaper: true, enter: place('Lawn') },
   { name: 'tables', width: 1280, height: 1200, enter: place('Tables') },
   { name: 'tables-dark', width: 1280, height: 1200, dark: true, enter: place('Tables') },
   { name: 'tables-320-wide', width: 320, height: 1200, enter: place('Tables') },
