@@ -95,6 +95,10 @@ export function WhyPanel({ why, id }: { readonly why: Why; readonly id: string }
   );
 }
 
+/** Marks that stand close before and after a figure: a line never breaks between them and it. */
+const marksBefore = (words: string): string => /[(“]+$/.exec(words)?.[0] ?? '';
+const marksAfter = (words: string): string => /^[).,;:”]+/.exec(words)?.[0] ?? '';
+
 /**
  * A sentence whose figures open what stands behind them, beneath it. `says` is cut where a
  * figure's text stands in it; a figure that is not there stays unsaid.
@@ -118,13 +122,21 @@ export function Figured(props: {
     <div className="figured" onKeyDown={group.onKeyDown}>
       <p className={props.className}>
         {props.before}
-        {stretches.map((stretch, at) =>
-          typeof stretch === 'string' ? (
-            stretch
-          ) : (
-            <FigureButton key={at} text={stretch.text} figure={stretch.figure} group={group} />
-          ),
-        )}
+        {stretches.map((stretch, at) => {
+          const [before, after] = [stretches[at - 1], stretches[at + 1]];
+          if (typeof stretch === 'string')
+            return stretch.slice(
+              before === undefined ? 0 : marksAfter(stretch).length,
+              after === undefined ? undefined : stretch.length - marksBefore(stretch).length,
+            );
+          return (
+            <span key={at} className="figure-held">
+              {typeof before === 'string' && marksBefore(before)}
+              <FigureButton text={stretch.text} figure={stretch.figure} group={group} />
+              {typeof after === 'string' && marksAfter(after)}
+            </span>
+          );
+        })}
       </p>
       {shown && <WhyPanel why={shown.why} id={group.panelId} />}
     </div>
