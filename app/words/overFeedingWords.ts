@@ -30,5 +30,6 @@ export function overFeedingSentence(
   const when = sets ? `at first flower, about ${day}` : `while ${it}, from about ${day}`;
   const sure = row === 'over-feeding all but sure' ? 'all but surely ' : '';
   const layer = layerId === null ? '' : ` (${without(Number(detail['without'] ?? 0))})`;
-  return `${crop} ${sure}over-fed ${when}, ${oddsWords((number ?? 0) / 10)}${layer}${harms[excessClass] ?? ''}.${otherCauses(detail, units)}`;
+  // not the word of the bed's state, which is judged by the day itself and may have other odds
+  return `${crop}: ${sure}too much ready ${when}, ${oddsWords((number ?? 0) / 10)}${layer}${harms[excessClass] ?? ''}.${otherCauses(detail, units)}`;
 }

@@ -253,7 +253,7 @@ describe('sentences', () => {
         ...changes,
       });
     expect(says(odds())).toBe(
-      'Tomatoes over-fed at first flower, about 4 July, in 6 of 10 imagined seasons: leaf first, fruit late.',
+      'Tomatoes: too much ready at first flower, about 4 July, in 6 of 10 imagined seasons: leaf first, fruit late.',
     );
     const hot = { ...odds().detail, hotDays: 5, hotAbove: 32 };
     expect(says(odds({ detail: hot }))).toMatch(
@@ -263,12 +263,12 @@ describe('sentences', () => {
       /in 6 of 10 imagined seasons \(4 without it\): leaf first/,
     );
     expect(says(odds({ number: 9.7, row: 'over-feeding all but sure' }))).toBe(
-      'Tomatoes all but surely over-fed at first flower, about 4 July, in nearly all imagined seasons: leaf first, fruit late.',
+      'Tomatoes: all but surely too much ready at first flower, about 4 July, in nearly all imagined seasons: leaf first, fruit late.',
     );
     // the trials on flowers speak against the lore, so no harm is named
     expect(says(odds({ detail: { crop: 'Zinnia', excessClass: 'flower' } }))).toMatch(/seasons\.$/);
     expect(says(odds({ detail: { crop: 'Onions', excessClass: 'storage' } }))).toMatch(
-      /^Onions over-fed while they fill, from about 4 July, .* tops, and poor keeping\.$/,
+      /^Onions: too much ready while they fill, from about 4 July, .* tops, and poor keeping\.$/,
     );
   });
 
