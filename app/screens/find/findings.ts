@@ -62,7 +62,7 @@ function useDoings(): readonly Finding[] {
       'Log a mowing',
       () => {
         goToWeek();
-        whenThere('.log-line input, [aria-labelledby="log"] input', (line) => line.focus());
+        whenThere('.log-line input', (line) => line.focus());
       },
       { also: ['mown', 'clippings', 'write down', 'grass', 'bags'], note: 'This week' },
     ),
