@@ -44,7 +44,7 @@ const runners = [
       inPackages('@playwright/test/cli.js'),
       ...['test', '--config', '.config/playwright.config.ts', '--reporter=list,json'],
     ],
-    minutes: 25,
+    minutes: 40,
     read: readPlaywright,
   },
 ];

@@ -1,5 +1,4 @@
 // @vitest-environment happy-dom
-// React asks for it: only here is what it draws drawn at once.
 import { act } from 'react';
 import { createRoot } from 'react-dom/client';
 import { expect, test } from 'vitest';
@@ -8,6 +7,7 @@ import type { Why } from '../../app/words/why';
 
 const why: Why = { of: 'Of it', formula: 'so', inputs: [], range: null, sources: ['a row'] };
 
+// React asks for it where what it draws is waited for
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
 
 test('marks beside a figure are held to it, and the sentence is said whole', () => {
