@@ -42,7 +42,7 @@ const here = (garden: Page): Promise<Stop> =>
 
 /** Presses Tab (or Shift+Tab) until the focus is on what is wanted; every stop on the way must show. */
 async function tabTo(garden: Page, wanted: RegExp, key: 'Tab' | 'Shift+Tab' = 'Tab') {
-  for (let press = 0; press < 90; press += 1) {
+  for (let press = 0; press < 160; press += 1) {
     await garden.keyboard.press(key);
     const stop = await here(garden);
     expect(stop, `focus on “${stop.name}”`).toMatchObject({ isMarked: true, isInSight: true });
