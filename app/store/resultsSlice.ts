@@ -14,7 +14,7 @@ import { proposalDrawsOf, withDraws } from './proposalDraws';
 import { sameQuestion } from './sameQuestion';
 import {
   bedsInABreath,
-  proposalPauseMilliseconds,
+  typedPauseMilliseconds,
   resultsPauseMilliseconds,
   type Surroundings,
 } from './surroundings';
@@ -215,7 +215,7 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
     const touched = new Set(drafts.map(({ bedId }) => bedId));
     const beds = (read().preview?.beds ?? []).filter(({ bedId }) => touched.has(bedId));
     write({ preview: { drafts, state: 'working', reason: null, beds } });
-    callOffProposal = later(proposalPauseMilliseconds, () => void askProposal(drafts));
+    callOffProposal = later(typedPauseMilliseconds, () => void askProposal(drafts));
   };
 
   const slice: ResultsSlice = {

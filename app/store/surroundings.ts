@@ -27,6 +27,8 @@ export const draftLatestMilliseconds = 4_000;
  */
 export const resultsPauseMilliseconds = 40;
 export const proposalPauseMilliseconds = 200;
+/** What a layer being typed would do to its bed is one run: letters that come together ask once. */
+export const typedPauseMilliseconds = 10;
 /** Imagined seasons of a bed while things change, and once nothing has for so long. */
 export const quickDraws = 100;
 export const wholeDraws = 1_000;

@@ -61,7 +61,7 @@ describe('water on This week', () => {
   test('in a drought each bed that is due has its cans and a button; leaving is told bed by bed', () => {
     const markup = shown({ beds: reckoned(gardenOn('2013-06-15')) });
     expect(markup).toMatch(
-      /<strong>[^<]+<\/strong>: due today, <button[^>]+>[\d.]+ mm<\/button>, [\d /]+ cans of 10 L\./,
+      /<strong>[^<]+<\/strong>: due today, <span[^>]+><button[^>]+>[\d.]+ mm<\/button>,<\/span> [\d /]+ cans of 10 L\./,
     );
     expect(markup).toMatch(/<button[^>]+aria-label="[\d.]+ mm: why\?"[^>]*aria-expanded="false"/);
     expect(markup).toMatch(/aria-label="Watered so much: [^"]+"/);
@@ -73,7 +73,9 @@ describe('water on This week', () => {
 
   test('in inches and gallons where they are read', () => {
     const markup = shown({ beds: reckoned(gardenOn('2013-06-15')) }, 'us');
-    expect(markup).toMatch(/due today, <button[^>]+>[\d./ ]+ in<\/button>, [\d /]+ cans of 2 gal/);
+    expect(markup).toMatch(
+      /due today, <span[^>]+><button[^>]+>[\d./ ]+ in<\/button>,<\/span> [\d /]+ cans of 2 gal/,
+    );
     expect(markup).not.toContain(' mm');
   });
 

@@ -168,7 +168,7 @@ describe('a proposed layer', () => {
     await time.pass(1000);
     for (const amount of [3, 30, 300]) {
       store.getState().propose([draft({ litres: amount })]);
-      await time.pass(50);
+      await time.pass(5);
     }
     await until(time, () => ready(store));
     expect(questions).toBe(1);
