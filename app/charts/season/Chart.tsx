@@ -8,6 +8,7 @@ import {
   useState,
 } from 'react';
 import type { DayNumber } from '../../core/days';
+import { dayOfKey } from '../dayOfKey';
 import { supplySources } from '../../core/season/ledger';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import { dayWord } from '../../words/chartFormat';
@@ -45,15 +46,6 @@ const zoomWords: Readonly<Record<Zoom, string>> = {
   season: 'Season',
   month: 'Month',
   fortnight: 'Fortnight',
-};
-
-const daysOfKey: Readonly<Record<string, number>> = {
-  ArrowLeft: -1,
-  ArrowDown: -1,
-  ArrowRight: 1,
-  ArrowUp: 1,
-  PageDown: -7,
-  PageUp: 7,
 };
 
 /** What most imagined seasons leave in the top layer on the last evening known, if that is to come. */
@@ -179,16 +171,7 @@ export function SeasonChart(props: SeasonChartProps) {
     setDay(within(day + direction * (to - from + 1), next));
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const step = daysOfKey[event.key];
-    const wanted =
-      step !== undefined
-        ? day + step
-        : event.key === 'Home'
-          ? whole.from
-          : event.key === 'End'
-            ? whole.to
-            : null;
+    const wanted = dayOfKey(event, day, whole);
     if (wanted === null) return;
     choose(wanted);
     speakOf(within(wanted, whole));

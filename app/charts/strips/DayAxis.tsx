@@ -1,5 +1,6 @@
 import type { KeyboardEvent, PointerEvent } from 'react';
 import type { DayNumber } from '../../core/days';
+import { dayOfKey } from '../dayOfKey';
 import { dayFull } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { seasonPlaceWords as words } from '../../words/seasonPlaceWords';
@@ -12,15 +13,6 @@ import type { StripLayout } from './layout';
 const height = 52;
 /** the row of today and the imagined days, and where the months begin below the day's mark [px] */
 const rows = { today: 13, mark: 26, months: 27 } as const;
-const daysOfKey: Readonly<Record<string, number>> = {
-  ArrowLeft: -1,
-  ArrowDown: -1,
-  ArrowRight: 1,
-  ArrowUp: 1,
-  PageDown: -7,
-  PageUp: 7,
-};
-
 /** The calendar above all strips, and the day that is read on them. */
 export function DayAxis(props: {
   readonly layout: StripLayout;
@@ -35,16 +27,7 @@ export function DayAxis(props: {
   const { layout, months, day, today, imagined, units } = props;
   const { span } = layout;
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const step = daysOfKey[event.key];
-    const wanted =
-      step !== undefined
-        ? day + step
-        : event.key === 'Home'
-          ? span.from
-          : event.key === 'End'
-            ? span.to
-            : null;
+    const wanted = dayOfKey(event, day, span);
     if (wanted === null) return;
     event.preventDefault();
     props.onDay(Math.max(span.from, Math.min(span.to, wanted)), 'key');

@@ -1,8 +1,5 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
-import { DateField } from '../../../controls/DateField';
-import { Dialog } from '../../../controls/Dialog';
-import { DialogEnd } from '../../../controls/DialogEnd';
 import { Field } from '../../../controls/Field';
 import { textFromDay } from '../../../core/days';
 import { failure } from '../../../core/result';
@@ -10,10 +7,10 @@ import { joinBeds } from '../../../document/bedChanges/joinBeds';
 import type { Bed } from '../../../document/schema';
 import { bedStepNames } from '../../../words/bedChangeWords';
 import { listed } from '../../../words/chartFormat';
-import { dayFailureSentence } from '../../../words/messages';
 import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
+import { ChangeDialog } from './ChangeDialog';
 import { useBedChange } from './useBedChange';
 
 /** Neighbours made into one bed. */
@@ -60,54 +57,45 @@ export function JoinDialog(props: {
     if (joined.ok) openBed(joined.value.bedIds[0] ?? null);
   };
   return (
-    <Dialog title={`Join ${listed(beds.map((bed) => bed.name))}`} onClose={onClose}>
-      <form
-        className="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
-        }}
-      >
-        <p>
-          Each is reckoned by its own log up to that morning. The new bed, of{' '}
-          {shown.estimate(whole, shown.units.area)}, starts with what they hold together, and the
-          old ones are put away with their logs.
+    <ChangeDialog
+      title={`Join ${listed(beds.map((bed) => bed.name))}`}
+      dayLabel="From the morning of"
+      day={on}
+      today={today}
+      onDay={(day) => {
+        setOn(day);
+        setRefused(null);
+      }}
+      refused={refused}
+      keep="Join them"
+      onKeep={keep}
+      onClose={onClose}
+    >
+      <p>
+        Each is reckoned by its own log up to that morning. The new bed, of{' '}
+        {shown.estimate(whole, shown.units.area)}, starts with what they hold together, and the old
+        ones are put away with their logs.
+      </p>
+      {differs.length > 0 && (
+        <p className="small">
+          They differ in {listed(differs)}: the new bed has that of {largest?.name}, the largest.
         </p>
-        {differs.length > 0 && (
-          <p className="small">
-            They differ in {listed(differs)}: the new bed has that of {largest?.name}, the largest.
-          </p>
+      )}
+      <Field label="What is it called?">
+        {(links) => (
+          <input
+            {...links}
+            type="text"
+            maxLength={80}
+            autoComplete="off"
+            value={name}
+            onChange={(event) => {
+              setName(event.target.value);
+              setRefused(null);
+            }}
+          />
         )}
-        <Field label="What is it called?">
-          {(links) => (
-            <input
-              {...links}
-              type="text"
-              maxLength={80}
-              autoComplete="off"
-              value={name}
-              onChange={(event) => {
-                setName(event.target.value);
-                setRefused(null);
-              }}
-            />
-          )}
-        </Field>
-        <DateField
-          label="From the morning of"
-          day={on}
-          today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => {
-            setOn(day ?? today);
-            setRefused(null);
-          }}
-        />
-        <DialogEnd refused={refused} keep="Join them" onCancel={onClose} />
-      </form>
-    </Dialog>
+      </Field>
+    </ChangeDialog>
   );
 }

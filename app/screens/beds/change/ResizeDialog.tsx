@@ -1,19 +1,17 @@
 import { useState } from 'react';
 import { readMeasure } from '../../../amounts/readMeasure';
 import { useAnnounce } from '../../../controls/Announcer';
-import { DateField } from '../../../controls/DateField';
-import { Dialog } from '../../../controls/Dialog';
-import { DialogEnd } from '../../../controls/DialogEnd';
 import { QuantityField } from '../../../controls/QuantityField';
 import { textFromDay } from '../../../core/days';
 import { resizeBed } from '../../../document/bedChanges/resizeBed';
 import type { Bed } from '../../../document/schema';
 import type { BedResults } from '../../../store/contract';
 import { bedStepNames } from '../../../words/bedChangeWords';
-import { amountFailureSentence, dayFailureSentence } from '../../../words/messages';
+import { amountFailureSentence } from '../../../words/messages';
 import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
+import { ChangeDialog } from './ChangeDialog';
 import { useBedChange } from './useBedChange';
 
 /** Another size from a day on; what was done before stays on the size it was done on. */
@@ -61,58 +59,49 @@ export function ResizeDialog({
     onClose();
   };
   return (
-    <Dialog title={`Another size for ${bed.name}`} onClose={onClose}>
-      <form
-        className="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
+    <ChangeDialog
+      title={`Another size for ${bed.name}`}
+      dayLabel="From when?"
+      day={from}
+      today={today}
+      onDay={(day) => {
+        setFrom(day);
+        setRefused(null);
+      }}
+      refused={refused}
+      keep="Change its size"
+      onKeep={keep}
+      onClose={onClose}
+    >
+      <p>
+        It is {shown.estimate(bed.areaM2, shown.units.area)} now. What you wrote down so far stays
+        on that size.
+      </p>
+      <QuantityField
+        label={`New size (${shown.units.area.symbol})`}
+        hint={`Length times width will do: ${shown.system === 'us' ? '4 x 16 ft' : '1.2 x 5 m'}.`}
+        text={size}
+        onText={(text) => {
+          setSize(text);
+          setRefused(null);
         }}
-      >
-        <p>
-          It is {shown.estimate(bed.areaM2, shown.units.area)} now. What you wrote down so far stays
-          on that size.
-        </p>
-        <QuantityField
-          label={`New size (${shown.units.area.symbol})`}
-          hint={`Length times width will do: ${shown.system === 'us' ? '4 x 16 ft' : '1.2 x 5 m'}.`}
-          text={size}
-          onText={(text) => {
-            setSize(text);
-            setRefused(null);
-          }}
-          echo={
-            reading.ok
-              ? crossing(bed, reading.value.value, results, (grams) =>
-                  shown.estimate(grams, shown.units.nitrogen),
-                )
-              : undefined
-          }
-          trouble={
-            asked && !reading.ok
-              ? {
-                  sentence: amountFailureSentence(reading.error),
-                  suggestion: reading.error.suggestion,
-                }
-              : null
-          }
-        />
-        <DateField
-          label="From when?"
-          day={from}
-          today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => {
-            setFrom(day ?? today);
-            setRefused(null);
-          }}
-        />
-        <DialogEnd refused={refused} keep="Change its size" onCancel={onClose} />
-      </form>
-    </Dialog>
+        echo={
+          reading.ok
+            ? crossing(bed, reading.value.value, results, (grams) =>
+                shown.estimate(grams, shown.units.nitrogen),
+              )
+            : undefined
+        }
+        trouble={
+          asked && !reading.ok
+            ? {
+                sentence: amountFailureSentence(reading.error),
+                suggestion: reading.error.suggestion,
+              }
+            : null
+        }
+      />
+    </ChangeDialog>
   );
 }
 

@@ -1,17 +1,13 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
-import { DateField } from '../../../controls/DateField';
-import { Dialog } from '../../../controls/Dialog';
-import { DialogEnd } from '../../../controls/DialogEnd';
 import { textFromDay } from '../../../core/days';
 import { retireBeds } from '../../../document/bedChanges/retireBeds';
 import type { Bed } from '../../../document/schema';
 import { bedStepNames } from '../../../words/bedChangeWords';
 import { listed } from '../../../words/chartFormat';
-import { dayFailureSentence } from '../../../words/messages';
-import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
+import { ChangeDialog } from './ChangeDialog';
 import { useBedChange } from './useBedChange';
 
 /** Beds put away: out of plans and lists, with their logs kept. */
@@ -22,7 +18,6 @@ export function RetireDialog(props: {
 }) {
   const { beds, onClose } = props;
   const garden = useGarden();
-  const shown = useShown();
   const today = textFromDay(useToday());
   const openBed = useMowings((state) => state.openBed);
   const announce = useAnnounce();
@@ -43,38 +38,25 @@ export function RetireDialog(props: {
     openBed(null);
   };
   return (
-    <Dialog title={`Put ${names} away`} onClose={onClose}>
-      <form
-        className="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
-        }}
-      >
-        <p>
-          {beds.length === 1 ? 'It is' : 'They are'} no longer planned for, watered or listed. The
-          log is kept and can be read under Beds, and {beds.length === 1 ? 'it' : 'each'} can be
-          brought back.
-        </p>
-        <DateField
-          label="From when?"
-          day={on}
-          today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => {
-            setOn(day ?? today);
-            setRefused(null);
-          }}
-        />
-        <DialogEnd
-          refused={refused}
-          keep={beds.length === 1 ? 'Put it away' : `Put these ${String(beds.length)} away`}
-          onCancel={onClose}
-        />
-      </form>
-    </Dialog>
+    <ChangeDialog
+      title={`Put ${names} away`}
+      dayLabel="From when?"
+      day={on}
+      today={today}
+      onDay={(day) => {
+        setOn(day);
+        setRefused(null);
+      }}
+      refused={refused}
+      keep={beds.length === 1 ? 'Put it away' : `Put these ${String(beds.length)} away`}
+      onKeep={keep}
+      onClose={onClose}
+    >
+      <p>
+        {beds.length === 1 ? 'It is' : 'They are'} no longer planned for, watered or listed. The log
+        is kept and can be read under Beds, and {beds.length === 1 ? 'it' : 'each'} can be brought
+        back.
+      </p>
+    </ChangeDialog>
   );
 }

@@ -4,9 +4,6 @@ import { readMeasure } from '../../../amounts/readMeasure';
 import { readShare } from '../../../amounts/readShare';
 import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
-import { DateField } from '../../../controls/DateField';
-import { Dialog } from '../../../controls/Dialog';
-import { DialogEnd } from '../../../controls/DialogEnd';
 import { Field } from '../../../controls/Field';
 import { textFromDay } from '../../../core/days';
 import { failure } from '../../../core/result';
@@ -15,11 +12,11 @@ import { splitBed, type PlantsAt } from '../../../document/bedChanges/splitBed';
 import { cropName } from '../../../document/cropValues';
 import type { Bed } from '../../../document/schema';
 import { bedStepNames } from '../../../words/bedChangeWords';
-import { dayFailureSentence } from '../../../words/messages';
 import { nameFor } from '../../nameFor';
 import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
+import { ChangeDialog } from './ChangeDialog';
 import { useBedChange } from './useBedChange';
 
 /** One bed into two: how big, what they are called, and where the plants stand then. */
@@ -94,75 +91,65 @@ export function SplitDialog({ bed, onClose }: { readonly bed: Bed; readonly onCl
     </Field>
   );
   return (
-    <Dialog title={`Split ${bed.name}`} wide onClose={onClose}>
-      <form
-        className="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
-        }}
-      >
-        <p>
-          Each part starts with what this bed had come to hold, square metre for square metre. The
-          bed as it was is put away with its log.
-        </p>
-        <Field
-          label="How much is the first part?"
-          hint={`Half, a third, 40 %, or its size: ${shown.system === 'us' ? '4 x 8 ft' : '1.2 x 2 m'}.`}
-          echo={
-            first !== null && first > 0 && first < 1
-              ? `${area(first)} and ${area(1 - first)}.`
-              : undefined
-          }
-          trouble={
-            first === null || first <= 0 || first >= 1
-              ? { sentence: 'Say a share of the bed, such as half or 40 %.', suggestion: 'half' }
-              : null
-          }
-          onSuggestion={(suggestion) => change(() => setShare(suggestion))}
-        >
-          {(links) => (
-            <input
-              {...links}
-              type="text"
-              autoComplete="off"
-              value={share}
-              onChange={(event) => change(() => setShare(event.target.value))}
-            />
-          )}
-        </Field>
-        <div className="fields">
-          {nameField(0, 'The first part is called')}
-          {nameField(1, 'The second')}
-        </div>
-        <DateField
-          label="From the morning of"
-          day={on}
-          today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => change(() => setOn(day ?? today))}
+    <ChangeDialog
+      title={`Split ${bed.name}`}
+      wide
+      dayLabel="From the morning of"
+      day={on}
+      today={today}
+      onDay={(day) => change(() => setOn(day))}
+      after={standing.map((planting) => (
+        <ChoiceRow
+          key={planting.id}
+          legend={`${cropName(garden, planting.cropId)}, ${planting.how} ${shown.dayWord(planting.started)}`}
+          choices={[
+            { value: 'both', label: 'on both' },
+            { value: 'first', label: `on ${names[0] || 'the first'}` },
+            { value: 'second', label: `on ${names[1] || 'the second'}` },
+          ]}
+          value={plants[planting.id] ?? 'both'}
+          onChoose={(where) => change(() => setPlants((now) => ({ ...now, [planting.id]: where })))}
         />
-        {standing.map((planting) => (
-          <ChoiceRow
-            key={planting.id}
-            legend={`${cropName(garden, planting.cropId)}, ${planting.how} ${shown.dayWord(planting.started)}`}
-            choices={[
-              { value: 'both', label: 'on both' },
-              { value: 'first', label: `on ${names[0] || 'the first'}` },
-              { value: 'second', label: `on ${names[1] || 'the second'}` },
-            ]}
-            value={plants[planting.id] ?? 'both'}
-            onChoose={(where) =>
-              change(() => setPlants((now) => ({ ...now, [planting.id]: where })))
-            }
+      ))}
+      refused={refused}
+      keep="Split it"
+      onKeep={keep}
+      onClose={onClose}
+    >
+      <p>
+        Each part starts with what this bed had come to hold, square metre for square metre. The bed
+        as it was is put away with its log.
+      </p>
+      <Field
+        label="How much is the first part?"
+        hint={`Half, a third, 40 %, or its size: ${shown.system === 'us' ? '4 x 8 ft' : '1.2 x 2 m'}.`}
+        echo={
+          first !== null && first > 0 && first < 1
+            ? `${area(first)} and ${area(1 - first)}.`
+            : undefined
+        }
+        trouble={
+          first === null || first <= 0 || first >= 1
+            ? { sentence: 'Say a share of the bed, such as half or 40 %.', suggestion: 'half' }
+            : null
+        }
+        onSuggestion={(suggestion) => change(() => setShare(suggestion))}
+      >
+        {(links) => (
+          <input
+            {...links}
+            type="text"
+            autoComplete="off"
+            value={share}
+            onChange={(event) => change(() => setShare(event.target.value))}
           />
-        ))}
-        <DialogEnd refused={refused} keep="Split it" onCancel={onClose} />
-      </form>
-    </Dialog>
+        )}
+      </Field>
+      <div className="fields">
+        {nameField(0, 'The first part is called')}
+        {nameField(1, 'The second')}
+      </div>
+    </ChangeDialog>
   );
 }
 

@@ -1,18 +1,16 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
-import { DateField } from '../../../controls/DateField';
-import { Dialog } from '../../../controls/Dialog';
-import { DialogEnd } from '../../../controls/DialogEnd';
 import { QuantityField } from '../../../controls/QuantityField';
 import { dayOf, textFromDay } from '../../../core/days';
 import { soilOf } from '../../../document/seasonInput';
 import type { Bed } from '../../../document/schema';
 import { bedStepNames } from '../../../words/bedChangeWords';
-import { dayFailureSentence, editFailureSentence } from '../../../words/messages';
+import { editFailureSentence } from '../../../words/messages';
 import { noLabMinerals, readEvent } from '../readEvent';
 import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useReadingContext, useToday } from '../../useReadingContext';
+import { ChangeDialog } from './ChangeDialog';
 
 /** The same watering of several beds, each by its own size, as one step. */
 export function WaterSeveral(props: {
@@ -73,40 +71,31 @@ export function WaterSeveral(props: {
   const [least, most] = [Math.min(...depths), Math.max(...depths)];
   const depthWords = (millimetres: number) => shown.estimate(millimetres, shown.units.rain);
   return (
-    <Dialog title={`Water given to each of ${beds.length} beds`} onClose={onClose}>
-      <form
-        className="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          keep();
-        }}
-      >
-        <QuantityField
-          label={`How much on each? (${shown.units.rain.symbol}, ${shown.units.volume.symbol} or cans)`}
-          hint={shown.system === 'us' ? '1/2 in, 5 gal, 2 cans' : '10 mm, 20 L, 2 cans'}
-          echo={
-            depths.length < beds.length
-              ? undefined
-              : depthWords(least) === depthWords(most)
-                ? `${depthWords(most)} on each bed.`
-                : `${depthWords(least)} on the biggest bed, ${depthWords(most)} on the smallest.`
-          }
-          text={amount}
-          onText={setAmount}
-          trouble={asked ? (read[0]?.read.troubles.amount ?? null) : null}
-        />
-        <DateField
-          label="When?"
-          day={date}
-          today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => setDate(day ?? today)}
-        />
-        <DialogEnd refused={refused} keep="Write it down" onCancel={onClose} />
-      </form>
-    </Dialog>
+    <ChangeDialog
+      title={`Water given to each of ${beds.length} beds`}
+      dayLabel="When?"
+      day={date}
+      today={today}
+      onDay={setDate}
+      refused={refused}
+      keep="Write it down"
+      onKeep={keep}
+      onClose={onClose}
+    >
+      <QuantityField
+        label={`How much on each? (${shown.units.rain.symbol}, ${shown.units.volume.symbol} or cans)`}
+        hint={shown.system === 'us' ? '1/2 in, 5 gal, 2 cans' : '10 mm, 20 L, 2 cans'}
+        echo={
+          depths.length < beds.length
+            ? undefined
+            : depthWords(least) === depthWords(most)
+              ? `${depthWords(most)} on each bed.`
+              : `${depthWords(least)} on the biggest bed, ${depthWords(most)} on the smallest.`
+        }
+        text={amount}
+        onText={setAmount}
+        trouble={asked ? (read[0]?.read.troubles.amount ?? null) : null}
+      />
+    </ChangeDialog>
   );
 }
