@@ -75,11 +75,10 @@ export const leavesForJuneWords = (june: LeavesForJune, names: PlanNames): strin
   const { units } = names;
   const much = (litres: number): string => leafWords(june, litres, names);
   return (
-    `To keep for ${month}: ${much(leavesLitres)} of these leaves. ` +
-    `So many would go on the heap with all of that month’s grass, about ${estimateWithUnit(clippingsLitres, units.volume)}. ` +
+    `To keep: the grass of ${month}, about ${estimateWithUnit(clippingsLitres, units.volume)}, would want ${much(leavesLitres)} of these leaves on the heap. ` +
     (onHandLitres >= leavesLitres
-      ? `${much(onHandLitres)} stay there after today: enough.`
-      : `${much(onHandLitres)} stay there after today: gather more, or leave some of the grass lying.`)
+      ? `${much(onHandLitres)} are left after today: enough.`
+      : `${much(onHandLitres)} are left after today: gather more, or leave some of the grass lying.`)
   );
 };
 
