@@ -7,6 +7,7 @@ import type { Garden } from '../../app/document/schema';
 import { bedStrips, firstDayKnown } from '../../app/screens/season/stripsData';
 import type { Shown } from '../../app/screens/shown';
 import type { BedResults } from '../../app/store/contract';
+import { families } from '../../app/tables/families';
 import { basisOf, limits } from '../../app/tables/thresholds';
 import { cautionWords } from '../../app/words/cautions';
 import { metricChartUnits } from '../../app/words/chartUnits';
@@ -75,6 +76,40 @@ describe('what does not go together', () => {
       /^From .* and .* claim 150 % of the bed, more than there is\.$/,
     );
   });
+});
+
+test('a family back too soon is told on the day it comes, with where the years come from', () => {
+  const [bed] = garden.beds;
+  const like = garden.plantings[0]!;
+  const potatoes = (id: string, started: string, cleared: string | null) => ({
+    ...like,
+    id,
+    bedId: bed!.id,
+    cropId: 'potato',
+    started,
+    firstHarvest: null,
+    cleared,
+  });
+  const told = (years: number) =>
+    bedStrips(
+      {
+        ...garden,
+        plantings: [
+          potatoes('was', `${String(2013 - years)}-05-01`, `${String(2013 - years)}-09-01`),
+          potatoes('is', '2013-05-01', null),
+        ],
+      },
+      {},
+      span,
+      today,
+      { ...shown, day: (date: string) => date } as Shown,
+    ).flatMap(({ troubles }) => troubles.filter(({ id }) => id.startsWith('too soon')));
+  // ConnecticutRotation, as the table of families has it: two seasons at least, three usual
+  const { low, typical } = families.Solanaceae.freeSeasons;
+  expect(told(low)).toMatchObject([{ day: dayOf('2013-05-01'), weight: 'caution' }]);
+  expect(told(low)[0]!.says).toContain('University of Connecticut');
+  expect(told(typical)).toMatchObject([{ weight: 'note' }]);
+  expect(told(typical + 1)).toEqual([]);
 });
 
 test('a bed of which nothing changed keeps its strip, whatever is edited elsewhere', () => {

@@ -7,8 +7,6 @@ import {
   yearOf,
 } from '../../core/days';
 import { staysForYears } from '../../tables/crops';
-import { families, type FamilyRow } from '../../tables/families';
-import { idsOfPast } from '../bedPast';
 import { cropById } from '../cropValues';
 import type { Garden, Planting } from '../schema';
 
@@ -63,47 +61,6 @@ export function plantingsYearLater(garden: Garden, season: number): readonly Yea
       return { from, started, bedId, isThere };
     })
     .sort((one, other) => (one.started < other.started ? -1 : 1));
-}
-
-/** Too soon after its own family on the same ground. */
-export interface TooSoon {
-  readonly family: FamilyRow;
-  /** the last crop of the family there, and the day it was started */
-  readonly crop: string;
-  readonly started: string;
-}
-
-/**
- * Whether a crop comes back to a bed's ground before its family's free seasons are over; null when
- * nothing is known against it.
- *
- * @source seasons by family: `families` in the tables, with their own sources
- */
-export function tooSoonAfter(
-  garden: Garden,
-  cropId: string,
-  bedId: string,
-  started: string,
-): TooSoon | null {
-  const row = cropById(garden, cropId);
-  const bed = garden.beds.find(({ id }) => id === bedId);
-  const family = (families as Readonly<Record<string, FamilyRow>>)[row?.family ?? ''];
-  if (!row || !bed || !family) return null;
-  const past = idsOfPast(garden, bed);
-  const season = seasonYear(garden, started);
-  const last = garden.plantings
-    .filter(
-      (one) =>
-        past.has(one.bedId) &&
-        one.started < started &&
-        cropById(garden, one.cropId)?.family === row.family,
-    )
-    .sort((one, other) => (one.started < other.started ? 1 : -1))[0];
-  if (!last) return null;
-  const between = season - seasonYear(garden, last.started) - 1;
-  return between < family.freeSeasons.typical
-    ? { family, crop: cropById(garden, last.cropId)?.name ?? '', started: last.started }
-    : null;
 }
 
 /** What a copy takes: its crop, how, share and what is wanted of it; days to come are reckoned anew. */

@@ -8,10 +8,14 @@ import { layerInput, soilOf } from '../../document/seasonInput';
 import { materialFrom } from '../../document/materialValues';
 import { plantingDays } from '../../document/plantingDays';
 import type { Application, Bed, Garden, Planting } from '../../document/schema';
+import { tooSoonOn } from '../../document/tooSoonAfter';
+import { idsOfPast } from '../../document/bedPast';
 import type { BedResults } from '../../store/contract';
+import { shortSource } from '../../tables/sources';
 import { basisOf, limits } from '../../tables/thresholds';
 import { cautionWords } from '../../words/cautions';
 import { crowdedWords } from '../../words/seasonPlaceWords';
+import { tooSoonWeight, tooSoonWords } from '../../words/tooSoonWords';
 import { stuffName, stuffOf } from '../beds/chartData';
 import type { Shown } from '../shown';
 
@@ -86,10 +90,37 @@ function troublesOf(
   });
 }
 
+/** Crops of the season that come back to their ground too soon after their own family. */
+function tooSoonTroubles(
+  garden: Garden,
+  { plantings, onGround }: OnBed,
+  span: DaySpan,
+  shown: Shown,
+): readonly StripTrouble[] {
+  return plantings.flatMap((planting): StripTrouble[] => {
+    const { id, cropId, started, continues } = planting;
+    const day = dayOf(started);
+    if (continues || day < span.from) return [];
+    const soon = tooSoonOn(garden, planting, onGround);
+    if (!soon) return [];
+    const source = shortSource(soon.family.freeSeasons.source);
+    return [
+      {
+        id: `too soon ${id}`,
+        day,
+        weight: tooSoonWeight(soon),
+        says: tooSoonWords(cropName(garden, cropId), soon, shown.day(soon.started), source),
+      },
+    ];
+  });
+}
+
 /** What stood, stands or lies on a bed on some day of a season. */
 interface OnBed {
   readonly plantings: Planting[];
   readonly applications: Application[];
+  /** what was started on its ground before the season's end, in all years */
+  readonly onGround: Planting[];
 }
 
 /** All that concerns a season, by bed; dates are compared as they are written, for there may be ten years of them. */
@@ -97,11 +128,22 @@ function byBed(garden: Garden, span: DaySpan): ReadonlyMap<string, OnBed> {
   const from = textFromDay(span.from);
   const to = textFromDay(span.to);
   const found = new Map(
-    garden.beds.map(({ id }): [string, OnBed] => [id, { plantings: [], applications: [] }]),
+    garden.beds.map(({ id }): [string, OnBed] => [
+      id,
+      { plantings: [], applications: [], onGround: [] },
+    ]),
   );
-  for (const planting of garden.plantings)
-    if (planting.started <= to && (planting.cleared === null || planting.cleared > from))
+  // a bed that was split or joined was other beds before
+  const goesOnIn = new Map<string, OnBed[]>();
+  for (const bed of garden.beds)
+    for (const id of bed.ground ? idsOfPast(garden, bed) : [bed.id])
+      goesOnIn.set(id, [...(goesOnIn.get(id) ?? []), found.get(bed.id)!]);
+  for (const planting of garden.plantings) {
+    if (planting.started > to) continue;
+    for (const { onGround } of goesOnIn.get(planting.bedId) ?? []) onGround.push(planting);
+    if (planting.cleared === null || planting.cleared > from)
       found.get(planting.bedId)?.plantings.push(planting);
+  }
   for (const application of garden.applications)
     if (application.date >= from && application.date <= to)
       found.get(application.bedId)?.applications.push(application);
@@ -165,6 +207,7 @@ function bedStrip(
           shown.chart,
         ),
       })),
+      ...tooSoonTroubles(garden, own, span, shown),
       ...troublesOf(results, plantings, shown),
     ],
   };
@@ -190,15 +233,17 @@ export function bedStrips(
   return [...garden.beds]
     .sort((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9))
     .map((bed) => {
-      const own = onBeds.get(bed.id) ?? { plantings: [], applications: [] };
+      const own = onBeds.get(bed.id) ?? { plantings: [], applications: [], onGround: [] };
       const answer = results[bed.id];
       const of = [
         ...shared,
         answer?.season,
         answer?.cautions,
         own.plantings.length,
+        own.onGround.length,
         ...own.plantings,
         ...own.applications,
+        ...own.onGround,
       ];
       const before = made.get(bed);
       if (before?.of.length === of.length && before.of.every((one, at) => one === of[at]))

@@ -9,12 +9,14 @@ import {
   copyOf,
   plantingsYearLater,
   seasonsPlanted,
-  tooSoonAfter,
   type YearLater,
 } from '../../../document/bedChanges/copyYear';
 import { cropName } from '../../../document/cropValues';
+import { tooSoonAfter } from '../../../document/tooSoonAfter';
+import { shortSource } from '../../../tables/sources';
 import { bedStepNames } from '../../../words/bedChangeWords';
 import { editFailureSentence } from '../../../words/messages';
+import { tooSoonWeight, tooSoonWords } from '../../../words/tooSoonWords';
 import { useShown } from '../../shown';
 import { WeightWord } from '../../StateWords';
 import { useGarden } from '../../store';
@@ -112,7 +114,6 @@ function CopyRow(props: {
   const shown = useShown();
   const name = cropName(garden, row.from.cropId);
   const soon = bedId === '' ? null : tooSoonAfter(garden, row.from.cropId, bedId, row.started);
-  const free = soon?.family.freeSeasons.typical ?? 0;
   return (
     <li className="copy-row">
       <Tick
@@ -141,9 +142,13 @@ function CopyRow(props: {
       />
       {soon && isChosen && (
         <p className="small copy-soon">
-          <WeightWord weight="caution" /> {soon.crop} stood there, started {shown.day(soon.started)}
-          . The {soon.family.name} wants {free} {free === 1 ? 'season' : 'seasons'} away:{' '}
-          {soon.family.reason}.
+          <WeightWord weight={tooSoonWeight(soon)} />{' '}
+          {tooSoonWords(
+            name,
+            soon,
+            shown.day(soon.started),
+            shortSource(soon.family.freeSeasons.source),
+          )}
         </p>
       )}
     </li>
