@@ -2,6 +2,8 @@
 export function DialogEnd(props: {
   /** read out when it appears; '' or null where nothing is wrong */
   readonly refused: string | null;
+  /** what would mend it, by one press */
+  readonly remedy?: { readonly label: string; readonly onTake: () => void } | null;
   /** what the main button says */
   readonly keep: string;
   readonly onCancel: () => void;
@@ -13,6 +15,11 @@ export function DialogEnd(props: {
           <span aria-hidden="true" className="field-trouble-mark" />
           {props.refused}
         </p>
+      )}
+      {props.refused && props.remedy && (
+        <button type="button" className="button-small" onClick={props.remedy.onTake}>
+          {props.remedy.label}
+        </button>
       )}
       <div className="button-row">
         <button type="submit" className="button-main">

@@ -1,13 +1,13 @@
-import { dayOf, type DayNumber } from '../core/days';
+import type { DayNumber } from '../core/days';
 import { seasonsOfYears } from '../core/season/ahead';
 import type { WeatherSource } from '../core/season/draws/drawnWeather';
-import type { DrawsQuestion, TestedNitrate } from '../core/season/draws/runDraws';
+import type { DrawsQuestion } from '../core/season/draws/runDraws';
 import type { BedSeason, SeasonWeather } from '../core/season/input';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
-import { nitrateTestRows } from '../tables/nitrateTests';
 import { signCoefficients } from '../tables/signs';
 import { anyBed } from './bedPast';
 import { looksOf } from './looks';
+import { nitrateTests } from './nitrateTests';
 import type { Application, Garden } from './schema';
 import { bedSeason, underRoof } from './seasonInput';
 import { seasonSpread } from './seasonSpread';
@@ -15,32 +15,6 @@ import { normalsOf, recordOf } from './weatherRecord';
 
 /** The seed of all draws: the same garden is imagined the same way everywhere and for ever. */
 export const drawsSeed = 20;
-
-/** Layer that every nitrate number is of [cm]. */
-const topCentimetres = 30;
-
-/**
- * A bed's nitrate tests that weigh its draws: after the first day of its run, where a test is what
- * the run starts from, and up to today. Of two on one day the later entry counts.
- *
- * A sample that went through another depth than 0-30 cm speaks for it less surely: its spread
- * grows by the ratio of the two depths (assumed).
- */
-export function nitrateTests(
-  garden: Garden,
-  { bedId, firstDay, today }: Pick<BedSeason, 'bedId' | 'firstDay' | 'today'>,
-): TestedNitrate[] {
-  const byDay = new Map<DayNumber, TestedNitrate>();
-  for (const event of garden.events) {
-    if (event.kind !== 'soil test' || event.bedId !== bedId) continue;
-    const { nitrateMgPerKg: mgPerKg, depthCentimetres: depth } = event;
-    const day = dayOf(event.date);
-    if (mgPerKg === null || day <= firstDay || day > today) continue;
-    const off = Math.max(depth / topCentimetres, topCentimetres / depth);
-    byDay.set(day, { day, mgPerKg, spread: nitrateTestRows.spread.typical * off });
-  }
-  return [...byDay.values()].sort((one, other) => one.day - other.day);
-}
 
 /** The years of record of a garden, laid out once for all runs of the same days. */
 export type YearsOfGarden = Map<string, readonly SeasonWeather[] | null>;

@@ -14,7 +14,7 @@ import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
 import { anyBed, areaOn, bedOn } from './bedPast';
-import { firstDayMade, groundInputs } from './groundInput';
+import { doneBeforeMade, firstDayMade, groundInputs, type LayingOut } from './groundInput';
 import { laidOutOnce } from './laidOut';
 import { massOf } from './layerMass';
 import { looksOf, nodulesKnown } from './looks';
@@ -176,7 +176,8 @@ export function layerInput(garden: Garden, bedNow: Bed, application: Application
   };
 }
 
-function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
+/** What was done on a bed, in the order it was written down. */
+export function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
   return garden.events.flatMap((event): BedEvent[] => {
     if (event.kind === 'rain gauge' || event.bedId !== bed.id) return [];
     const day = dayOf(event.date);
@@ -245,7 +246,7 @@ export function underRoof({ minimumCelsius, maximumCelsius, kind }: SeasonWeathe
  * likely values.
  *
  * A bed that was split off or joined starts on that day, out of the ground it was made of, which is
- * run by its own log up to the evening before. Any other starts on the day from which the gardener knows the bed, where one is given; else with the
+ * run by its own log up to the evening before; what was written down for the ground that day came first. Any other starts on the day from which the gardener knows the bed, where one is given; else with the
  * season of the bed's first layer or of its first planting that was cleared, so that each season
  * starts from the end of the one before; or six weeks before the earliest planting that stands in
  * the season of `today` where that is sooner (at most a year before that season). It ends with the
@@ -340,6 +341,8 @@ export function bedSeason(
     onFirst !== null && entry.day >= onFirst && entry.day < firstDay
       ? { ...entry, day: firstDay }
       : entry;
+  const layingOut: LayingOut = { runOf: bedSeason, layerOf: layerInput, eventsOf: bedEvents };
+  const inherited = bed.ground ? doneBeforeMade(garden, bed, firstDay, own, layingOut) : null;
   return {
     bedId,
     areaM2: bed.areaM2,
@@ -356,12 +359,18 @@ export function bedSeason(
     plantings: own
       .map((planting) => plantingInput(planting, surroundings(soil, firstDay)))
       .filter((planting) => standing(planting, firstDay)),
-    layers: [...garden.applications, ...(options.extraApplications ?? [])]
-      .filter((application) => application.bedId === bedId)
-      .map((application) => notBefore(layerInput(garden, bed, application)))
-      .filter(isWithin),
-    events: bedEvents(garden, bed).map(notBefore).filter(isWithin),
+    layers: [
+      ...(inherited?.layers ?? []),
+      ...[...garden.applications, ...(options.extraApplications ?? [])]
+        .filter((application) => application.bedId === bedId)
+        .map((application) => notBefore(layerInput(garden, bed, application)))
+        .filter(isWithin),
+    ],
+    events: [
+      ...(inherited?.events ?? []),
+      ...bedEvents(garden, bed).map(notBefore).filter(isWithin),
+    ],
     coefficients: typicalCoefficients(),
-    ...(bed.ground && { ground: groundInputs(garden, bed, firstDay, own, bedSeason) }),
+    ...(bed.ground && { ground: groundInputs(garden, bed, firstDay, own, layingOut) }),
   };
 }

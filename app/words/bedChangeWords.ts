@@ -14,7 +14,9 @@ export function bedChangeSentence(
     case 'still to come':
       return 'That day is still to come. Choose today or a day before.';
     case 'written since':
-      return `Something is written down for ${failure.bed} on ${dayOf(failure.date)}, and it must lie before. Choose a day after that one, or change that entry first.`;
+      return `Something is written down for ${failure.bed} on ${dayOf(failure.date)}: it would belong to neither. Take that day, or a later one.`;
+    case 'made since':
+      return `${failure.bed} was itself made or resized on ${dayOf(failure.date)}. Choose a day after that one.`;
     case 'parts':
       return 'Both parts must be bigger than nothing and smaller than the whole.';
     case 'one bed':

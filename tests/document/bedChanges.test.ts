@@ -158,10 +158,20 @@ describe('a bed split into two', () => {
         { bedId, on, names: ['One half', 'Other half'], firstShare: 0.5, plants: {} },
         today,
       );
-    expect(ask(lastOf(sample, bedId))).toMatchObject({
+    const last = lastOf(sample, bedId);
+    expect(ask(dayBefore(last))).toMatchObject({
       ok: false,
-      error: { kind: 'written since', date: lastOf(sample, bedId) },
+      error: { kind: 'written since', date: last },
     });
+    // the day that is named can be taken
+    expect(ask(last)).toMatchObject({ ok: true });
+    expect(
+      splitBed(
+        done(ask(today)).garden,
+        { bedId: 'bed-9', on: today, names: ['a', 'b'], firstShare: 0.5, plants: {} },
+        today,
+      ),
+    ).toMatchObject({ ok: false });
     expect(ask('2013-06-16')).toMatchObject({ ok: false, error: { kind: 'still to come' } });
   });
 });

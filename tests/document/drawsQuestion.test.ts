@@ -2,12 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { dayFromParts, dayOf, partsFromDay, textFromDay } from '../../app/core/days';
 import { runDraws } from '../../app/core/season/draws/runDraws';
 import { dayKinds } from '../../app/core/season/input';
-import {
-  drawsQuestion,
-  drawsQuestions,
-  drawsSeed,
-  nitrateTests,
-} from '../../app/document/drawsQuestion';
+import { drawsQuestion, drawsQuestions, drawsSeed } from '../../app/document/drawsQuestion';
+import { nitrateTests } from '../../app/document/nitrateTests';
 import { bedSeason } from '../../app/document/seasonInput';
 import type { Application, Garden } from '../../app/document/schema';
 import { limits } from '../../app/tables/thresholds';

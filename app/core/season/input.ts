@@ -2,6 +2,9 @@ import type { SowingTrial } from '../crop/emergence';
 import type { DayNumber } from '../days';
 import type { GramsPerM2, KilogramsPerM2, Millimetres } from '../units';
 import type { Coefficients } from './coefficients';
+import type { Look } from './draws/signs';
+import type { TestedNitrate } from './draws/testedNitrate';
+import type { SeasonWatch } from './seasonWatch';
 
 /** How a day's weather is known. */
 export const dayKinds = ['measured', 'filled', 'imagined'] as const;
@@ -204,6 +207,18 @@ export interface GroundInput {
     readonly to: string;
     readonly factor: number;
   }[];
+  /** done to the cover of this ground alone on the first morning, before the grounds were one */
+  readonly morning?: readonly BedEvent[] | undefined;
+  /** what was measured and seen on it by then; weighs the draws of the new bed */
+  readonly found?: FoundOnGround | undefined;
+  /** scratch of the draws, written anew by each: what of the ground's run `found` is held against */
+  readonly watch?: SeasonWatch | undefined;
+}
+
+/** What was found on a ground before it went into another bed. */
+export interface FoundOnGround {
+  readonly tests: readonly TestedNitrate[];
+  readonly looks: readonly Look[];
 }
 
 /** Everything the engine needs to run one bed; nothing else reaches it. */

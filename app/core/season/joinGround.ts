@@ -1,12 +1,15 @@
 import { classFor, newClass, type ResidueClass } from '../cover/residueClass';
 import type { BedState, freshState, LyingLayer } from './bedState';
 import { stepDay } from './day';
+import { digCoverIn, rakeOff } from './dayEvents';
 import { waterSizes } from '../soil/water';
 import { flowKinds, pools } from './flows';
 import type { GrowingPlanting } from './growingPlanting';
 import type { BedSeason, GroundInput } from './input';
 import { lowerDepthFor, runPlan, weatherPlan, type WeatherPlan } from './runPlan';
+import { sameDayEventOrder } from './sameDay';
 import { turnLowerLayer } from './seasonTurn';
+import { watchDays } from './seasonWatch';
 
 /** What a plan takes from weather that no draw changes: the ground's days are over. */
 const skies = new WeakMap<BedSeason['weather'], WeatherPlan>();
@@ -17,9 +20,12 @@ function skyOf({ weather, firstDay, latitudeDegrees }: BedSeason): WeatherPlan {
   return sky;
 }
 
-/** Runs a ground by its own entries to the evening before the new bed's first day. */
+/**
+ * Runs a ground by its own entries to the evening before the new bed's first day, and does what was
+ * done to its cover alone on that day's morning.
+ */
 function runGround(
-  input: BedSeason,
+  { input, morning, watch }: GroundInput,
   keepsLayers: boolean,
   startOf: typeof freshState,
 ): { readonly state: BedState; readonly flows: Float64Array } {
@@ -28,7 +34,11 @@ function runGround(
   const state = startOf(input, lowerDepth, plan, keepsLayers);
   const flows = new Float64Array(flowKinds.length);
   const days = input.lastDay - input.firstDay + 1;
-  for (let index = 0; index < days; index++) stepDay(input, state, flows, index);
+  if (watch) watchDays(input, state, watch, flows);
+  else for (let index = 0; index < days; index++) stepDay(input, state, flows, index);
+  for (const event of morning?.toSorted(sameDayEventOrder) ?? [])
+    if (event.kind === 'rake off') rakeOff(state, flows, event.share);
+    else if (event.kind === 'dig cover in') digCoverIn(state, flows, event.share);
   return { state, flows };
 }
 
@@ -106,7 +116,8 @@ function goOn(plant: GrowingPlanting, was: GrowingPlanting, factor: number): voi
  * does at the turn of a season.
  *
  * Grams per m2 of the new bed are the grounds' by area, so the grams of all new beds together are
- * those of the old: nothing is booked, because nothing went in or out.
+ * those of the old: nothing is booked, because nothing went in or out. What was raked off one of
+ * several grounds that morning went before, and is in no account of the new bed.
  *
  * @param state a fresh one; changed in place
  * @param startOf how a ground's own run begins: it may itself be made of ground
@@ -126,8 +137,9 @@ export function joinGround(
   water.top = 0;
   water.lower = 0;
   state.soilCelsius = 0;
-  for (const { input, share, plants } of grounds) {
-    const { state: from, flows } = runGround(input, state.keepsLayers, startOf);
+  for (const ground of grounds) {
+    const { input, share, plants } = ground;
+    const { state: from, flows } = runGround(ground, state.keepsLayers, startOf);
     if (from.lowerDepth !== lowerDepth)
       turnLowerLayer(from, flows, {
         depth: lowerDepth,

@@ -3,8 +3,10 @@ export type BedChangeFailure =
   | { readonly kind: 'no bed' }
   /** the day lies ahead: what is not yet so cannot be reckoned with */
   | { readonly kind: 'still to come' }
-  /** something is written down for a bed on that day or after it */
+  /** something is written down for a bed after that day; on `date` itself it can be changed */
   | { readonly kind: 'written since'; readonly bed: string; readonly date: string }
+  /** the bed was itself split off, joined or resized on that day or after it */
+  | { readonly kind: 'made since'; readonly bed: string; readonly date: string }
   /** the parts are not the whole, or one is nothing */
   | { readonly kind: 'parts' }
   | { readonly kind: 'one bed' }

@@ -64,10 +64,12 @@ export function matterOf(garden: Garden, beds: readonly (readonly [Bed, number])
 
 /**
  * The garden with beds retired on a day and others made of their ground. The old beds keep their
- * logs; what stands on them goes on in the new ones, what is planned there is planned here.
+ * logs, that day's entries among them, which came before the change; what stands on them goes on in
+ * the new ones, what is planned there is planned here.
  *
  * @param old ids of the beds that are used up, each wholly
- * @returns failure where a bed has an entry of that day or later, which would belong to neither
+ * @returns failure where a bed has an entry of a later day, which would belong to neither, or was
+ *   itself made no earlier than that day
  */
 export function newGround(
   garden: Garden,
@@ -80,8 +82,10 @@ export function newGround(
   const beds = old.flatMap((id) => garden.beds.find((bed) => bed.id === id) ?? []);
   if (beds.length < old.length || beds.length === 0) return failure({ kind: 'no bed' });
   for (const bed of beds) {
+    if (bed.ground && bed.ground.on >= on)
+      return failure({ kind: 'made since', bed: bed.name, date: bed.ground.on });
     const date = lastEntry(garden, bed.id, today);
-    if (date !== null && date >= on) return failure({ kind: 'written since', bed: bed.name, date });
+    if (date !== null && date > on) return failure({ kind: 'written since', bed: bed.name, date });
   }
   const kept = garden.beds.filter(({ id }) => !old.includes(id));
   const names = [...kept.map(({ name }) => name), ...made.map(({ bed }) => bed.name)];

@@ -26,7 +26,7 @@ export function resizeBed(
   const last = bed.earlierAreas?.at(-1)?.until ?? '';
   if (from < last || (bed.ground && from <= bed.ground.on))
     return failure({
-      kind: 'written since',
+      kind: 'made since',
       bed: bed.name,
       date: from < last ? last : (bed.ground?.on ?? last),
     });

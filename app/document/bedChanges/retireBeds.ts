@@ -15,7 +15,7 @@ export function retireBeds(
   if (beds.length === 0 || beds.length < bedIds.length) return failure({ kind: 'no bed' });
   for (const { name, ground } of beds)
     if (ground && on <= ground.on)
-      return failure({ kind: 'written since', bed: name, date: ground.on });
+      return failure({ kind: 'made since', bed: name, date: ground.on });
   return success({
     ...garden,
     beds: garden.beds.filter(({ id }) => !bedIds.includes(id)),

@@ -8,8 +8,8 @@ import {
   startDraws,
   type DrawsAnswer,
   type DrawsQuestion,
-  type TestedNitrate,
 } from '../../../app/core/season/draws/runDraws';
+import type { TestedNitrate } from '../../../app/core/season/draws/testedNitrate';
 import { drawsQuestion } from '../../../app/document/drawsQuestion';
 import { limits } from '../../../app/tables/thresholds';
 import { exampleGarden } from '../../document/exampleGarden';

@@ -1,6 +1,7 @@
 import type { Coefficients } from '../coefficients';
 import type { BedSeason, CropInput, LayerInput, LegumeInput, SoilProperties } from '../input';
 import { ownBed } from '../ownInput';
+import { newWatch } from '../seasonWatch';
 import type { Draws } from './columns';
 import type { SeasonSpread } from './spread';
 
@@ -110,7 +111,15 @@ export function drawnBed(input: BedSeason, spread: SeasonSpread, draws: Draws): 
   // the bed's past is as uncertain as its present, in the same draws
   const grounds = input.ground?.map((ground) => drawnBed(ground.input, spread, draws));
   const withGround: Writable<BedSeason> = drawn;
-  withGround.ground = input.ground?.map((one, at) => ({ ...one, input: grounds![at]!.input }));
+  withGround.ground = input.ground?.map((one, at) => {
+    const ground = grounds![at]!.input;
+    const looked = one.found?.looks.map(({ day }) => day - ground.firstDay) ?? [];
+    return {
+      ...one,
+      input: ground,
+      watch: one.found && newWatch(ground, [...new Set(looked)]),
+    };
+  });
 
   return {
     input: drawn,

@@ -18,15 +18,8 @@ import type { Influence } from './mattersMost';
 import type { OverFeeding } from './overFeeding';
 import type { Look, SignCoefficients } from './signs';
 import type { SeasonSpread } from './spread';
+import type { TestedNitrate } from './testedNitrate';
 import { weatherWriter } from './weatherWriter';
-
-/** A nitrate test of 0-30 cm; on its day the draws are weighed by it, and keep their weights. */
-export interface TestedNitrate {
-  readonly day: DayNumber;
-  readonly mgPerKg: number;
-  /** standard deviation of the test as a share of its value */
-  readonly spread: number;
-}
 
 export interface DrawsQuestion {
   readonly input: BedSeason;

@@ -4,6 +4,7 @@ import { Dialog } from '../../../controls/Dialog';
 import { DialogEnd } from '../../../controls/DialogEnd';
 import { dayFailureSentence } from '../../../words/messages';
 import { useShown } from '../../shown';
+import type { Refused } from './useBedChange';
 
 /** A window that changes beds from a day on: what is asked, the day, and the two ways out. */
 export function ChangeDialog(props: {
@@ -17,7 +18,7 @@ export function ChangeDialog(props: {
   readonly onDay: (day: string) => void;
   /** asked after the day */
   readonly after?: ReactNode;
-  readonly refused: string | null;
+  readonly refused: Refused | null;
   /** what the main button says */
   readonly keep: string;
   readonly onKeep: () => void;
@@ -25,6 +26,7 @@ export function ChangeDialog(props: {
   readonly children: ReactNode;
 }) {
   const { today } = props;
+  const possibleOn = props.refused?.possibleOn;
   const shown = useShown();
   return (
     <Dialog title={props.title} wide={props.wide ?? false} onClose={props.onClose}>
@@ -47,7 +49,19 @@ export function ChangeDialog(props: {
           onDay={(day) => props.onDay(day ?? today)}
         />
         {props.after}
-        <DialogEnd refused={props.refused} keep={props.keep} onCancel={props.onClose} />
+        <DialogEnd
+          refused={props.refused?.says ?? null}
+          remedy={
+            possibleOn
+              ? {
+                  label: `Take ${shown.dayWord(possibleOn)}`,
+                  onTake: () => props.onDay(possibleOn),
+                }
+              : null
+          }
+          keep={props.keep}
+          onCancel={props.onClose}
+        />
       </form>
     </Dialog>
   );

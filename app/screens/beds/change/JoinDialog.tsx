@@ -11,7 +11,7 @@ import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { ChangeDialog } from './ChangeDialog';
-import { useBedChange } from './useBedChange';
+import { useBedChange, type Refused } from './useBedChange';
 
 /** Neighbours made into one bed. */
 export function JoinDialog(props: {
@@ -28,7 +28,7 @@ export function JoinDialog(props: {
   const keepChange = useBedChange();
   const [name, setName] = useState(beds[0]?.name ?? '');
   const [on, setOn] = useState(today);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const largest = [...beds].sort((one, other) => other.areaM2 - one.areaM2)[0];
   const differs = (
     [
@@ -59,7 +59,7 @@ export function JoinDialog(props: {
   return (
     <ChangeDialog
       title={`Join ${listed(beds.map((bed) => bed.name))}`}
-      dayLabel="From the morning of"
+      dayLabel="On which day?"
       day={on}
       today={today}
       onDay={(day) => {
@@ -72,7 +72,7 @@ export function JoinDialog(props: {
       onClose={onClose}
     >
       <p>
-        Each is reckoned by its own log up to that morning. The new bed, of{' '}
+        Each is reckoned by its own log, that day’s entries among it. The new bed, of{' '}
         {shown.estimate(whole, shown.units.area)}, starts with what they hold together, and the old
         ones are put away with their logs.
       </p>

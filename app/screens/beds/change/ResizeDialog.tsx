@@ -12,7 +12,7 @@ import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { ChangeDialog } from './ChangeDialog';
-import { useBedChange } from './useBedChange';
+import { useBedChange, type Refused } from './useBedChange';
 
 /** Another size from a day on; what was done before stays on the size it was done on. */
 export function ResizeDialog({
@@ -31,7 +31,7 @@ export function ResizeDialog({
   const [size, setSize] = useState('');
   const [from, setFrom] = useState(today);
   const [asked, setAsked] = useState(false);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const reading = readMeasure(size, 'area', {
     units: shown.system,
     containers: [],

@@ -8,7 +8,7 @@ import { listed } from '../../../words/chartFormat';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { ChangeDialog } from './ChangeDialog';
-import { useBedChange } from './useBedChange';
+import { useBedChange, type Refused } from './useBedChange';
 
 /** Beds put away: out of plans and lists, with their logs kept. */
 export function RetireDialog(props: {
@@ -23,7 +23,7 @@ export function RetireDialog(props: {
   const announce = useAnnounce();
   const keepChange = useBedChange();
   const [on, setOn] = useState(today);
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const names = listed(beds.map(({ name }) => name));
   const keep = () => {
     const ids = beds.map(({ id }) => id);

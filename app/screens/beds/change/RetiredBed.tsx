@@ -15,7 +15,7 @@ import { useGarden, useMowings } from '../../store';
 import { useReadingContext } from '../../useReadingContext';
 import { stuffName } from '../chartData';
 import { eventWords } from '../eventWords';
-import { useBedChange } from './useBedChange';
+import { useBedChange, type Refused } from './useBedChange';
 
 /** A bed that was put away, split or joined: its log, to be read, and a way back where there is one. */
 export function RetiredBed({ bed }: { readonly bed: Retired }) {
@@ -25,7 +25,7 @@ export function RetiredBed({ bed }: { readonly bed: Retired }) {
   const openBed = useMowings((state) => state.openBed);
   const announce = useAnnounce();
   const keepChange = useBedChange();
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const since = bedsMadeOf(garden, bed.id);
   const entries = [
     ...garden.applications
@@ -77,7 +77,7 @@ export function RetiredBed({ bed }: { readonly bed: Retired }) {
       </div>
       {refused && (
         <p role="alert" className="field-trouble">
-          {refused}
+          {refused.says}
         </p>
       )}
       {since.length > 0 && (

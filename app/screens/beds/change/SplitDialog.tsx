@@ -17,7 +17,7 @@ import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { ChangeDialog } from './ChangeDialog';
-import { useBedChange } from './useBedChange';
+import { useBedChange, type Refused } from './useBedChange';
 
 /** One bed into two: how big, what they are called, and where the plants stand then. */
 export function SplitDialog({ bed, onClose }: { readonly bed: Bed; readonly onClose: () => void }) {
@@ -35,7 +35,7 @@ export function SplitDialog({ bed, onClose }: { readonly bed: Bed; readonly onCl
   const [share, setShare] = useState('half');
   const [on, setOn] = useState(today);
   const [plants, setPlants] = useState<Readonly<Record<string, PlantsAt>>>({});
-  const [refused, setRefused] = useState<string | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   const first = firstShare(share, bed.areaM2, shown.system);
   const standing = plantingsFrom(garden, bed.id, on);
   const area = (part: number) => shown.estimate(part * bed.areaM2, shown.units.area);
@@ -94,7 +94,7 @@ export function SplitDialog({ bed, onClose }: { readonly bed: Bed; readonly onCl
     <ChangeDialog
       title={`Split ${bed.name}`}
       wide
-      dayLabel="From the morning of"
+      dayLabel="On which day?"
       day={on}
       today={today}
       onDay={(day) => change(() => setOn(day))}
@@ -118,7 +118,7 @@ export function SplitDialog({ bed, onClose }: { readonly bed: Bed; readonly onCl
     >
       <p>
         Each part starts with what this bed had come to hold, square metre for square metre. The bed
-        as it was is put away with its log.
+        as it was is put away with its log. What is written down for that day was done before.
       </p>
       <Field
         label="How much is the first part?"

@@ -77,7 +77,7 @@ export function WaterSeveral(props: {
       day={date}
       today={today}
       onDay={setDate}
-      refused={refused}
+      refused={refused === null ? null : { says: refused, possibleOn: null }}
       keep="Write it down"
       onKeep={keep}
       onClose={onClose}
