@@ -65,6 +65,29 @@ export const soils = {
 
 export type TextureName = keyof typeof soils;
 
+/**
+ * Clay at which the yearly release of humus is half of what it would be without any. No sum reads
+ * it: recalled and never verified, it would move every likely value of sand and clay, and the range
+ * of `soilReleaseRate` already spans what it says.
+ */
+export const clayThatHalvesRelease: Row = row(
+  200,
+  200,
+  200,
+  'g clay per kg soil',
+  'RemyMarin1976',
+  'yearly release of humus goes by 1/(200 + clay) and 1/(200 + 0.3 lime), both in g/kg',
+  'memory',
+  { drawnPer: 'nothing', note: 'that both slow it was read, the numbers are recalled' },
+);
+
+/** What a soil gives of its own by its clay, over what a loam gives (`clayThatHalvesRelease`). */
+export function releaseByClay(texture: TextureName): number {
+  const grams = (name: TextureName): number => 1000 * soils[name].clay;
+  const { typical: half } = clayThatHalvesRelease;
+  return (half + grams('loam')) / (half + grams(texture));
+}
+
 /** Organic matter by how long the bed has been mulched or composted, where no test says it. */
 export const organicMatterByMulchYears = {
   none: row(1.2, 2.5, 4.5, '% of dry soil', 'Assumed', 'no years of compost or mulch', 'assumed', {

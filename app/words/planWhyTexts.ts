@@ -18,7 +18,6 @@ export const planWhyTexts = {
     '(Taken up + ready + to come free − to be held back) ÷ all it can use from first day to last.',
   supply: 'In hand and to come',
   need: 'All it can use',
-  soil: 'What the soil gives',
   onTop: 'How fast greens on top rot against dug in',
   ground: 'Ground hidden on this evening.',
   groundFormula: '1 − e^(−k × dry weight that lies on a square metre).',

@@ -50,6 +50,30 @@ const numberIn = (text: string): number => Number.parseFloat(text.replace('−',
 const valueOf = (why: Why, words: RegExp): number =>
   numberIn(why.inputs.find(([name]) => words.test(name))?.[1] ?? 'none');
 
+describe('what a sum leaves out is said where its figure is', () => {
+  const bedOf = (texture: string) => beds.find(({ bed }) => bed.texture === texture)!;
+  const sourcesOf = (texture: string) => nitrateWhy(bedOf(texture).facts).sources;
+
+  test('clay and sand, with what they would do to this soil; lime', () => {
+    const clayLoam = sourcesOf('clay loam').find((line) => line.includes('clay'));
+    expect(clayLoam).toMatch(/^Not in this sum: .* this clay loam may give 73 % of that/);
+    expect(sourcesOf('sandy loam').join(' ')).toContain('this sandy loam may give 133 % of that');
+    expect(sourcesOf('loam').join(' ')).not.toContain('may give');
+    for (const line of [clayLoam!, ...sourcesOf('loam')].filter((one) => /clay/i.test(one)))
+      expect(line).toMatch(/recalled/i);
+    for (const { facts } of beds) expect(ratioWhy(facts).sources.join(' ')).toContain('lime');
+  });
+
+  test('drought', () => {
+    for (const { facts } of beds) {
+      expect(forecastWhy(facts).sources.join(' ')).toContain('dry soil slows growth');
+      expect(headlineWhy('needMet', facts, '').sources.join(' ')).toContain(
+        'dry soil slows growth',
+      );
+    }
+  });
+});
+
 describe('what stands behind the figures of the sample’s beds', () => {
   test('says how, from what, and how well it is known, of every figure', () => {
     for (const { bed, results, facts } of beds) {

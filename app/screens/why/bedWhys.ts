@@ -2,9 +2,9 @@ import { standingPlantings } from '../../core/season/plantingAccount';
 import { at } from '../../core/season/seasonAccount';
 import type { LineId } from '../../core/season/limits';
 import type { Garden } from '../../document/schema';
+import { anyBed } from '../../document/bedPast';
 import { cropById } from '../../document/cropValues';
 import type { BedDraws, BedResults } from '../../store/contract';
-import { coefficientRows } from '../../tables/coefficients';
 import { evaporationByDepth, weedControl } from '../../tables/coverBenefits';
 import { limits, thresholdRow } from '../../tables/thresholds';
 import { rootShares, wantedShares } from '../../tables/wanted';
@@ -17,6 +17,7 @@ import type { Why } from '../../words/why';
 import { whyWords } from '../../words/why';
 import { needMet } from '../needMet';
 import type { Shown } from '../shown';
+import { rootsTake, soilGives } from './notInSum';
 import { lineSource, rowSource } from './sourcesOf';
 
 /** Everything behind the figures of one bed. */
@@ -41,6 +42,9 @@ const perArea =
   ({ shown }: BedWhyFacts) =>
   (gramsPerM2: number): string =>
     shown.estimate(gramsPerM2, shown.units.nitrogenPerArea);
+
+const textureOf = ({ garden, results }: BedWhyFacts) =>
+  anyBed(garden, results.input.bedId)?.texture ?? null;
 
 const odds = (words: string): string => `${words}, ${rangeOdds}`;
 
@@ -115,7 +119,7 @@ export function ratioWhy(facts: BedWhyFacts): Why {
       whyWords.model,
       ...(draws && isSeldom(draws.answer.states, verdict.state) ? [seldomReason] : []),
       ...needSources(facts),
-      rowSource('What the soil gives', coefficientRows.soilReleaseRate),
+      ...soilGives(textureOf(facts)),
       ...(line ? [lineSource('The line of over-fed', line)] : []),
     ],
   };
@@ -158,11 +162,7 @@ export function forecastWhy(facts: BedWhyFacts): Why {
     range: facts.draws
       ? odds(likelyPercent(facts.draws.answer.needMet)) + ' of all it could use'
       : null,
-    sources: [
-      whyWords.model,
-      ...needSources(facts),
-      rowSource('Of what is ready, roots take in a day', coefficientRows.uptakeShare),
-    ],
+    sources: [whyWords.model, ...needSources(facts), ...rootsTake()],
   };
 }
 
@@ -189,7 +189,7 @@ export function nitrateWhy(facts: BedWhyFacts): Why {
       ...crops.map((row) =>
         rowSource(`Enough for ${row.name.toLowerCase()} from`, row.enoughNitrate),
       ),
-      rowSource('What the soil gives', coefficientRows.soilReleaseRate),
+      ...soilGives(textureOf(facts)),
     ],
   };
 }
@@ -211,7 +211,7 @@ export function readyWhy(facts: BedWhyFacts): Why {
       ['Of that within reach', percent(at(season.rootReach, season, input.today))],
     ],
     range: null,
-    sources: [whyWords.model, rowSource('What the soil gives', coefficientRows.soilReleaseRate)],
+    sources: [whyWords.model, ...soilGives(textureOf(facts))],
   };
 }
 

@@ -8,6 +8,7 @@ import { percent } from '../../words/chartFormat';
 import { twoFigures } from '../../words/figures';
 import type { Shown } from '../shown';
 import { forecastWhy, type BedWhyFacts } from './bedWhys';
+import { soilGives } from './notInSum';
 import { rowSource } from './sourcesOf';
 
 interface Arrival {
@@ -48,7 +49,7 @@ export function highestNitrateWhy(
       ['Today', `${twoFigures(results.verdict.nitrateMgPerKg)} mg/kg`],
     ],
     range: null,
-    sources: [whyWords.model, rowSource('What the soil gives', coefficientRows.soilReleaseRate)],
+    sources: [whyWords.model, ...soilGives(null)],
   };
 }
 

@@ -9,6 +9,7 @@ import type { Why } from '../../words/why';
 import { whyWords } from '../../words/why';
 import { needMet } from '../needMet';
 import { ratioWhy, type BedWhyFacts } from './bedWhys';
+import { rootsTake } from './notInSum';
 import { rowSource } from './sourcesOf';
 
 /** The account of the season that holds today, its imagined days included. */
@@ -41,10 +42,7 @@ function met(facts: BedWhyFacts, range: string): Why {
       ...(share === null ? [] : [['Together, likely course', percent(share)] as const]),
     ],
     range,
-    sources: [
-      whyWords.model,
-      rowSource('Of what is ready, roots take in a day', coefficientRows.uptakeShare),
-    ],
+    sources: [whyWords.model, ...rootsTake()],
   };
 }
 

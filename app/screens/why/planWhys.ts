@@ -28,6 +28,7 @@ import { leafWords, type LeavesForJune, type LeavesSum } from '../../words/planS
 import { planWhyTexts as texts } from '../../words/planWhyTexts';
 import type { FigureInText, Why } from '../../words/why';
 import { whyWords } from '../../words/why';
+import { soilGives } from './notInSum';
 import { lineSource, rowSource } from './sourcesOf';
 
 const figure = (text: string, why: Why): FigureInText => ({ text, why });
@@ -83,7 +84,7 @@ function shareWhy(standing: BedStanding, names: PlanNames): Why {
     range: null,
     sources: [
       whyWords.model,
-      rowSource(texts.soil, coefficientRows.soilReleaseRate),
+      ...soilGives(null),
       rowSource(texts.onTop, coefficientRows.surfaceRateGreen),
     ],
   };

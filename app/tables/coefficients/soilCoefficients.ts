@@ -29,7 +29,7 @@ export const soilCoefficients = {
     'derived',
     {
       drawnPer: 'garden',
-      note: 'clay and lime lie at the low end; neither is reckoned, the range holds them',
+      note: 'of a loam; clay and lime lie at the low end, sand at the high one. Neither is reckoned: by a recalled relation soils of 50 to 500 g/kg clay give 8e-5 to 2.9e-5, which is nearly this range',
     },
   ),
   bareCropCoefficient: row(

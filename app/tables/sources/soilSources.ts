@@ -98,6 +98,12 @@ export const soilSources = {
     'A daily soil temperature model from air temperature and precipitation',
     'Climate Research 2:183-191; abstract read',
   ),
+  RemyMarin1976: source(
+    'Rémy JC, Marin-Laflèche A',
+    1976,
+    'Yearly release of soil humus by clay and lime',
+    'that clay and lime slow it: a French farm paper on the relation, read; the numbers recalled',
+  ),
   ParkerLarson1962: source(
     'Parker DT, Larson WE',
     1962,

@@ -1,0 +1,35 @@
+import { coefficientRows } from '../../tables/coefficients';
+import { clayThatHalvesRelease, releaseByClay, type TextureName } from '../../tables/soils';
+import { percent } from '../../words/chartFormat';
+import { rowSource } from './sourcesOf';
+
+/** What a soil's clay would do to what it gives, in one line. */
+const byClay = (texture: TextureName | null): string =>
+  texture === null || releaseByClay(texture) === 1
+    ? 'Not in this sum: clay slows it, sand speeds it. Clay that halves it'
+    : `Not in this sum: by its clay this ${texture} may give ${percent(releaseByClay(texture))} of that. Clay that halves it`;
+
+/** What nobody asks of a soil. */
+const lime =
+  'Not in this sum: lime, which nobody is asked for (assumed: none). A third of lime in a soil may take a third off.';
+
+/** What no sum takes from a crop that stands dry. */
+const drought =
+  'Not in this sum: dry soil slows growth, and with it what a crop can use (assumed: never dry for long).';
+
+/**
+ * Where what the soil itself gives comes from, and what the sum leaves out.
+ *
+ * @param texture of the bed; null where several beds stand behind a figure
+ */
+export const soilGives = (texture: TextureName | null): readonly string[] => [
+  rowSource('What the soil gives of its own', coefficientRows.soilReleaseRate),
+  rowSource(byClay(texture), clayThatHalvesRelease),
+  lime,
+];
+
+/** Where what roots take in a day comes from, and what the sum leaves out. */
+export const rootsTake = (): readonly string[] => [
+  rowSource('Of what is ready, roots take in a day', coefficientRows.uptakeShare),
+  drought,
+];
