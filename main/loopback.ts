@@ -37,7 +37,7 @@ export interface Service {
   stop(): Promise<void>;
 }
 
-/** The program's own folder, where Electron would have it too. */
+/** The program's own folder, where Electron would have it too; a name set to nothing is not set. */
 export function dataFolder(
   program: string,
   env: Record<string, string | undefined> = process.env,
@@ -46,10 +46,10 @@ export function dataFolder(
 ): string {
   const parent =
     platform === 'win32'
-      ? (env['APPDATA'] ?? join(home, 'AppData/Roaming'))
+      ? (env['APPDATA'] || join(home, 'AppData/Roaming'))
       : platform === 'darwin'
         ? join(home, 'Library/Application Support')
-        : (env['XDG_CONFIG_HOME'] ?? join(home, '.config'));
+        : (env['XDG_CONFIG_HOME'] || join(home, '.config'));
   return stateFolder(join(parent, program));
 }
 

@@ -16,11 +16,8 @@ export type ClimateAnswer =
       readonly wetDays: readonly number[] | null;
     };
 
-/** The five answers of the guided start (the names have usual values to start from). */
-export interface OwnGardenAnswers {
-  readonly gardenName: string;
-  readonly lawnAreaM2: number;
-  readonly container: { readonly name: string; readonly plural: string; readonly litres: number };
+/** A bed and what grows in it. */
+export interface OwnBedAnswer {
   readonly bed: { readonly name: string; readonly areaM2: number };
   readonly crop: {
     readonly cropId: string;
@@ -28,6 +25,15 @@ export interface OwnGardenAnswers {
     readonly started: string;
     readonly how: 'sown' | 'planted';
   };
+}
+
+/** The five answers of the guided start (the names have usual values to start from). */
+export interface OwnGardenAnswers extends OwnBedAnswer {
+  readonly gardenName: string;
+  readonly lawnAreaM2: number;
+  readonly container: { readonly name: string; readonly plural: string; readonly litres: number };
+  /** beds after the first */
+  readonly further?: readonly OwnBedAnswer[];
   readonly climate: ClimateAnswer;
   readonly shownUnits: 'metric' | 'us';
 }
@@ -81,7 +87,8 @@ export function ownGarden(answers: OwnGardenAnswers, today: string): Garden | nu
   const climate = weatherFrom(answers.climate);
   if (!climate) return null;
   const { weather, latitudeDegrees, place } = climate;
-  const { container, bed, crop } = answers;
+  const { container } = answers;
+  const beds = [answers, ...(answers.further ?? [])];
   return {
     format: formatName,
     schemaVersion,
@@ -123,36 +130,32 @@ export function ownGarden(answers: OwnGardenAnswers, today: string): Garden | nu
         treatment: { answer: 'nothing' },
       },
     ],
-    beds: [
-      {
-        id: 'bed-1',
-        ...bed,
-        lengthMetres: null,
-        widthMetres: null,
-        steps: null,
-        texture: 'loam',
-        organicMatterPercent: null,
-        mulchYears: null,
-        watering: 'as logged',
-        roof: 'open',
-        knownSince: null,
-      },
-    ],
-    plantings: [
-      {
-        id: 'planting-1',
-        bedId: 'bed-1',
-        cropId: crop.cropId,
-        share: 1,
-        started: crop.started,
-        how: crop.how,
-        firstHarvest: null,
-        cleared: null,
-        tops: 'taken away',
-        wanted: 'usual',
-        nodules: 'not looked',
-      },
-    ],
+    beds: beds.map(({ bed }, index) => ({
+      id: `bed-${index + 1}`,
+      ...bed,
+      lengthMetres: null,
+      widthMetres: null,
+      steps: null,
+      texture: 'loam',
+      organicMatterPercent: null,
+      mulchYears: null,
+      watering: 'as logged',
+      roof: 'open',
+      knownSince: null,
+    })),
+    plantings: beds.map(({ crop }, index) => ({
+      id: `planting-${index + 1}`,
+      bedId: `bed-${index + 1}`,
+      cropId: crop.cropId,
+      share: 1,
+      started: crop.started,
+      how: crop.how,
+      firstHarvest: null,
+      cleared: null,
+      tops: 'taken away',
+      wanted: 'usual',
+      nodules: 'not looked',
+    })),
     mowings: [],
     applications: [],
     events: [],

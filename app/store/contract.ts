@@ -144,7 +144,7 @@ export interface FileSlice {
 
 // ------------------------------------------------------------------ starting
 
-export type { ClimateAnswer, OwnGardenAnswers } from '../document/startGarden';
+export type { ClimateAnswer, OwnBedAnswer, OwnGardenAnswers } from '../document/startGarden';
 
 // ------------------------------------------------------------------ mowings and layers
 

@@ -175,6 +175,7 @@ test('the keeping folder is where Electron has it', () => {
   const folderOf = (platform: NodeJS.Platform, env: Record<string, string>) =>
     dataFolder('Mowings', env, platform, '/home/me').replaceAll('\\', '/');
   expect(folderOf('linux', {})).toBe('/home/me/.config/Mowings/state');
+  expect(folderOf('linux', { XDG_CONFIG_HOME: '' })).toBe('/home/me/.config/Mowings/state');
   expect(folderOf('linux', { XDG_CONFIG_HOME: '/conf' })).toBe('/conf/Mowings/state');
   expect(folderOf('darwin', {})).toBe('/home/me/Library/Application Support/Mowings/state');
   expect(folderOf('win32', { APPDATA: '/roaming' })).toBe('/roaming/Mowings/state');

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { ownGarden } from '../../app/document/startGarden';
 import {
   answersIn,
   emptyAnswers,
+  oneBedMore,
   readAnswers,
   type Answers,
 } from '../../app/screens/first/answers';
@@ -57,6 +59,63 @@ describe('the five answers', () => {
     expect(emptyAnswers('2013-06-15', 'en-US').units).toBe('us');
     expect(emptyAnswers('2013-06-15', 'en-GB').units).toBe('metric');
     expect(emptyAnswers('2013-06-15', 'de').units).toBe('metric');
+  });
+});
+
+describe('beds after the first', () => {
+  const two = (area: string) => {
+    const more = oneBedMore(filled({ cropId: 'snap_bean_pole', how: 'sown' }));
+    return { ...more, further: more.further.map((bed) => ({ ...bed, bedArea: area })) };
+  };
+
+  test('begin as the last one did, with a name of their own', () => {
+    const three = oneBedMore(two('8'));
+    expect(three.further.map(({ bedName, cropId, how }) => [bedName, cropId, how])).toEqual([
+      ['Bed 2', 'snap_bean_pole', 'sown'],
+      ['Bed 3', 'snap_bean_pole', 'sown'],
+    ]);
+    expect(new Set(three.further.map(({ key }) => key)).size).toBe(2);
+  });
+
+  test('are read like the first, and each has its own trouble', () => {
+    const { answers } = readAnswers(two('1 x 8 m'));
+    expect(answers?.further).toEqual([
+      {
+        bed: { name: 'Bed 2', areaM2: 8 },
+        crop: { cropId: 'snap_bean_pole', started: '2013-06-15', how: 'sown' },
+      },
+    ]);
+    expect(Object.keys(readAnswers(two('')).troubles)).toEqual(['bedArea 1']);
+  });
+
+  test('one left out takes its trouble with it, and the next has another key', () => {
+    const three = oneBedMore(two(''));
+    const left = { ...three, further: three.further.slice(1) };
+    expect(Object.keys(readAnswers(left).troubles)).toEqual(['bedArea 2']);
+    expect(oneBedMore(left).further.at(-1)?.key).toBe(3);
+  });
+
+  test('stand in the garden, each with what grows in it', () => {
+    const { answers } = readAnswers(two('8'));
+    const garden = ownGarden(answers!, '2013-06-15');
+    expect(garden?.beds.map(({ id, name, areaM2 }) => [id, name, areaM2])).toEqual([
+      ['bed-1', 'Bed 1', 6],
+      ['bed-2', 'Bed 2', 8],
+    ]);
+    expect(garden?.plantings.map(({ id, bedId, cropId }) => [id, bedId, cropId])).toEqual([
+      ['planting-1', 'bed-1', 'snap_bean_pole'],
+      ['planting-2', 'bed-2', 'snap_bean_pole'],
+    ]);
+  });
+});
+
+describe('a climate guessed from the time zone', () => {
+  test('where one suits the whole zone; else the question stays open', () => {
+    const guess = (zone: string) => emptyAnswers('2013-06-15', 'en-GB', zone).stationId;
+    expect(guess('Europe/Amsterdam')).toBe('de-bilt');
+    expect(guess('America/New_York')).toBe('');
+    expect(guess('UTC')).toBe('');
+    expect(guess('constructor')).toBe('');
   });
 });
 

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { Trouble } from '../../controls/Field';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Field } from '../../controls/Field';
@@ -20,6 +21,7 @@ export function ClimateAnswerFields(props: {
 }) {
   const { answers, troubles, onChange } = props;
   const station = climateOf(answers.stationId);
+  const [guessed] = useState(answers.stationId);
   return (
     <>
       <ChoiceRow
@@ -32,33 +34,39 @@ export function ClimateAnswerFields(props: {
         onChoose={(climate) => onChange({ climate })}
       />
       {answers.climate === 'station' ? (
-        <Field
-          label="Place with weather most like yours"
-          hint="Nearness counts less than the same sort of summer and winter."
-          trouble={troubles.stationId}
-          echo={station && climateStanding(station)}
-        >
-          {(links) => (
-            <span className="pick">
-              <select
-                {...links}
-                value={answers.stationId}
-                onChange={(event) => onChange({ stationId: event.target.value })}
-              >
-                <option value="">Choose a place</option>
-                {byCountry.map(([country, places]) => (
-                  <optgroup key={country} label={country}>
-                    {places.map((place) => (
-                      <option key={place.id} value={place.id}>
-                        {place.name}
-                      </option>
-                    ))}
-                  </optgroup>
-                ))}
-              </select>
-            </span>
-          )}
-        </Field>
+        <div className="one-question" data-goes-on>
+          <Field
+            label="Place with weather most like yours"
+            hint={
+              answers.stationId !== '' && answers.stationId === guessed
+                ? 'Guessed from this computer’s time zone. Nearness counts less than the same sort of summer and winter.'
+                : 'Nearness counts less than the same sort of summer and winter.'
+            }
+            trouble={troubles.stationId}
+            echo={station && climateStanding(station)}
+          >
+            {(links) => (
+              <span className="pick">
+                <select
+                  {...links}
+                  value={answers.stationId}
+                  onChange={(event) => onChange({ stationId: event.target.value })}
+                >
+                  <option value="">Choose a place</option>
+                  {byCountry.map(([country, places]) => (
+                    <optgroup key={country} label={country}>
+                      {places.map((place) => (
+                        <option key={place.id} value={place.id}>
+                          {place.name}
+                        </option>
+                      ))}
+                    </optgroup>
+                  ))}
+                </select>
+              </span>
+            )}
+          </Field>
+        </div>
       ) : (
         <TypedMonths {...props} />
       )}

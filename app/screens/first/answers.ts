@@ -2,9 +2,10 @@ import type { AmountFailure, UnitSystem } from '../../amounts/amount';
 import { measureText } from '../../amounts/measureText';
 import { readMeasure } from '../../amounts/readMeasure';
 import type { Trouble } from '../../controls/Field';
-import type { ClimateAnswer, OwnGardenAnswers } from '../../store/contract';
+import type { ClimateAnswer, OwnBedAnswer, OwnGardenAnswers } from '../../store/contract';
 import { climates } from '../../tables/climates';
 import { amountFailureSentence } from '../../words/messages';
+import { climateOfZone } from './climateOfZone';
 
 /** What clippings are caught or carried in. */
 export const holders = [
@@ -15,18 +16,28 @@ export const holders = [
 ] as const;
 export type HolderName = (typeof holders)[number]['name'];
 
-/** The answers as they stand on the page, words not yet read. */
-export interface Answers {
-  readonly gardenName: string;
-  readonly units: UnitSystem;
-  readonly lawnArea: string;
-  readonly holder: HolderName;
-  readonly bagSize: string;
+/** A bed and what grows in it, as it stands on the page. */
+export interface BedAnswer {
   readonly bedName: string;
   readonly bedArea: string;
   readonly cropId: string;
   readonly how: 'sown' | 'planted';
   readonly started: string;
+}
+
+/** A bed after the first: `key` tells it apart while others before it are left out. */
+export interface FurtherBed extends BedAnswer {
+  readonly key: number;
+}
+
+/** The answers as they stand on the page, words not yet read. */
+export interface Answers extends BedAnswer {
+  readonly gardenName: string;
+  readonly units: UnitSystem;
+  readonly lawnArea: string;
+  readonly holder: HolderName;
+  readonly bagSize: string;
+  readonly further: readonly FurtherBed[];
   readonly climate: 'station' | 'typed';
   readonly stationId: string;
   readonly place: string;
@@ -37,8 +48,12 @@ export interface Answers {
   readonly rain: readonly string[];
 }
 
+/** What a bed is asked; a bed after the first has its `key` behind it. */
+type BedKey = 'bedName' | 'bedArea';
 export type AnswerKey =
-  'lawnArea' | 'bagSize' | 'bedName' | 'bedArea' | 'stationId' | 'latitude' | 'months';
+  'lawnArea' | 'bagSize' | BedKey | `${BedKey} ${number}` | 'stationId' | 'latitude' | 'months';
+export const keyOf = (key: BedKey, bed: FurtherBed | null): AnswerKey =>
+  bed ? `${key} ${bed.key}` : key;
 
 const twelve = (): string[] => Array.from({ length: 12 }, () => '');
 
@@ -77,14 +92,29 @@ export function answersIn(units: UnitSystem, answers: Answers): Answers {
         ? usualBag[units]
         : textIn(units, from, answers.bagSize, 'volume'),
     bedArea: area(answers.bedArea),
+    further: answers.further.map((bed) => ({ ...bed, bedArea: area(bed.bedArea) })),
     lowest: answers.lowest.map(bare('temperature')),
     highest: answers.highest.map(bare('temperature')),
     rain: answers.rain.map(bare('rain')),
   };
 }
 
-/** A page with the usual values; only what nobody can know for the person is left open. */
-export function emptyAnswers(today: string, language: string): Answers {
+/** One bed more, begun as the last one was: what is planted on one day is asked once. */
+export function oneBedMore(answers: Answers): Answers {
+  const { further } = answers;
+  const last = further.at(-1) ?? answers;
+  const key = 1 + Math.max(0, ...further.map((bed) => bed.key));
+  const { cropId, how, started } = last;
+  const bed = { key, bedName: `Bed ${key + 1}`, bedArea: '', cropId, how, started };
+  return { ...answers, further: [...further, bed] };
+}
+
+/**
+ * A page with the usual values; only what nobody can know for the person is left open.
+ *
+ * @param timeZone of this computer, which suggests a climate where one suits the whole of it
+ */
+export function emptyAnswers(today: string, language: string, timeZone = ''): Answers {
   return {
     gardenName: 'My garden',
     units: /^en-US/i.test(language) ? 'us' : 'metric',
@@ -96,8 +126,9 @@ export function emptyAnswers(today: string, language: string): Answers {
     cropId: 'tomato',
     how: 'planted',
     started: today,
+    further: [],
     climate: 'station',
-    stationId: '',
+    stationId: climateOfZone(timeZone) ?? '',
     place: '',
     latitude: '',
     side: 'north',
@@ -175,8 +206,8 @@ export function readAnswers(answers: Answers): {
     sentence: amountFailureSentence(failure),
     suggestion: failure.suggestion,
   });
-  const measure = (key: 'lawnArea' | 'bagSize' | 'bedArea'): number => {
-    const reading = readMeasure(answers[key], key === 'bagSize' ? 'volume' : 'area', {
+  const measure = (key: AnswerKey, text: string): number => {
+    const reading = readMeasure(text, key === 'bagSize' ? 'volume' : 'area', {
       units: answers.units,
       containers: [],
       bareNumber: true,
@@ -185,11 +216,23 @@ export function readAnswers(answers: Answers): {
     troubles[key] = asTrouble(reading.error);
     return Number.NaN;
   };
-  const lawnAreaM2 = measure('lawnArea');
-  const litres = measure('bagSize');
-  const areaM2 = measure('bedArea');
-  if (answers.bedName.trim() === '')
-    troubles.bedName = { sentence: 'A bed needs a name to be told apart.', suggestion: 'Bed 1' };
+  const bedOf = (answer: BedAnswer, further: FurtherBed | null, at: number): OwnBedAnswer => {
+    const name = answer.bedName.trim();
+    if (name === '')
+      troubles[keyOf('bedName', further)] = {
+        sentence: 'A bed needs a name to be told apart.',
+        suggestion: `Bed ${at}`,
+      };
+    const { cropId, started, how } = answer;
+    return {
+      bed: { name, areaM2: measure(keyOf('bedArea', further), answer.bedArea) },
+      crop: { cropId, started, how },
+    };
+  };
+  const lawnAreaM2 = measure('lawnArea', answers.lawnArea);
+  const litres = measure('bagSize', answers.bagSize);
+  const first = bedOf(answers, null, 1);
+  const further = answers.further.map((bed, index) => bedOf(bed, bed, index + 2));
   const climate = readClimate(answers, troubles);
   if (Object.keys(troubles).length > 0 || climate === null) return { answers: null, troubles };
   const holder = holders.find((each) => each.name === answers.holder) ?? holders[0];
@@ -199,8 +242,8 @@ export function readAnswers(answers: Answers): {
       gardenName: answers.gardenName.trim() || 'My garden',
       lawnAreaM2,
       container: { name: holder.name, plural: holder.plural, litres },
-      bed: { name: answers.bedName.trim(), areaM2 },
-      crop: { cropId: answers.cropId, started: answers.started, how: answers.how },
+      ...first,
+      ...(further.length > 0 && { further }),
       climate,
       shownUnits: answers.units,
     },
