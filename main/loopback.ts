@@ -46,10 +46,10 @@ export function dataFolder(
 ): string {
   const parent =
     platform === 'win32'
-      ? (env['APPDATA'] || join(home, 'AppData/Roaming'))
+      ? env['APPDATA'] || join(home, 'AppData/Roaming')
       : platform === 'darwin'
         ? join(home, 'Library/Application Support')
-        : (env['XDG_CONFIG_HOME'] || join(home, '.config'));
+        : env['XDG_CONFIG_HOME'] || join(home, '.config');
   return stateFolder(join(parent, program));
 }
 
