@@ -34,6 +34,7 @@ import type { About, Host, HostError, RecentFile } from '../host/contract';
 import type { AheadSlice } from './aheadSlice';
 import type { PlanSlice } from './planContract';
 import type { CarriedSlice } from './carriedSlice';
+import type { NextSeasonSlice } from './nextSeasonSlice';
 import type { WaterSlice } from './waterSlice';
 import type { WhatIfSlice } from './whatIfContract';
 
@@ -485,6 +486,7 @@ export interface MowingsState
     WhatIfSlice,
     WaterSlice,
     CarriedSlice,
+    NextSeasonSlice,
     AheadSlice,
     ViewSlice,
     GardenActions {}

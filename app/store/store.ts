@@ -21,6 +21,7 @@ import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
 import { viewSlice } from './viewSlice';
 import { carriedDoor } from './carriedSlice';
+import { nextSeasonDoor } from './nextSeasonSlice';
 import { waterDoor } from './waterSlice';
 import { whatIfDoor } from './whatIfSlice';
 
@@ -74,6 +75,7 @@ export function createMowingsStore({
   let waterChanged = (): void => undefined;
   let carriedChanged = (): void => undefined;
   let aheadChanged = (): void => undefined;
+  let comingSeasonChanged = (): void => undefined;
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
@@ -90,6 +92,8 @@ export function createMowingsStore({
     carriedChanged = carried.changed;
     const ahead = aheadDoor(get, set, surroundings);
     aheadChanged = ahead.changed;
+    const coming = nextSeasonDoor(get, set, surroundings);
+    comingSeasonChanged = coming.changed;
     const tools = {
       read: get,
       edit: garden.slice.edit,
@@ -104,6 +108,7 @@ export function createMowingsStore({
       ...water.slice,
       ...carried.slice,
       ...ahead.slice,
+      ...coming.slice,
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -125,6 +130,7 @@ export function createMowingsStore({
       waterChanged();
       carriedChanged();
       aheadChanged();
+      comingSeasonChanged();
     }
     if (isOther) gardenChanged();
     const [now, was] = [describedAs(state), describedAs(before)];

@@ -23,6 +23,14 @@ export const seasonPlaceWords = {
   trouble: 'something that does not go together',
 } as const;
 
+/** Over a season that has not begun. */
+export const comingSeasonWords = {
+  rests:
+    'Reckoned on from what this season leaves, in imagined weather. Only what is written down is laid: no greens of next year.',
+  later: 'Too far ahead for sums: only the days written down are shown.',
+  failed: 'The sums of next season did not come out. The days written down are shown all the same.',
+} as const;
+
 /** What begins in a season that is not shown: "2 plantings in 2027". */
 export const plantingsIn = (count: number, season: string): string =>
   `${count === 1 ? '1 planting' : `${String(count)} plantings`} in ${season}`;

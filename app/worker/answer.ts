@@ -1,6 +1,7 @@
 import { assertNever } from '../core/result';
 import { answerBed, answerProposal } from '../core/season/bedAnswer';
 import { answerCarried } from '../core/season/draws/carriedRelease';
+import { nextSeason } from '../core/season/nextSeason';
 import { runSeason } from '../core/season/season';
 import { bedVerdict } from '../core/season/state';
 import { waterNeeds } from '../core/season/waterNeeds';
@@ -35,6 +36,8 @@ export function answer(question: ShortQuestion): Answers[ShortQuestion['kind']] 
       return question.beds.map(waterNeeds);
     case 'carried':
       return answerCarried(question.carried);
+    case 'next season':
+      return question.beds.map(nextSeason);
     default:
       return assertNever(question);
   }

@@ -164,7 +164,7 @@ class Lane {
 
 /** Not for what is on the screen this moment, or long: asked beside it. */
 const isSlow = (kind: QuestionKind): boolean =>
-  kind === 'history' || kind === 'carried' || isSliced(kind);
+  kind === 'history' || kind === 'carried' || kind === 'next season' || isSliced(kind);
 
 /**
  * Questions answered in at most two workers: what is on screen in one; the slow look back and the

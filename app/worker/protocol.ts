@@ -10,6 +10,7 @@ import type { CarriedAnswer, CarriedQuestions } from '../core/season/draws/carri
 import type { DrawsAnswer, DrawsQuestion } from '../core/season/draws/runDraws';
 import type { BedSeason } from '../core/season/input';
 import type { Limits } from '../core/season/limits';
+import type { NextSeason } from '../core/season/nextSeason';
 import type { NitrogenState } from '../core/season/verdict';
 import type { WaterAnswer, WaterQuestion } from '../core/season/waterNeeds';
 
@@ -31,6 +32,8 @@ export type Question =
   | { readonly kind: 'water'; readonly beds: readonly WaterQuestion[]; readonly limits: Limits }
   /** what a bed's seasons leave to the next ones */
   | { readonly kind: 'carried'; readonly carried: CarriedQuestions; readonly limits: Limits }
+  /** beds through the season after this one; each run goes to its end */
+  | { readonly kind: 'next season'; readonly beds: readonly BedSeason[]; readonly limits: Limits }
   /** the imagined seasons of beds, one bed after the other */
   | { readonly kind: 'draws'; readonly beds: readonly DrawsQuestion[]; readonly limits: Limits }
   /** beds without and with layers that are only proposed, in the same imagined seasons */
@@ -80,6 +83,7 @@ export interface Answers {
   readonly history: readonly WeekState[];
   readonly water: readonly WaterAnswer[];
   readonly carried: readonly CarriedAnswer[];
+  readonly 'next season': readonly NextSeason[];
   readonly draws: readonly DrawsAnswer[];
   readonly 'what if': readonly ProposalAnswer[];
   readonly ahead: readonly ProposalAnswer[];

@@ -1,4 +1,5 @@
 import { supplyBySource, type SupplySource, supplySources } from '../../core/season/ledger';
+import type { DayNumber } from '../../core/days';
 import type { SeasonResult } from '../../core/season/result';
 import { mgPerKgFromGramsPerM2 } from '../../core/units';
 import type { DaySpan } from './data';
@@ -36,7 +37,11 @@ const depthCentimetres = 30;
  * evening. g N/m2 of bed; the days must be days of the run.
  */
 export function readyTopOf(
-  result: Pick<SeasonResult, 'firstDay' | 'pools' | 'start'>,
+  result: {
+    readonly firstDay: DayNumber;
+    readonly pools: Pick<SeasonResult['pools'], 'mineralTop'>;
+    readonly start: Pick<SeasonResult['start'], 'mineralTop'>;
+  },
   span: DaySpan,
 ): Float64Array {
   const first = span.from - result.firstDay;

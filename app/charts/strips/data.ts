@@ -29,10 +29,10 @@ export interface StripTrouble {
 }
 
 /** What a run tells a strip. */
-export type StripRun = Pick<
-  SeasonResult,
-  'firstDay' | 'days' | 'today' | 'kind' | 'pools' | 'start'
->;
+export type StripRun = Pick<SeasonResult, 'firstDay' | 'days' | 'today' | 'kind'> & {
+  readonly pools: Pick<SeasonResult['pools'], 'mineralTop'>;
+  readonly start: Pick<SeasonResult['start'], 'mineralTop'>;
+};
 
 /** One bed of the season: plain data, no store. */
 export interface BedStrip {

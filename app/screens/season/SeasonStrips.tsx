@@ -19,7 +19,9 @@ import { TakeAway } from '../takeAway/TakeAway';
 import { useToday } from '../useReadingContext';
 import { PlantingFields } from './PlantingFields';
 import { SeasonLawns } from './SeasonLawns';
+import { ComingSeasonLine } from './ComingSeasonLine';
 import { bedStrips, stripPlanting } from './stripsData';
+import { useComingSeason } from './useComingSeason';
 
 /** from more beds than these on they can be looked for by name and by what grows there */
 const manyBeds = 8;
@@ -36,6 +38,7 @@ export function SeasonStrips(props: {
   const shown = useShown();
   const today = useToday();
   const results = useMowings((state) => state.bedResults);
+  const coming = useComingSeason(span);
   const editPlanting = useMowings((state) => state.editPlanting);
   const openBed = useMowings((state) => state.openBed);
   const goTo = useMowings((state) => state.goTo);
@@ -45,8 +48,8 @@ export function SeasonStrips(props: {
   const box = useRef<HTMLDivElement>(null);
 
   const all = useMemo(
-    () => bedStrips(garden, results, span, today, shown),
-    [garden, results, span, today, shown],
+    () => bedStrips(garden, results, span, today, shown, coming.beds),
+    [garden, results, span, today, shown, coming.beds],
   );
   const found = useMemo(
     () =>
@@ -144,6 +147,7 @@ export function SeasonStrips(props: {
           />
         )}
       </div>
+      <ComingSeasonLine coming={coming} span={span} />
       <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart)}>
         <StripsChart
           span={span}

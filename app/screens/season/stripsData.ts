@@ -1,4 +1,4 @@
-import type { BedStrip, StripPlanting, StripTrouble } from '../../charts/strips/data';
+import type { BedStrip, StripPlanting, StripRun, StripTrouble } from '../../charts/strips/data';
 import type { DaySpan } from '../../charts/season/data';
 import { dayOf, textFromDay, type DayNumber } from '../../core/days';
 import { crowdedSpells } from '../../core/season/cautions/crowded';
@@ -11,6 +11,7 @@ import type { Application, Bed, Garden, Planting } from '../../document/schema';
 import { tooSoonOn } from '../../document/tooSoonAfter';
 import { idsOfPast } from '../../document/bedPast';
 import type { BedResults } from '../../store/contract';
+import type { ComingSeason } from '../../store/nextSeasonSlice';
 import { shortSource } from '../../tables/sources';
 import { basisOf, limits } from '../../tables/thresholds';
 import { cautionWords } from '../../words/cautions';
@@ -150,12 +151,26 @@ function byBed(garden: Garden, span: DaySpan): ReadonlyMap<string, OnBed> {
   return found;
 }
 
+/** The sums of a season: this and earlier ones from the bed's own run, the next from its going on. */
+function runFor(
+  bedId: string,
+  results: BedResults | undefined,
+  coming: ComingSeason['beds'],
+  span: DaySpan,
+): StripRun | null {
+  const season = results?.season ?? null;
+  if (season === null || span.from !== season.firstDay + season.days) return season;
+  const next = coming[bedId];
+  return next?.firstDay === span.from ? next : null;
+}
+
 /** Everything a strip shows of one bed. */
 function bedStrip(
   garden: Garden,
   bed: Bed,
   own: OnBed,
   results: BedResults | undefined,
+  coming: ComingSeason['beds'],
   span: DaySpan,
   today: DayNumber,
   shown: Shown,
@@ -179,7 +194,7 @@ function bedStrip(
   return {
     bedId: bed.id,
     name: bed.name,
-    run: results?.season ?? null,
+    run: runFor(bed.id, results, coming, span),
     bulkDensityKgPerL: (results?.input.soil ?? soilOf(garden, bed, today, today)).bulkDensityKgPerL,
     plantings,
     layers: own.applications.map((application) => {
@@ -226,6 +241,7 @@ export function bedStrips(
   span: DaySpan,
   today: DayNumber,
   shown: Shown,
+  coming: ComingSeason['beds'] = {},
 ): readonly BedStrip[] {
   const onBeds = byBed(garden, span);
   const { crops, materials, mowings, containers, lawns, stock } = garden;
@@ -239,6 +255,7 @@ export function bedStrips(
         ...shared,
         answer?.season,
         answer?.cautions,
+        coming[bed.id],
         own.plantings.length,
         own.onGround.length,
         ...own.plantings,
@@ -248,7 +265,7 @@ export function bedStrips(
       const before = made.get(bed);
       if (before?.of.length === of.length && before.of.every((one, at) => one === of[at]))
         return before.strip;
-      const strip = bedStrip(garden, bed, own, answer, span, today, shown);
+      const strip = bedStrip(garden, bed, own, answer, coming, span, today, shown);
       made.set(bed, { of, strip });
       return strip;
     });
