@@ -12,6 +12,8 @@ export interface TooSoon {
   readonly started: string;
   /** whole seasons between the two without the family; below 0 where they meet in one */
   readonly seasonsAway: number;
+  /** one of the two is a cover crop, of which the years that were read do not speak */
+  readonly isCover: boolean;
 }
 
 type Started = Pick<Planting, 'cropId' | 'started'>;
@@ -60,6 +62,9 @@ export function tooSoonOn(
         crop: cropById(garden, last.planting.cropId)?.name ?? '',
         started: last.planting.started,
         seasonsAway,
+        isCover: [cropId, last.planting.cropId].some(
+          (id) => cropById(garden, id)?.excessClass === 'cover',
+        ),
       }
     : null;
 }
