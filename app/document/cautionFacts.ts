@@ -10,7 +10,7 @@ import type {
 } from '../core/season/cautions/facts';
 import type { CropId } from '../tables/crops';
 import { frostOf } from '../tables/frost';
-import { composts, poisonsToDogs } from '../tables/materialGroups';
+import { burnsPlants, carriesSeed, composts, poisonsToDogs } from '../tables/materialGroups';
 import { anyBed } from './bedPast';
 import { mowingAccount, mowingMass } from './accounts';
 import { clippingsKeep } from './clippingsKeep';
@@ -89,6 +89,8 @@ function layerFacts(garden: Garden, application: Application): LayerFacts {
     cutOn: dayOf(mowing?.date ?? application.date),
     seedHeaded: (mowing?.kind ?? lawn?.kind) === 'seed-headed',
     isRawManure: material.row.id.startsWith('manure-'),
+    burnsPlants: burnsPlants.has(material.row.id),
+    carriesSeed: carriesSeed.has(material.row.id),
     isCompost: composts.has(material.row.id),
     hazards,
   };

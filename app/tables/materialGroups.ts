@@ -17,3 +17,9 @@ export const composts = groupOf(
   'compost-mushroom',
   'vermicompost',
 );
+
+/** Droppings of poultry, fresh or with their litter: rich in ammonia. */
+export const burnsPlants = groupOf('manure-hen-fresh', 'manure-broiler-litter');
+
+/** Cut after it flowered, or with what had. */
+export const carriesSeed = groupOf('hay-grass', 'hay-legume');

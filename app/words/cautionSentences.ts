@@ -174,6 +174,25 @@ function treated({ caution, source: name, number, threshold, day }: Figures): st
   }
 }
 
+function seeds({ caution, source, day, depth, number, threshold, value }: Figures): string {
+  if (caution.row === 'hay seeds')
+    return 'Hay brings seeds of grass and weeds: some come up where it wears thin.';
+  if (caution.row === 'hay seeds thin')
+    return value('workedIn') === 1
+      ? 'Hay brings seeds of grass and weeds: worked into the ground they are sown.'
+      : `Hay brings seeds of grass and weeds: ${depth(number)} lets them grow, ${depth(threshold)} holds most down.`;
+  return `${large(source)} had seed heads${day === '' ? '' : ` on ${day}`}: look again before laying.`;
+}
+
+function rawManure(figures: Figures): string {
+  const { crop, byCrop, number, threshold, caution, value, dayOf } = figures;
+  if (caution.row === 'manure burn')
+    return `Fresh poultry manure is rich in ammonia: it burns ${crop} where ${byCrop('it stands', 'they stand')}.`;
+  return `${large(crop)} ${byCrop('is', 'are')} picked ${plainDays(number)} after raw manure; ${String(threshold)} are asked ${
+    caution.row === 'manure splashed' ? 'where food touches soil' : 'for what hangs clear'
+  }. Pick from ${dayOf(value('pickFrom'))} on.`;
+}
+
 const hazardSentences: Readonly<Record<string, string>> = {
   'dog poison': 'can poison a dog that eats it, and smells good to it',
   'poisonous plants': 'holds poisonous plants: no mulch of it, and no burning',
@@ -231,16 +250,12 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
   frost: ({ crop, day }) =>
     `Till the last frost, about ${day}, a cover makes clear nights colder for ${crop}.`,
   runners: ({ source }) => `${large(source)} has creeping grass: cut pieces root on a bed.`,
-  'seed heads': ({ source, day }) =>
-    `${large(source)} had seed heads${day === '' ? '' : ` on ${day}`}: look again before laying.`,
+  'seed heads': seeds,
   'compost phosphorus': ({ depth, number, threshold }) =>
     `${depth(number)} of compost this season: past ${depth(threshold)} phosphorus builds up unseen.`,
   'treated lawn': treated,
   'treated source': treated,
-  'raw manure': ({ crop, byCrop, number, threshold, caution, value, dayOf }) =>
-    `${large(crop)} ${byCrop('is', 'are')} picked ${plainDays(number)} after raw manure; ${String(threshold)} are asked ${
-      caution.row === 'manure splashed' ? 'where food touches soil' : 'for what hangs clear'
-    }. Pick from ${dayOf(value('pickFrom'))} on.`,
+  'raw manure': rawManure,
   fouled: ({ source }) =>
     `${large(source)} is fouled by dogs, cats or geese: not where food is eaten raw.`,
   'salad nitrate': ({ caution, crop, byCrop, number, threshold }) =>

@@ -37,6 +37,10 @@ const sentences: Readonly<Record<InsteadKey, string>> = {
     'Sow beans in three pots with half of it and three without; cupped leaves after 3-4 weeks say no.',
   'wait for the date': 'Wait for the date, or use it where nothing is eaten.',
   'compost it': 'Put it on the heap.',
+  'compost manure':
+    'Heap it first, or dig it into an empty bed in autumn; rake off what lies round plants, then water well.',
+  'thicker or straw': 'Lay it as thick as that, or use straw, which brings fewer seeds.',
+  'pull seedlings': 'Pull what sprouts while it is small.',
   'test first': 'Have the soil tested first.',
   'clear or date': 'Clear it, or set its dates and share right.',
   'weigh or test': 'A laboratory’s figures for it would help.',

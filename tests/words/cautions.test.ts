@@ -84,7 +84,7 @@ const rowsOf: Readonly<Record<CautionKind, readonly RowId[]>> = {
   'ammonia under glass': ['fresh greens under glass'],
   frost: ['frost over cover'],
   runners: ['creeping grass'],
-  'seed heads': ['seed heads'],
+  'seed heads': ['seed heads', 'hay seeds', 'hay seeds thin'],
   'compost phosphorus': ['compost depth'],
   'treated lawn': [
     'not asked',
@@ -103,7 +103,7 @@ const rowsOf: Readonly<Record<CautionKind, readonly RowId[]>> = {
     'unknown source sensitive',
     'treated source',
   ],
-  'raw manure': ['manure splashed', 'manure off the ground'],
+  'raw manure': ['manure splashed', 'manure off the ground', 'manure burn'],
   fouled: ['fouled grass'],
   'salad nitrate': ['leaf nitrate', 'greens before a salad'],
   'share over one': ['share of the bed'],

@@ -86,6 +86,12 @@ export const lawnSources = {
     'Grass clippings as mulch',
     'Columbus Telegram; second-hand copy read',
   ),
+  MinnesotaAnswer2024: source(
+    'Expert of the University of Minnesota Extension',
+    2024,
+    'Fresh chicken manure in a garden',
+    'answer 867902 at ask.extension.org; read',
+  ),
   MsuMulch: source(
     'Michigan State University Extension',
     null,

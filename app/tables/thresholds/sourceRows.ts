@@ -7,6 +7,11 @@ const carryover = [
   'hay, straw, clippings, manure and compost can carry it',
   'read',
 ] as const;
+const thinHay = [
+  'Upham',
+  'straw or hay 2-4 in; thinner lets its own weed seed grow',
+  'read',
+] as const;
 const rule = ['UsOrganicRule', '7 CFR 205.203(c)(1)', 'read'] as const;
 
 /** Where the material came from: lawns, hay, manure, and what should not be there. */
@@ -94,6 +99,17 @@ export const sourceRows: readonly ThresholdRow[] = [
     ours('picking dates move by a week'),
     'wait for the date',
   ),
+  fact(
+    'manure burn',
+    'Fresh poultry manure where plants stand',
+    'caution',
+    [
+      'MinnesotaAnswer2024',
+      'rich in ammonia, readily burns plants unless composted or aged',
+      'read',
+    ],
+    'compost manure',
+  ),
   number(
     'manure splashed',
     'Days from raw manure to picking where food touches soil or splash',
@@ -132,6 +148,22 @@ export const sourceRows: readonly ThresholdRow[] = [
     'crisp or hot heap',
   ),
   number('seed head days', 'Days after seed heads were seen', 14, 'days', ours('two mowings')),
+  fact('hay seeds', 'Hay brings seeds', 'note', thinHay, 'pull seedlings'),
+  fact(
+    'hay seeds thin',
+    'Hay too thin to hold its seeds down',
+    'caution',
+    thinHay,
+    'thicker or straw',
+  ),
+  number(
+    'hay seed depth',
+    'Depth from which hay holds its own seeds down',
+    50,
+    'mm',
+    thinHay,
+    'thicker or straw',
+  ),
   fact(
     'fouled grass',
     'Fouled grass on a bed eaten raw',

@@ -62,6 +62,8 @@ export const layerFacts = (
   cutOn: today,
   seedHeaded: false,
   isRawManure: false,
+  burnsPlants: false,
+  carriesSeed: false,
   isCompost: false,
   hazards: [],
   ...changes,

@@ -57,6 +57,21 @@ const manured = (cropId: string, date: string) =>
     laid: [stored('manure', date, 5, { placement: 'dug' })],
   });
 
+/** Hay so many millimetres deep, nothing said against it. */
+const hayOf = (millimetres: number) =>
+  asked({ stock: [store('hay', 'hay-grass')], thoughtOf: [stored('hay', today, millimetres)] });
+const thick = (materialId: string) =>
+  asked({ stock: [store('browns', materialId)], thoughtOf: [stored('browns', today, 60)] });
+
+/** Something on a bed where cabbages stand. */
+const onCabbage = (placement: 'laid' | 'dug') => (materialId: string) =>
+  asked({
+    stock: [store('droppings', materialId)],
+    plantings: [crop('cabbage', '2013-04-20', 'planted')],
+    thoughtOf: [stored('droppings', today, 3, { placement })],
+  });
+const burns = { weight: 'caution' } as const;
+
 /** Straw of which one thing is known. */
 const kept = (hazard: SourceHazard) =>
   asked({
@@ -261,6 +276,54 @@ export const sourcePairs: Pairs = {
       later(today, -14),
       later(today, -15),
       { sees: says('seed heads') },
+    ),
+  ],
+  'hay seeds': [
+    pair('what is laid', thick, 'hay-legume', 'straw-wheat', { weight: 'note' }),
+    pair('what is laid', thick, 'hay-grass', 'leaves-mixed-shredded', { weight: 'note' }),
+  ],
+  'hay seeds thin': [
+    pair('depth of the hay in mm', hayOf, 49, 50, { weight: 'caution' }),
+    pair(
+      'how it is laid',
+      (placement: 'dug' | 'hoed' | 'laid') =>
+        asked({
+          stock: [store('hay', 'hay-grass')],
+          thoughtOf: [stored('hay', today, 60, { placement })],
+        }),
+      'hoed',
+      'laid',
+      { weight: 'caution' },
+    ),
+  ],
+  'hay seed depth': [
+    // two stores laid on one day are one cover
+    pair(
+      'depth in mm of the other hay',
+      (millimetres: number) =>
+        asked({
+          stock: [store('hay', 'hay-grass'), store('clover', 'hay-legume')],
+          thoughtOf: [stored('hay', today, 30), stored('clover', today, millimetres)],
+        }),
+      19,
+      20,
+      { sees: says('hay seeds thin') },
+    ),
+  ],
+  'manure burn': [
+    pair('what is laid', onCabbage('laid'), 'manure-hen-fresh', 'compost-poultry', burns),
+    pair('what is dug in', onCabbage('dug'), 'manure-broiler-litter', 'manure-horse-straw', burns),
+    pair(
+      'day of clearing',
+      (cleared: string) =>
+        asked({
+          stock: [store('droppings', 'manure-hen-fresh')],
+          plantings: [crop('cabbage', '2013-04-20', 'planted', { cleared })],
+          thoughtOf: [stored('droppings', today, 3)],
+        }),
+      later(today, 1),
+      today,
+      burns,
     ),
   ],
   'fouled grass': [

@@ -139,7 +139,9 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
   const underGlass = ofSeason.filter((layer) => layer.day > today - limits.numbers['glass days']);
   const seeds = sourceCautions(run, ofSeason, facts, limits).filter(
     (caution) =>
-      (caution.kind !== 'runners' && caution.kind !== 'seed heads') ||
+      (caution.kind !== 'runners' &&
+        caution.kind !== 'seed heads' &&
+        caution.row !== 'manure burn') ||
       fresh.some((layer) => layer.id === caution.layerId),
   );
   const seen = lookCautions(run, facts, limits);

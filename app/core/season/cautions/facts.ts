@@ -57,6 +57,10 @@ export interface LayerFacts {
   readonly cutOn: DayNumber;
   readonly seedHeaded: boolean;
   readonly isRawManure: boolean;
+  /** fresh droppings so rich in ammonia that they scorch what stands there */
+  readonly burnsPlants: boolean;
+  /** hay: what was cut with it may sprout */
+  readonly carriesSeed: boolean;
   readonly isCompost: boolean;
   readonly hazards: readonly Hazard[];
 }

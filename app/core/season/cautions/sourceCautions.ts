@@ -1,6 +1,7 @@
 import type { DayNumber } from '../../days';
 import type { LayerInput, PlantingInput } from '../input';
 import type { FactId, Limits } from '../limits';
+import { standingPlantings } from '../plantingAccount';
 import { seasonFirstDay, seasonLastDay } from '../seasonAccount';
 import type { Caution, CautionKind } from '../verdict';
 import type { CautionFacts, Hazard, LayerFacts, Run } from './facts';
@@ -81,6 +82,52 @@ function grassCautions(layer: LayerInput, of: LayerFacts, limits: Limits): Cauti
   return cautions;
 }
 
+/** Hay on a bed: thick enough it holds its own seeds down, thin or worked in it sows them. */
+function haySeedCautions(
+  run: Run,
+  layer: LayerInput,
+  of: LayerFacts,
+  facts: CautionFacts,
+  limits: Limits,
+): Caution[] {
+  if (!of.carriesSeed) return [];
+  const isLaid = layer.placement === 'laid';
+  const least = limits.numbers['hay seed depth'];
+  const depth = run.input.layers
+    .filter(
+      ({ id, day, placement }) =>
+        day === layer.day && placement === 'laid' && facts.layers[id]?.carriesSeed,
+    )
+    .reduce((sum, { laidDepth }) => sum + laidDepth, 0);
+  const isThin = !isLaid || depth < least * (1 - rounding);
+  return [
+    factCaution('seed heads', isThin ? 'hay seeds thin' : 'hay seeds', limits, {
+      number: isLaid ? depth : 0,
+      threshold: least,
+      unit: 'mm',
+      detail: { source: of.source.name, workedIn: isLaid ? 0 : 1 },
+      layerId: layer.id,
+    }),
+  ];
+}
+
+/** Depths come from masses and densities: a whole 50 mm may be a hair less. */
+const rounding = 1e-6;
+
+/** Fresh poultry manure on, in or beside what stands there. */
+function burnCautions(run: Run, layer: LayerInput, of: LayerFacts, limits: Limits): Caution[] {
+  const [standing] = of.burnsPlants ? standingPlantings(run.input, layer.day) : [];
+  return standing
+    ? [
+        factCaution('raw manure', 'manure burn', limits, {
+          date: layer.day,
+          detail: { source: of.source.name, plantingId: standing.id },
+          layerId: layer.id,
+        }),
+      ]
+    : [];
+}
+
 const dogHazards: readonly Hazard[] = ['dog poison'];
 
 function hazardCautions(
@@ -116,6 +163,8 @@ export function sourceCautions(
     return [
       ...treatedCaution(run, layer, of, facts, limits),
       ...grassCautions(layer, of, limits),
+      ...haySeedCautions(run, layer, of, facts, limits),
+      ...burnCautions(run, layer, of, limits),
       ...hazardCautions(run, layer, of, facts, limits),
     ];
   });
