@@ -158,7 +158,7 @@ const old = rows.filter(({ isOld }) => isOld);
 
 const text = `# Planted faults
 
-Made by \`npm run mutation\` and \`node tests/mutation/results.js\`, not by hand. The runner plants one small fault at a time and asks whether a test fails. Laws over random beds stay out of it (they take minutes), so a fault that only they would find counts as alive: the scores are lower bounds. Not planted: faults in what is reckoned once when a file is loaded (lists of names, tables of keys), which every test would have to be run for anew.
+Made by \`npm run mutation\` and \`node tests/mutation/results.js\`, not by hand. The runner plants one small fault at a time and asks whether a test fails. Laws over random beds and the week's plan stay out of it (they take minutes), so a fault that only they would find counts as alive: the scores are lower bounds. Not planted: faults in what is reckoned once when a file is loaded (lists of names, tables of keys), which every test would have to be run for anew.
 
 ${table(
   ['folder', 'found', 'alive', 'score', ...kinds.map((kind) => `alive: ${kind}`)],

@@ -119,3 +119,160 @@ describe('a mixture put together', () => {
     });
   });
 });
+
+/** Carbon to nitrogen and water of what is weighed out, by hand: sums first, divided last. */
+const byHand = (lots: readonly (readonly [number, Omit<BlendPart, 'freshKilograms'>])[]) => {
+  const sum = (of: (kilograms: number, one: Omit<BlendPart, 'freshKilograms'>) => number) =>
+    lots.reduce((all, [kilograms, one]) => all + of(kilograms, one), 0);
+  const dry = (kilograms: number, one: Omit<BlendPart, 'freshKilograms'>) =>
+    kilograms * (1 - one.moistureFraction);
+  return {
+    ratio:
+      sum((kilograms, one) => dry(kilograms, one) * one.carbonFraction) /
+      sum((kilograms, one) => dry(kilograms, one) * one.nitrogenFraction),
+    moisture:
+      sum((kilograms, one) => kilograms * one.moistureFraction) / sum((kilograms) => kilograms),
+  };
+};
+const sought = (one: Omit<BlendPart, 'freshKilograms'>): BlendPart => ({
+  ...one,
+  freshKilograms: null,
+});
+// nothing measured: a brown that is drier than the leaves and a green that is richer than the grass
+const chips = { moistureFraction: 0.2, carbonFraction: 0.5, nitrogenFraction: 0.002 };
+const greens = { moistureFraction: 0.7, carbonFraction: 0.4, nitrogenFraction: 0.05 };
+
+describe('amounts found for the wished water', () => {
+  test('a drier part takes up what is too much: 2.2 kg by 0.22 a kilogram', () => {
+    const mixture = value(
+      blend([{ ...grass, freshKilograms: 10 }, sought(leaves)], { ratio: null, moisture: 0.6 }),
+    );
+    expect(mixture.kilograms[1]).toBeCloseTo(10, 10);
+    expect(mixture.waterKilograms).toBeCloseTo(0, 10);
+    expect(mixture.moisture).toBeCloseTo(0.6, 12);
+    expect(mixture.unmet).toEqual([]);
+  });
+
+  test('a part as dry as what is there helps nothing: none of it, 2.2 kg of water by 0.4', () => {
+    const there = { ...leaves, freshKilograms: 10 };
+    for (const moistureFraction of [0.38, 0.6]) {
+      const mixture = value(
+        blend([there, sought({ ...leaves, moistureFraction })], { ratio: null, moisture: 0.6 }),
+      );
+      expect(mixture.kilograms[1]).toBe(0);
+      expect(mixture.waterKilograms).toBeCloseTo(5.5, 10);
+      expect(mixture.moisture).toBeCloseTo(0.6, 12);
+    }
+  });
+
+  test('no water is poured in where none is wished', () => {
+    const mixture = value(
+      blend([{ ...grass, freshKilograms: 10 }, sought(leaves)], { ratio: 25, moisture: null }),
+    );
+    expect(mixture.waterKilograms).toBe(0);
+    expect(mixture.unmet).toEqual([]);
+    expect(mixture.ratio).toBeCloseTo(25, 9);
+  });
+});
+
+describe('two amounts for two wishes', () => {
+  test('what was weighed out is found again from its ratio and its water alone', () => {
+    const amount = real(0.1, 20);
+    fc.assert(
+      fc.property(amount, amount, amount, (there, first, second) => {
+        const wish = byHand([
+          [there, grass],
+          [first, leaves],
+          [second, chips],
+        ]);
+        const parts = [{ ...grass, freshKilograms: there }, sought(leaves), sought(chips)];
+        const mixture = value(blend(parts, wish));
+        expect(mixture.kilograms[1]).toBeCloseTo(first, 6);
+        expect(mixture.kilograms[2]).toBeCloseTo(second, 6);
+        expect(mixture.waterKilograms).toBeCloseTo(0, 6);
+        expect(mixture.unmet).toEqual([]);
+      }),
+      runs,
+    );
+  });
+
+  test('where they cannot, one part meets the ratio and water is poured in', () => {
+    // more nitrogen would lead away from 30, so leaves do it alone: 30 by one sought amount
+    const wish = { ratio: 30, moisture: 0.75 };
+    const there = { ...grass, freshKilograms: 10 };
+    const alone = value(blend([there, sought(leaves)], wish));
+    expect(alone.unmet).toEqual([]);
+    expect(alone.waterKilograms).toBeGreaterThan(0);
+    const last = value(blend([there, sought(greens), sought(leaves)], wish));
+    expect(last).toEqual({ ...alone, kilograms: [10, 0, alone.kilograms[1]] });
+    const first = value(blend([there, sought(leaves), sought(greens)], wish));
+    expect(first).toEqual({ ...alone, kilograms: [10, alone.kilograms[1], 0] });
+  });
+
+  test('where neither does, the first named is told, and nothing of it is taken', () => {
+    const there = { ...grass, freshKilograms: 10 };
+    const mixture = value(
+      blend([there, sought(greens), sought({ ...greens, moistureFraction: 0.6 })], {
+        ratio: 40,
+        moisture: 0.5,
+      }),
+    );
+    expect(mixture.kilograms).toEqual([10, 0, 0]);
+    expect(mixture.unmet).toEqual([
+      { kind: 'part-leads-away', part: 1 },
+      // 10 kg with 8.2 of water, 1.8 dry: at half water 3.6 kg, 6.4 too much by 0.5 a kilogram
+      { kind: 'too-wet', waterKilograms: expect.closeTo(6.4, 10) as number },
+    ]);
+  });
+});
+
+describe('what is met already', () => {
+  const twentyToOne = { moistureFraction: 0.5, carbonFraction: 0.4, nitrogenFraction: 0.02 };
+  const there = { ...twentyToOne, freshKilograms: 10 };
+
+  test('nothing more of anything, nothing missed', () => {
+    const wish = { ratio: 20, moisture: 0.5 };
+    for (const part of [leaves, greens])
+      expect(value(blend([there, sought(part)], wish))).toEqual({
+        kilograms: [10, 0],
+        waterKilograms: 0,
+        ratio: 20,
+        moisture: 0.5,
+        unmet: [],
+      });
+    expect(value(blend([there], wish)).unmet).toEqual([]);
+    expect(
+      value(blend([there, { ...grass, freshKilograms: 3 }], { ratio: null, moisture: null })).unmet,
+    ).toEqual([]);
+  });
+
+  test('a ratio within what can be weighed is met, a hundred thousandth beside it is not', () => {
+    const unmet = (ratio: number) => value(blend([there], { ratio, moisture: null })).unmet;
+    expect(unmet(20 * (1 + 1e-7))).toEqual([]);
+    expect(unmet(20 * (1 - 1e-7))).toEqual([]);
+    expect(unmet(20 * (1 + 1e-5))).toEqual([{ kind: 'ratio-as-given' }]);
+    expect(unmet(20 * (1 - 1e-5))).toEqual([{ kind: 'ratio-as-given' }]);
+  });
+
+  test('so with water: a ten-millionth of the mass is none too much', () => {
+    const unmet = (moisture: number) => value(blend([there], { ratio: null, moisture })).unmet;
+    expect(unmet(0.5 - 1e-8)).toEqual([]);
+    // 10 kg x 1e-5 by half a kilogram of dry matter
+    expect(unmet(0.5 - 1e-5)).toEqual([
+      { kind: 'too-wet', waterKilograms: expect.closeTo(2e-4, 8) as number },
+    ]);
+  });
+
+  test('amounts wanted without any wish, or three for two, are too many', () => {
+    const few = (wish: { ratio: number | null; moisture: number | null }, count: number) =>
+      blend([there, ...Array.from({ length: count }, () => sought(leaves))], wish);
+    expect(few({ ratio: null, moisture: null }, 1)).toEqual({
+      ok: false,
+      error: { kind: 'too-many-unknown', may: 0 },
+    });
+    expect(few({ ratio: 30, moisture: 0.6 }, 3)).toEqual({
+      ok: false,
+      error: { kind: 'too-many-unknown', may: 2 },
+    });
+  });
+});
