@@ -32,6 +32,7 @@ export default defineConfig({
       'tests/published/verify.test.ts',
     ],
     environment: 'node',
+    setupFiles: ['tests/mutation/withoutShrinking.ts'],
     // four times as fast: what is imported stays imported from fault to fault
     isolate: false,
     testTimeout: 60_000,

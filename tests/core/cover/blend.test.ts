@@ -232,8 +232,8 @@ describe('what is met already', () => {
 
   test('nothing more of anything, nothing missed', () => {
     const wish = { ratio: 20, moisture: 0.5 };
-    for (const part of [leaves, greens])
-      expect(value(blend([there, sought(part)], wish))).toEqual({
+    for (const more of [leaves, greens])
+      expect(value(blend([there, sought(more)], wish))).toEqual({
         kilograms: [10, 0],
         waterKilograms: 0,
         ratio: 20,
