@@ -2,7 +2,7 @@
 // file from what was measured before (measured.json) and from the reports named. Of a file in several
 // reports the last holds; without a report only what has changed since is looked at anew.
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { format } from 'prettier';
 
@@ -155,6 +155,20 @@ const equal = (whole?.alive ?? []).filter(({ why }) => why !== null);
 const formulae = (whole?.alive ?? []).filter(({ kind }) => kind === 'formula');
 const open = formulae.filter(({ why }) => why === null);
 const old = rows.filter(({ isOld }) => isOld);
+// types alone and lists reckoned once at the start hold nothing that is planted
+const unmeasured = folders
+  .flatMap((folder) =>
+    readdirSync(join(top, folder), { recursive: true, encoding: 'utf8' }).map(
+      (name) => `${folder}/${name}`,
+    ),
+  )
+  .filter(
+    (file) =>
+      file.endsWith('.ts') &&
+      !(file in kept) &&
+      /^(export )?function |=> \{$/m.test(readFileSync(join(top, file), 'utf8')),
+  )
+  .sort();
 
 const text = `# Planted faults
 
@@ -172,7 +186,7 @@ ${table(
 )}
 
 Faults in formulae (a sign, \`*\` for \`/\`, \`min\` for \`max\`) that are alive: ${formulae.length}. Shown below to change nothing: ${formulae.length - open.length}, ${score(formulae.length - open.length, (whole?.alive.length ?? 0) - formulae.length + open.length)} of all that are alive. Open: ${open.length}.
-${old.length > 0 ? `\nChanged since they were measured: ${old.map(({ file }) => `\`${file}\``).join(', ')}.\n` : ''}
+${old.length > 0 ? `\nChanged since they were measured: ${old.map(({ file }) => `\`${file}\``).join(', ')}.\n` : ''}${unmeasured.length > 0 ? `\nNever measured: ${unmeasured.map((file) => `\`${file}\``).join(', ')}.\n` : ''}
 ## By file
 
 ${table(
