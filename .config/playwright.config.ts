@@ -12,10 +12,10 @@ const bridgeOnly = /\.bridge\.spec\.ts$/;
 /**
  * What only looks at the page itself is looked at once: both shells serve the same build. What a
  * shell does for the page (files, printing, weather, taking away, workers under its policy) and the
- * core journey of a mowing are walked on both.
+ * core journey of a mowing are walked on both, but for those tests of them whose title ends in @once.
  */
 const sameOnBothSides =
-  /(?:accessible|pictures|\.a11y|bedChanges|beds|garden|keyboard|lawn|offers|plan|season|tables|water|waterJuly|whatIf)\.spec\.ts$/;
+  /(?:pictures|\.a11y|bedChanges|beds|bringIntoOwn|garden|keyboard|lawn|offers|plan|season|tables|water|waterJuly|whatIf)\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),
@@ -52,7 +52,12 @@ export default defineConfig<Sides>({
   },
   projects: [
     { name: 'service', testIgnore: [electronOnly, bridgeOnly], use: { side: 'service' } },
-    { name: 'bridge', testIgnore: [electronOnly, sameOnBothSides], use: { side: 'bridge' } },
+    {
+      name: 'bridge',
+      testIgnore: [electronOnly, sameOnBothSides],
+      grepInvert: /@once/,
+      use: { side: 'bridge' },
+    },
     { name: 'electron', testMatch: electronOnly },
   ],
 });

@@ -1,13 +1,12 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openReckoned } from './journeys';
+import { openSampleAt } from './journeys';
 
 const undo = (garden: Page, step: string) =>
   expect(garden.getByRole('button', { name: `Undo: ${step}` }).first()).toBeVisible();
 
 test.beforeEach(async ({ garden }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
 });
 
 test('a bed is split by share, with its plants on one part, and undo makes it whole', async ({

@@ -1,11 +1,10 @@
 // A bed opened: its figures, and everything that can be written down, changed and taken back on it.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openSample, seasonsAreImagined } from './journeys';
+import { goTo, openSampleAt, seasonsAreImagined } from './journeys';
 
 async function openBed(garden: Page, name: string) {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name, exact: true }).click();
   await expect(garden.getByRole('heading', { name, level: 1 })).toBeFocused();
   await expect(garden.getByRole('slider')).toBeVisible();
@@ -13,8 +12,7 @@ async function openBed(garden: Page, name: string) {
 const log = (garden: Page) => garden.getByRole('region', { name: 'What was done' });
 
 test('beds from the gate outwards, both states in words', async ({ garden }) => {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   const names = await garden.locator('.bed-entry h2').allTextContents();
   expect(names[0]).toBe('Gate bed');
   expect(names.at(-1)).toBe('Far bed');
@@ -240,8 +238,7 @@ test('Back of the window goes from a bed to the beds, and Forward to the bed', a
 });
 
 test('"Add or change beds" lands on that part of the garden', async ({ garden }) => {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Add or change beds' }).click();
   const heading = garden.getByRole('heading', { name: 'Beds and plantings' });
   await expect(heading).toBeFocused();

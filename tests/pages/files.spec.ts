@@ -3,7 +3,7 @@ import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test, type Program } from './fixtures';
-import { bedsAreReckoned, goTo, openSample } from './journeys';
+import { bedsAreReckoned, openReckoned, openSampleAt } from './journeys';
 
 /** Opens a file of this computer, as each side lets a person do it. */
 async function openFrom(garden: Page, program: Program, side: string, file: string) {
@@ -25,22 +25,22 @@ const refused = [
     text: '{"format": "mowings-garden", "beds": [',
     says: /cut short or damaged/,
   },
-  { what: 'a foreign file', text: '{"flowers": 3}', says: /is not a garden of Mowings/ },
+  { what: 'a foreign file @once', text: '{"flowers": 3}', says: /is not a garden of Mowings/ },
   {
-    what: 'a newer file',
+    what: 'a newer file @once',
     text: '{"format": "mowings-garden", "schemaVersion": 99}',
     says: /newer Mowings \(version 99/,
   },
 ];
 
 for (const { what, text, says } of refused)
-  test(`${what} is refused with a sentence and changes nothing`, async ({
+  test(`a file is refused with a sentence and changes nothing: ${what}`, async ({
     garden,
     program,
     side,
     folder,
   }) => {
-    await openSample(garden);
+    await openReckoned(garden);
     const file = join(folder, 'odd.mowings');
     await writeFile(file, text);
     await openFrom(garden, program, side, file);
@@ -52,8 +52,13 @@ for (const { what, text, says } of refused)
     await expect(alert).toHaveCount(0);
   });
 
-test('a file with a value beyond belief says where', async ({ garden, program, side, folder }) => {
-  await openSample(garden);
+test('a file with a value beyond belief says where @once', async ({
+  garden,
+  program,
+  side,
+  folder,
+}) => {
+  await openReckoned(garden);
   const whole = JSON.parse(
     await readFile(join(import.meta.dirname, '../../assets/gardens/sample.mowings'), 'utf8'),
   ) as { beds: { areaM2: number }[] };
@@ -65,7 +70,7 @@ test('a file with a value beyond belief says where', async ({ garden, program, s
 });
 
 test('changes are asked about before a garden is put away', async ({ garden, program, side }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'back on the lawn' }).click();
   await garden.keyboard.press('Control+n');
   const dialog = garden.getByRole('dialog', { name: 'Save the changes to Sorrel Lane?' });
@@ -85,7 +90,7 @@ test('changes are asked about before a garden is put away', async ({ garden, pro
   await expect(garden.getByRole('heading', { name: 'Where should the grass go?' })).toBeVisible();
   await expect(garden.getByRole('button', { name: 'Kept', exact: true })).toBeVisible();
 
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'back on the lawn' }).click();
   await garden.keyboard.press('Control+n');
   await dialog.getByRole('button', { name: 'Don’t save' }).click();
@@ -96,7 +101,7 @@ test('replacing a file of that name is asked', async ({ garden, program, side })
   test.skip(side === 'bridge', 'in Electron the system’s own dialog asks');
   await mkdir(program.gardensFolder, { recursive: true });
   await writeFile(join(program.gardensFolder, 'Taken.mowings'), 'another garden');
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.keyboard.press('Control+Shift+S');
   const dialog = garden.getByRole('dialog', { name: 'Save the garden as' });
   const name = dialog.getByLabel('Name of the file');
@@ -118,7 +123,7 @@ test('replacing a file of that name is asked', async ({ garden, program, side })
 });
 
 test('unsaved work is brought back when the program ended', async ({ garden, program }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'back on the lawn' }).click();
   await expect(garden.locator('.head-state')).toHaveText('Changes kept, not yet in a file', {
     timeout: 8_000,
@@ -140,8 +145,7 @@ test('unsaved work is brought back when the program ended', async ({ garden, pro
 });
 
 test('units of the screen go into the file', async ({ garden, program, side }) => {
-  await openSample(garden);
-  await goTo(garden, 'Garden');
+  await openSampleAt(garden, 'Garden');
   await garden.getByRole('radio', { name: 'feet, pounds, gallons' }).check();
   // Gate bed has 6 m2 of 10.764 sq ft each
   await expect(garden.getByText(/65 sq ft/).first()).toBeVisible();

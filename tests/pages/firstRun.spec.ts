@@ -1,10 +1,10 @@
 // What one meets first: the sample, and a garden of one's own from five answers.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, goTo, openSample, planIsMade } from './journeys';
+import { bedsAreReckoned, goTo, openReckoned, planIsMade } from './journeys';
 
-test('the sample shows its lesson without a word typed', async ({ garden }) => {
-  await openSample(garden);
+test('the sample shows its lesson without a word typed @once', async ({ garden }) => {
+  await openReckoned(garden);
   await expect(garden.getByText('Saturday 15 June 2013', { exact: true })).toBeVisible();
   await expect(garden.getByText('sample, invented')).toBeVisible();
 
@@ -19,8 +19,8 @@ test('the sample shows its lesson without a word typed', async ({ garden }) => {
   await expect(garden.getByText(/The days ahead are imagined/)).toBeVisible();
 });
 
-test('a week further on, and back again', async ({ garden }) => {
-  await openSample(garden);
+test('a week further on, and back again @once', async ({ garden }) => {
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'Go on a week' }).click();
   await expect(garden.getByText('Saturday 22 June 2013', { exact: true })).toBeVisible();
   // vega-datasets, New York, June 2013: 3 mm on the 17th, 5 mm on the 18th
@@ -79,7 +79,7 @@ test('an own garden from five answers', async ({ garden, program }) => {
   await expect.poll(() => program.title()).toContain('My garden');
 });
 
-test('an own garden from typed months', async ({ garden }) => {
+test('an own garden from typed months @once', async ({ garden }) => {
   await garden.getByRole('button', { name: 'Start my garden' }).click();
   await garden.getByRole('radio', { name: 'Feet, pounds, gallons' }).check();
   await garden.getByRole('region', { name: 'The lawn' }).getByRole('textbox').fill('1500');
@@ -152,7 +152,7 @@ class Hands {
   }
 }
 
-test('two beds of one’s own in less than three minutes: Enter after every answer', async ({
+test('two beds of one’s own in less than three minutes: Enter after every answer @once', async ({
   garden,
 }) => {
   const hands = new Hands(garden);

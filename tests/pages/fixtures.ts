@@ -191,7 +191,7 @@ export const test = base.extend<Fixtures>({
   folder: async ({}, use) => {
     const folder = await mkdtemp(join(tmpdir(), 'mowings-page-'));
     await use(folder);
-    await rm(folder, { recursive: true, force: true });
+    await rm(folder, { recursive: true, force: true, maxRetries: 5 });
   },
   weather: async ({}, use) => {
     const weather = await madeService();

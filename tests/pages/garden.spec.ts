@@ -4,11 +4,10 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { openSampleAt } from './journeys';
 
 async function openGarden(garden: Page) {
-  await openSample(garden);
-  await goTo(garden, 'Garden');
+  await openSampleAt(garden, 'Garden');
 }
 const thing = (garden: Page, name: string) =>
   garden
@@ -33,8 +32,7 @@ test('weighing a bag changes past mowings typed in bags, in one step', async ({ 
 });
 
 test('an area in feet is kept in metres', async ({ garden }) => {
-  await openSample(garden);
-  await goTo(garden, 'Lawn');
+  await openSampleAt(garden, 'Lawn');
   await thing(garden, 'Back lawn').locator('> summary').click();
   const area = thing(garden, 'Back lawn').getByLabel(/How big/);
   await expect(area).toHaveValue('220 m2');
@@ -48,8 +46,7 @@ test('an area in feet is kept in metres', async ({ garden }) => {
 });
 
 test('what is in use says by what, and stays', async ({ garden }) => {
-  await openSample(garden);
-  await goTo(garden, 'Lawn');
+  await openSampleAt(garden, 'Lawn');
   await thing(garden, 'Back lawn').locator('> summary').click();
   await garden.getByRole('button', { name: 'Delete Back lawn' }).click();
   await expect(thing(garden, 'Back lawn').getByRole('alert')).toContainText(

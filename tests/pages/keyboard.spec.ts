@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, openSample, openSampleImagined } from './journeys';
+import { bedsAreReckoned, openReckoned, openSampleImagined } from './journeys';
 
 interface Stop {
   readonly name: string;
@@ -106,7 +106,7 @@ test('from the first page to a laid mowing, by keyboard alone', async ({ garden 
 });
 
 test('the file menu by arrow keys, closed by Escape', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   const button = garden.getByRole('button', { name: 'Garden file' });
   await button.focus();
   await garden.keyboard.press('Enter');
@@ -124,7 +124,7 @@ test('the file menu by arrow keys, closed by Escape', async ({ garden }) => {
 });
 
 test('typing is taken back first, then the garden', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'back on the lawn' }).click();
   const line = garden.getByLabel('What came off?');
   await line.pressSequentially('2 bags');
@@ -147,7 +147,7 @@ test('letters alone do nothing but write', async ({ garden }) => {
 });
 
 test('keys of the file commands in a dialog do nothing', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'Change the answer' }).click();
   await garden.keyboard.press('Control+o');
   await garden.keyboard.press('Control+Shift+S');

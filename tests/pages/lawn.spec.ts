@@ -1,12 +1,11 @@
 // The lawn: what it grows, learnt from its mowings, and the same as a table.
 import { expect, test } from './fixtures';
-import { goTo, openReckoned } from './journeys';
+import { goTo, openSampleAt } from './journeys';
 
 test('a lawn’s growth is told, drawn and listed, and moves when a mowing goes', async ({
   garden,
 }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Lawn');
+  await openSampleAt(garden, 'Lawn');
   const back = garden.getByRole('region', { name: 'Back lawn' });
   await expect(back.getByText(/^It grows fastest around .* bags a week\./)).toBeVisible();
   await expect(back.getByText(/^Learnt from 9 mowings/)).toBeVisible();
@@ -25,8 +24,7 @@ test('a lawn’s growth is told, drawn and listed, and moves when a mowing goes'
 test('mowings pasted from a spreadsheet are looked at first, and undone as one', async ({
   garden,
 }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Lawn');
+  await openSampleAt(garden, 'Lawn');
   await garden.getByRole('button', { name: 'Mowings from a spreadsheet…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Mowings from a spreadsheet' });
   await dialog

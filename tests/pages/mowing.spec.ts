@@ -3,10 +3,17 @@ import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, firstLine, goTo, openSample } from './journeys';
+import {
+  bedsAreReckoned,
+  firstLine,
+  goTo,
+  openReckoned,
+  openSample,
+  openSampleAt,
+} from './journeys';
 
 test('logs a mowing in one line, with its figures at once', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   const line = garden.getByLabel('What came off?');
 
   // a wrong entry: a sentence beside the field, tied to it, and a likely value to press
@@ -77,8 +84,8 @@ test('lays it on a hungry bed, sees both states before and after', async ({ gard
   );
 });
 
-test('a stop takes a second step, and can be undone', async ({ garden }) => {
-  await openSample(garden);
+test('a stop takes a second step, and can be undone @once', async ({ garden }) => {
+  await openReckoned(garden);
   const line = firstLine(garden);
   await line.getByLabel('On which bed?').selectOption({ label: 'Gate bed (over-fed)' });
   await line.getByLabel('How much?').fill('1 bag');
@@ -117,9 +124,8 @@ test('a stop takes a second step, and can be undone', async ({ garden }) => {
   await expect(garden.getByText('Laid in spite of a stop.')).toHaveCount(0);
 });
 
-test('what was put on a lawn is asked before its first use', async ({ garden }) => {
-  await openSample(garden);
-  await goTo(garden, 'Lawn');
+test('what was put on a lawn is asked before its first use @once', async ({ garden }) => {
+  await openSampleAt(garden, 'Lawn');
   await garden.getByRole('button', { name: 'Add a lawn' }).click();
   await goTo(garden, 'This week');
   await garden.getByLabel('What came off?').fill('2 bags');
@@ -136,10 +142,10 @@ test('what was put on a lawn is asked before its first use', async ({ garden }) 
   await expect(sheet.getByText('stop', { exact: true }).first()).toBeVisible();
 });
 
-test('treated grass stops at the card and before the heap; the lawn is free', async ({
+test('treated grass stops at the card and before the heap; the lawn is free @once', async ({
   garden,
 }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   // what is taken as usual is told in a line, and the answers come with it
   await expect(garden.getByText('From Back lawn, damp, today.')).toBeVisible();
   await garden.getByRole('region', { name: 'Mown again?' }).getByText('Change').click();
@@ -170,10 +176,10 @@ test('treated grass stops at the card and before the heap; the lawn is free', as
   );
 });
 
-test('a deletion shows with the way back beside it; a bed with layers asks first', async ({
+test('a deletion shows with the way back beside it; a bed with layers asks first @once', async ({
   garden,
 }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByRole('button', { name: 'Delete the mowing of Today, Back lawn' }).click();
   const notice = garden.getByRole('group', { name: 'Deleted' });
   await expect(notice).toContainText('Deleted: a mowing of Back lawn.');
@@ -191,8 +197,8 @@ test('a deletion shows with the way back beside it; a bed with layers asks first
   await expect(garden.getByText(/Gate bed, a bed since deleted/).first()).toBeVisible();
 });
 
-test('earlier mowings in one line', async ({ garden }) => {
-  await openSample(garden);
+test('earlier mowings in one line @once', async ({ garden }) => {
+  await openReckoned(garden);
   await garden.getByText('Catch up on earlier mowings in one line').click();
   await garden
     .getByLabel('What was mown before, and where it went')
@@ -204,7 +210,7 @@ test('earlier mowings in one line', async ({ garden }) => {
 });
 
 test('saves to a file, opens it again with everything in it', async ({ garden, program, side }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.getByLabel('What came off?').fill('45 L');
   await garden.getByRole('button', { name: 'Log this mowing' }).click();
   const file = join(program.gardensFolder, 'June.mowings');

@@ -1,10 +1,9 @@
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { openSampleAt } from './journeys';
 
-test.beforeEach(({ garden }) => openSample(garden));
+test.beforeEach(({ garden }) => openSampleAt(garden, 'Garden'));
 
 test('hay of unknown history is kept apart until beans have shown', async ({ garden }) => {
-  await goTo(garden, 'Garden');
   await garden.getByRole('button', { name: 'Somebody offers something…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Somebody offers something' });
   await dialog.getByLabel('What is it?').selectOption({ label: 'Grass hay' });
@@ -22,7 +21,6 @@ test('hay of unknown history is kept apart until beans have shown', async ({ gar
 });
 
 test('what a label forbids is left, and nothing is written down', async ({ garden }) => {
-  await goTo(garden, 'Garden');
   await garden.getByRole('button', { name: 'Somebody offers something…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Somebody offers something' });
   await dialog.getByLabel('How much?').fill('3 bags');

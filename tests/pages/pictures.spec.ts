@@ -1,8 +1,16 @@
-// The places as they are looked at: nothing cut off sideways at any of these sizes. `npm run pictures`
-// looks at more of them, and holds each against the picture that was committed.
+// The places as they are looked at, each held against the picture that was committed: `npm run
+// pictures`. That nothing is cut off in any state is walked in a11y/everyState.a11y.spec.ts.
 import type { Page } from '@playwright/test';
+import { pastTheEdge } from './a11y/inPage';
 import { expect, test } from './fixtures';
-import { firstLine, goTo, openSample, seasonsAreImagined } from './journeys';
+import {
+  firstLine,
+  goTo,
+  openReckoned,
+  openSample,
+  openSampleAt,
+  seasonsAreImagined,
+} from './journeys';
 
 const areTaken = process.env['MOWINGS_PICTURES'] === '1';
 
@@ -19,8 +27,7 @@ async function hungryBedTyped(garden: Page) {
   await expect(garden.getByRole('row', { name: /Share of what it could use/ })).toBeVisible();
 }
 async function bedOpen(garden: Page) {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   await expect(garden.getByRole('slider')).toBeVisible();
   await seasonsAreImagined(garden);
@@ -34,8 +41,7 @@ const leaveOnly = (garden: Page, part: string): Promise<void> =>
   }, part);
 
 async function whatIfFilled(garden: Page) {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
   const whatIf = garden.getByRole('region', { name: 'What if…' });
   await whatIf.getByRole('button', { name: 'Try a layer' }).click();
@@ -66,13 +72,11 @@ const firstPage = async (garden: Page) => {
   await expect(garden.getByRole('heading', { level: 1 })).toBeVisible();
 };
 const allBeds = async (garden: Page) => {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await seasonsAreImagined(garden);
 };
 const season = async (garden: Page) => {
-  await openSample(garden);
-  await goTo(garden, 'Season');
+  await openSampleAt(garden, 'Season');
   await expect(garden.getByText(/^15 June: .* ready$/)).toHaveCount(9);
   // the lawns come after the beds, one after the other
   await expect(garden.getByText(/^Reckoning what .* grows…$/)).toHaveCount(0, { timeout: 20_000 });
@@ -121,10 +125,6 @@ const pictures: readonly Picture[] = [
     height: 1500,
     enter: place('Garden'),
   },
-];
-
-/** The rest of each place in light, dark, on paper and narrow: looked at when pictures are. */
-const others: readonly Picture[] = [
   { name: 'first-run-dark', width: 1280, height: 860, dark: true, enter: firstPage },
   { name: 'first-run-320-wide', width: 320, height: 1500, enter: firstPage },
   { name: 'this-week-paper', width: 800, height: 1500, onPaper: true, enter: hungryBedTyped },
@@ -155,23 +155,13 @@ const others: readonly Picture[] = [
   { name: 'garden-paper', width: 800, height: 1500, onPaper: true, enter: place('Garden') },
 ];
 
-for (const { name, width, height, dark, onPaper, enter } of areTaken
-  ? [...pictures, ...others]
-  : pictures)
+for (const { name, width, height, dark, onPaper, enter } of areTaken ? pictures : [])
   test(`${name}, ${width} wide, fits`, async ({ garden }) => {
     await garden.setViewportSize({ width, height });
     await garden.emulateMedia({ colorScheme: dark ? 'dark' : 'light' });
     await enter(garden);
     if (onPaper) await garden.emulateMedia({ media: 'print' });
-    const cut = await garden.evaluate(() =>
-      [...document.querySelectorAll<HTMLElement>('main *')]
-        .filter((one) => one.checkVisibility() && !one.closest('.only-heard, dialog'))
-        .filter((one) => !one.closest('.table-scroll, .chart-scroll, svg'))
-        .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
-        .map((one) => `${one.tagName}.${one.className}`),
-    );
-    expect(cut).toEqual([]);
-    if (!areTaken) return;
+    expect(await garden.evaluate(pastTheEdge)).toEqual([]);
     // what is typed in may have brought its field into sight: the picture begins at the head
     await garden.evaluate(() => scrollTo(0, 0));
     await garden.evaluate(() => document.fonts.ready);
@@ -179,7 +169,7 @@ for (const { name, width, height, dark, onPaper, enter } of areTaken
   });
 
 test('on paper: what the beds say, no fields and no buttons', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await garden.emulateMedia({ media: 'print' });
   await expect(garden.getByRole('heading', { name: 'Gate bed' })).toBeVisible();
   await expect(

@@ -2,15 +2,14 @@
 import type { Page } from '@playwright/test';
 import { Person } from './a11y/keys';
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { openSampleAt } from './journeys';
 
 const tomatoes = (garden: Page) => garden.getByRole('button', { name: /^Tomatoes on South wall/ });
 // tests/documents/gardens: planted out on 18 May, a hundred and more days of the crop's row to its end
 const asWritten = /^Tomatoes on South wall: planted 18 May, to about /;
 
 async function openSeason(garden: Page): Promise<void> {
-  await openSample(garden);
-  await goTo(garden, 'Season');
+  await openSampleAt(garden, 'Season');
   await expect(garden.getByRole('heading', { name: 'Season', level: 1 })).toBeVisible();
   await expect(tomatoes(garden)).toHaveAccessibleName(asWritten);
 }

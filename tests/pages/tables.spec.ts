@@ -1,11 +1,10 @@
 // The tables: found, opened, set right by a laboratory's numbers; and a mixture put together.
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { goTo, openReckoned } from './journeys';
+import { goTo, openSampleAt } from './journeys';
 
 test('a laboratory’s numbers in place of a row, used wherever the row was', async ({ garden }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Tables');
+  await openSampleAt(garden, 'Tables');
   await listen(garden);
   await garden.getByLabel('Find a material').fill('wheat');
   await hear(garden, ' materials');
@@ -32,8 +31,7 @@ test('a laboratory’s numbers in place of a row, used wherever the row was', as
 });
 
 test('a crop of one’s own can be sown', async ({ garden }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Tables');
+  await openSampleAt(garden, 'Tables');
   await garden.getByRole('radio', { name: 'Crops' }).check();
   await garden.getByLabel('Find a crop').fill('toma');
   await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
@@ -53,8 +51,7 @@ test('a crop of one’s own can be sown', async ({ garden }) => {
 test('a heap asked for in one sentence says how much, and what cannot be met', async ({
   garden,
 }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Tables');
+  await openSampleAt(garden, 'Tables');
   await garden.getByRole('radio', { name: 'A mixture' }).check();
   // 27 is the likely value of planningRows.heapCarbonToNitrogen
   await expect(garden.getByText(/^It comes to 27 to 1/)).toBeVisible();
@@ -78,8 +75,7 @@ test('a heap asked for in one sentence says how much, and what cannot be met', a
 });
 
 test('from what uses a row to the very entry', async ({ garden }) => {
-  await openReckoned(garden);
-  await goTo(garden, 'Tables');
+  await openSampleAt(garden, 'Tables');
   await garden.getByLabel('Find a material').fill('wheat');
   await garden.getByRole('button', { name: 'Wheat straw', exact: true }).click();
   const uses = garden.getByRole('group', { name: 'Go to where it is used' });

@@ -2,7 +2,7 @@
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from './fixtures';
-import { goTo, openReckoned } from './journeys';
+import { openSampleAt } from './journeys';
 
 test('a ledger is taken away as drawing, picture and numbers, and nothing is written over', async ({
   garden,
@@ -12,8 +12,7 @@ test('a ledger is taken away as drawing, picture and numbers, and nothing is wri
   const name = 'Ledger of Far bed, this season so far 2013-06-15';
   const path = (ending: string) => join(program.gardensFolder, `${name}.${ending}`);
   if (side === 'bridge') program.dialogAnswers.save.push(path('svg'), path('png'), path('csv'));
-  await openReckoned(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
   await garden.getByRole('button', { name: /^Keep a copy: Ledger/ }).click();
   const menu = garden.getByRole('group', { name: 'Keep a copy' });

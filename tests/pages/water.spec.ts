@@ -1,13 +1,13 @@
 // Water on This week while it is wet: one line, and every bed on request.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { openSample } from './journeys';
+import { openReckoned } from './journeys';
 
 const water = (garden: Page) => garden.getByRole('region', { name: 'Water', exact: true });
 const isReckoned = (garden: Page) =>
   expect(water(garden)).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
 
-test.beforeEach(({ garden }) => openSample(garden));
+test.beforeEach(({ garden }) => openReckoned(garden));
 
 test('in a wet June one line says that nothing is due; every bed is told on request', async ({
   garden,

@@ -1,7 +1,7 @@
 // Water on This week: in the hot July of the record, how many cans.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { openSample } from './journeys';
+import { openReckoned } from './journeys';
 
 const water = (garden: Page) => garden.getByRole('region', { name: 'Water', exact: true });
 const isReckoned = (garden: Page) =>
@@ -15,7 +15,7 @@ async function goOnTo(garden: Page, days: readonly string[]) {
   }
 }
 
-test.beforeEach(({ garden }) => openSample(garden));
+test.beforeEach(({ garden }) => openReckoned(garden));
 
 test('in a hot July beds are due, in cans; what is watered is written down and can be undone', async ({
   garden,

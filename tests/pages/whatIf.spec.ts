@@ -1,7 +1,7 @@
 // "What if…" on a bed's page: layers that are only thought of, weighed side by side.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openSample } from './journeys';
+import { goTo, openReckoned } from './journeys';
 
 const whatIf = (garden: Page) => garden.getByRole('region', { name: 'What if…' });
 const table = (garden: Page) => whatIf(garden).getByRole('table');
@@ -17,7 +17,7 @@ async function openBed(garden: Page, name: string) {
 }
 
 test.beforeEach(async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await openBed(garden, 'Far bed');
 });
 

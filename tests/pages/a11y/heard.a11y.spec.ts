@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from '../fixtures';
-import { goTo, openSample } from '../journeys';
+import { goTo, openReckoned, openSample, openSampleAt } from '../journeys';
 import { hear, heard, listen } from './heard';
 import { Person } from './keys';
 
@@ -52,7 +52,7 @@ test('a form with answers missing says how many, and goes to the first', async (
 test('inside a question as well: trouble, a day moved, the effect of a laying', async ({
   garden,
 }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await listen(garden);
   const person = new Person(garden);
   await goTo(garden, 'Beds');
@@ -81,7 +81,7 @@ test('inside a question as well: trouble, a day moved, the effect of a laying', 
 });
 
 test('files: saved, changed, refused, opened', async ({ garden, folder }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await listen(garden);
   const person = new Person(garden);
   await person.press('Control+s');
@@ -105,7 +105,7 @@ test('files: saved, changed, refused, opened', async ({ garden, folder }) => {
 });
 
 test('what became of the beds, and earlier mowings before they are kept', async ({ garden }) => {
-  await openSample(garden);
+  await openReckoned(garden);
   await listen(garden);
   await goTo(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
@@ -125,8 +125,7 @@ test('what became of the beds, and earlier mowings before they are kept', async 
 });
 
 test('a weather file: what was understood of it, before it is kept', async ({ garden, folder }) => {
-  await openSample(garden);
-  await goTo(garden, 'Garden');
+  await openSampleAt(garden, 'Garden');
   const record = join(folder, 'record.csv');
   await writeFile(record, 'date,low,high,rain\n01/02/2013,2,9,0\n02/02/2013,1,8,0\n');
   await garden.getByRole('button', { name: 'Bring measured weather…' }).press('Enter');

@@ -158,6 +158,15 @@ export function unreadableText(): Finding[] {
   return [...new Set(findings)];
 }
 
+/** Things that reach past the right edge of the window and are in no box that scrolls. */
+export function pastTheEdge(): Finding[] {
+  return [...document.querySelectorAll<HTMLElement>('main *')]
+    .filter((one) => one.checkVisibility() && !one.closest('.only-heard, dialog'))
+    .filter((one) => !one.closest('.table-scroll, .chart-scroll, svg'))
+    .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
+    .map((one) => `${one.tagName.toLowerCase()}.${one.className}`);
+}
+
 /** The spacing a reader may ask for (WCAG 2.2, 1.4.12). A built sheet: the content policy stays on. */
 export function spreadText(on: boolean): void {
   const spread = window as { mowingsSpread?: CSSStyleSheet };

@@ -3,7 +3,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample, openSampleImagined, seasonsAreImagined, planIsMade } from '../journeys';
+import { goTo, openSample, openSampleImagined, planIsMade, seasonsAreImagined } from '../journeys';
 import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 

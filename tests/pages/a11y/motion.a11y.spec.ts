@@ -1,7 +1,7 @@
 // Nothing moves for whoever asked for stillness; and the pages do have motion that could.
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample, seasonsAreImagined } from '../journeys';
+import { openSample, openSampleAt, seasonsAreImagined } from '../journeys';
 import { running } from './inPage';
 
 /** Presses and points at what answers with motion, and tells everything that was seen moving. */
@@ -22,8 +22,7 @@ async function movementsOf(garden: Page): Promise<readonly string[]> {
 }
 
 test('stillness is kept where it was asked for', async ({ garden }) => {
-  await openSample(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   await expect(garden.getByRole('slider')).toBeVisible();
   // the buttons of what is worth measuring come and go while seasons are imagined
