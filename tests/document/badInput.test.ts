@@ -1,5 +1,4 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../app/core/days';
@@ -16,6 +15,7 @@ import { editFailureSentence, faultPhrase, parseSentence } from '../../app/words
 import { leftOutSentence } from '../../app/words/leftOutWords';
 import { ledger } from '../../main/command/ledger';
 import { exitCodes } from '../../main/command/exitCodes';
+import { newFolder } from '../main/folders';
 import { exampleGarden } from './exampleGarden';
 
 const today = dayOf('2021-06-20');
@@ -28,7 +28,7 @@ const changed = (change: (file: File) => void): File => {
 
 /** The command line on a file with this text. */
 function say(text: string) {
-  const folder = mkdtempSync(join(tmpdir(), 'mowings-bad-'));
+  const folder = newFolder();
   writeFileSync(join(folder, 'barn.mowings'), text);
   const said = { answers: '', complaints: [] as string[] };
   const code = ledger(

@@ -1,5 +1,4 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dayFromParts, dayOf, textFromDay } from '../../app/core/days';
@@ -17,6 +16,7 @@ import type { Garden } from '../../app/document/schema';
 import { limits } from '../../app/tables/thresholds';
 import { seasonWord } from '../../app/words/seasonAccountWords';
 import { ledger } from '../../main/command/ledger';
+import { newFolder } from '../main/folders';
 import { exampleGarden } from './exampleGarden';
 
 /** 1 January to 1 July 2013; both seasons that begin then have 365 days. */
@@ -251,7 +251,7 @@ describe.each([0, 1])('bed %d, half a year later on the other side of the earth'
 
 describe('the command line on the southern garden', () => {
   const say = (words: readonly string[]) => {
-    const folder = mkdtempSync(join(tmpdir(), 'mowings-south-'));
+    const folder = newFolder();
     writeFileSync(join(folder, 'south.mowings'), serializeGarden(south));
     const said = { answers: '', complaints: [] as string[] };
     const code = ledger(

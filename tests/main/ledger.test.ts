@@ -1,11 +1,11 @@
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { headlines } from '../../app/core/season/draws/runDraws';
 import { pools, sinks, sources } from '../../app/core/season/flows';
 import { ledger, ledgerWishes } from '../../main/command/ledger';
 import { behaviour } from '../../main/command/behaviour';
+import { newFolder } from './folders';
 
 const program = join(import.meta.dirname, '../..');
 const sampleText = readFileSync(join(program, 'assets/gardens/sample.mowings'), 'utf8');
@@ -204,14 +204,14 @@ describe('ledger for reading', () => {
     expect(answers).toContain('Both sides come out the same');
   });
   test('a file is looked for in the caller’s folder', () => {
-    const folder = mkdtempSync(join(tmpdir(), 'mowings-ledger-'));
+    const folder = newFolder();
     writeFileSync(join(folder, 'mine.mowings'), sampleText.replace('Sorrel Lane', 'Dock End'));
     expect(say(['mine.mowings'], folder).answers).toContain('Dock End');
   });
 });
 
 describe('each failure: its code, one sentence, nothing on stdout', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'mowings-ledger-'));
+  const folder = newFolder();
   const made = (name: string, text: string): string => {
     writeFileSync(join(folder, name), text);
     return name;

@@ -1,5 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parseGarden } from '../../app/document/parse';
@@ -8,11 +7,12 @@ import { exitCodes } from '../../main/command/exitCodes';
 import { weather } from '../../main/command/weather';
 import { weatherWishes } from '../../main/command/weatherWishes';
 import { exampleGarden } from '../document/exampleGarden';
+import { newFolder } from './folders';
 
 const made = 'date,tmax (C),tmin (C),rain (mm)\n2021-07-01,28,14,3\n2021-07-03,5,14,-1\n';
 
 function folderWith(csv = made) {
-  const folder = mkdtempSync(join(tmpdir(), 'mowings-weather-'));
+  const folder = newFolder();
   writeFileSync(join(folder, 'own.csv'), csv);
   writeFileSync(join(folder, 'barn.mowings'), serializeGarden(exampleGarden()));
   return folder;

@@ -1,10 +1,10 @@
 // `week`: the plan for reading and as JSON, by the same sums as the window.
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { PlanAnswer } from '../../app/core/plan/answer';
 import { week, weekWishes } from '../../main/command/week';
+import { newFolder } from './folders';
 
 const program = join(import.meta.dirname, '../..');
 const sampleText = readFileSync(join(program, 'assets/gardens/sample.mowings'), 'utf8');
@@ -67,7 +67,7 @@ describe('on the sample', () => {
     };
     cut.mowings = cut.mowings.filter(({ date }) => date <= '2013-05-01');
     cut.applications = cut.applications.filter(({ date }) => date <= '2013-05-01');
-    const folder = mkdtempSync(join(tmpdir(), 'mowings-week-'));
+    const folder = newFolder();
     writeFileSync(join(folder, 'may.mowings'), JSON.stringify(cut));
     const known = await say(['may.mowings', '--date', '2013-05-01', '--json'], folder);
     expect((JSON.parse(may.answers) as typeof json).plan).toEqual(
@@ -89,7 +89,7 @@ describe('what it cannot answer', () => {
   });
 
   test('no such file, no garden, no beds: a sentence and a code of its own each', async () => {
-    const folder = mkdtempSync(join(tmpdir(), 'mowings-week-'));
+    const folder = newFolder();
     expect((await say(['none.mowings'], folder)).code).toBe(3);
     writeFileSync(join(folder, 'broken.mowings'), '{');
     expect((await say(['broken.mowings'], folder)).code).toBe(4);

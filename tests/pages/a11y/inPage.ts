@@ -162,7 +162,7 @@ export function unreadableText(): Finding[] {
 export function pastTheEdge(): Finding[] {
   return [...document.querySelectorAll<HTMLElement>('main *')]
     .filter((one) => one.checkVisibility() && !one.closest('.only-heard, dialog'))
-    .filter((one) => !one.closest('.table-scroll, .chart-scroll, svg'))
+    .filter((one) => !one.closest('.table-scroll, .chart-scroll, .chart-table, .chart-reader, svg'))
     .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
     .map((one) => `${one.tagName.toLowerCase()}.${one.className}`);
 }
