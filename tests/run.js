@@ -6,7 +6,8 @@ import { dirname, join } from 'node:path';
 import { nodeComplaint } from '../main/launch/nodeVersion.js';
 import { prepare } from '../main/launch/prepare.js';
 import { provideChromium } from './runner/chromium.js';
-import { judgeRunner, readPlaywright, readVitest, summary } from './runner/sums.js';
+import { ownTemporary } from './runner/ownTemporary.js';
+import { judgeRunner, readPlaywright, readVitest, summary, withLeftovers } from './runner/sums.js';
 
 /**
  * @typedef {import('./runner/sums.js').Outcome} Outcome
@@ -129,10 +130,13 @@ async function main(chosen) {
   const built = setUp ?? prepare(top, ['main', 'app'], console.log);
   const wantsPages = chosen.length === 0 || chosen.includes('pages');
   const browser = setUp || !wantsPages ? null : await provideChromium(top, console.log);
+  const temporary = ownTemporary();
+  process.once('exit', temporary.remove);
   const env = {
     // Runners then write no missing snapshots, and so do not pass for want of them.
     CI: 'true',
     ...process.env,
+    ...temporary.env,
     ...(browser ? { BROWSER_PATH: browser } : {}),
   };
 
@@ -149,7 +153,10 @@ async function main(chosen) {
     if (chosen.length > 0 && !chosen.includes(runner.name))
       outcomes.push([runner.name, { passed: 0, failed: [], notRun: ['all of it (not chosen)'] }]);
     else if (inTheWay) outcomes.push([runner.name, judgeRunner(null, inTheWay)]);
-    else outcomes.push([runner.name, await outcomeOf(runner, env)]);
+    else {
+      const outcome = await outcomeOf(runner, env);
+      outcomes.push([runner.name, withLeftovers(outcome, temporary.leftovers())]);
+    }
   }
   const { lines, isGood } = summary(outcomes);
   console.log(lines.join('\n'));

@@ -13,9 +13,10 @@ const log = (garden: Page) => garden.getByRole('region', { name: 'What was done'
 
 test('beds from the gate outwards, both states in words', async ({ garden }) => {
   await openSampleAt(garden, 'Beds');
-  const names = await garden.locator('.bed-entry h2').allTextContents();
-  expect(names[0]).toBe('Gate bed');
-  expect(names.at(-1)).toBe('Far bed');
+  const names = garden.locator('.bed-entry h2');
+  await expect(names).toHaveCount(9);
+  await expect(names.first()).toHaveText('Gate bed');
+  await expect(names.last()).toHaveText('Far bed');
   const gate = garden.getByRole('article', { name: 'Gate bed' });
   await expect(gate.getByText('over-fed', { exact: true })).toBeVisible();
   await expect(gate.getByText('good', { exact: true })).toBeVisible();

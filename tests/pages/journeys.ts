@@ -24,6 +24,8 @@ export async function openSampleAt(
   await openReckoned(garden);
   await goTo(garden, place);
   await expect(garden.getByRole('heading', { name: place, level: 1 })).toBeVisible();
+  // its heading is there before its code
+  await expect(garden.getByText('One moment…')).toHaveCount(0);
 }
 
 /** The part of This week that says what to do. */

@@ -131,6 +131,15 @@ fault(
   0,
 );
 fault(
+  'unit: a temporary folder left behind',
+  {
+    'tests/planted.test.ts':
+      "import { mkdtempSync } from 'node:fs';\nimport { tmpdir } from 'node:os';\nimport { join } from 'node:path';\nimport { expect, test } from 'vitest';\n\ntest('planted', () => {\n  expect(mkdtempSync(join(tmpdir(), 'mowings-planted-'))).not.toBe('');\n});\n",
+  },
+  /^unit: mowings-planted-.* was left in the temporary folder/,
+  -1,
+);
+fault(
   'unit: every test skipped',
   {
     'tests/host/electronHost.test.ts':

@@ -94,6 +94,21 @@ export function judgeRunner(outcome, ended) {
 }
 
 /**
+ * A runner's outcome with what it left lying in the temporary folder: each is a failure of its own.
+ *
+ * @param {Outcome} outcome
+ * @param {readonly string[]} leftovers  names
+ * @returns {Outcome}
+ */
+export const withLeftovers = (outcome, leftovers) => ({
+  ...outcome,
+  failed: [
+    ...outcome.failed,
+    ...leftovers.map((name) => `${name} was left in the temporary folder`),
+  ],
+});
+
+/**
  * The closing lines: what did not run, what failed, and the sum alone on the last line.
  *
  * @param {[string, Outcome][]} outcomes  by runner

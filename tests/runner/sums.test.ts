@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { judgeRunner, readPlaywright, readVitest, summary } from './sums.js';
+import { judgeRunner, readPlaywright, readVitest, summary, withLeftovers } from './sums.js';
 
 const good = { passed: 3, failed: [], notRun: [] };
 
@@ -57,6 +57,13 @@ test('Playwright: nested groups, projects, reasons for skipping, trouble outside
 });
 
 describe('a runner', () => {
+  test('that left a folder behind has failed, whatever else it did', () => {
+    expect(withLeftovers(good, [])).toEqual(good);
+    expect(withLeftovers(good, ['mowings-week-x']).failed).toEqual([
+      'mowings-week-x was left in the temporary folder',
+    ]);
+  });
+
   test('that ended well and passed something is taken as it is', () => {
     expect(judgeRunner(good, '')).toEqual(good);
   });
