@@ -29,7 +29,7 @@ export default defineConfig<Sides>({
   reporter: 'list',
   forbidOnly: process.env['CI'] !== undefined,
   expect: {
-    timeout: 10_000,
+    timeout: 15_000,
     toHaveScreenshot: { animations: 'disabled', caret: 'hide', maxDiffPixelRatio: 0.002 },
   },
   use: {
