@@ -246,6 +246,18 @@ describe('what is met already', () => {
     ).toEqual([]);
   });
 
+  test('a part that has the wished ratio itself brings nothing to it, however much of it', () => {
+    for (const [other, far] of [
+      [grass, 'richer'],
+      [leaves, 'poorer'],
+    ] as const) {
+      const parts = [{ ...other, freshKilograms: 10 }, sought(twentyToOne)];
+      const mixture = value(blend(parts, { ratio: 20, moisture: null }));
+      expect(mixture.kilograms, far).toEqual([10, 0]);
+      expect(mixture.unmet, far).toEqual([{ kind: 'part-falls-short', part: 1, ratio: 20 }]);
+    }
+  });
+
   test('a ratio within what can be weighed is met, a hundred thousandth beside it is not', () => {
     const unmet = (ratio: number) => value(blend([there], { ratio, moisture: null })).unmet;
     expect(unmet(20 * (1 + 1e-7))).toEqual([]);

@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { SoilProperties } from '../../../app/core/season/input';
 import {
+  availableLowerShare,
+  availableShare,
   type CanopyDay,
   type WaterStore,
   waterDay,
@@ -194,5 +196,23 @@ describe('a day of water, in the order of the model', () => {
       ),
       { numRuns: 1000, seed: 1998 },
     );
+  });
+});
+
+// Allen et al. 1998, chapter 8: what plants can take lies between wilting point and field capacity
+describe('what plants can take of a layer', () => {
+  // top 300 mm from 36 to 75 mm, lower 500 mm from 60 to 125 mm
+  const layers = waterSizes(soil, 500);
+  test.each([
+    [75, 125, 1],
+    [90, 140, 1],
+    [55.5, 92.5, 0.5],
+    [45.75, 76.25, 0.25],
+    [36, 60, 0],
+    [20, 40, 0],
+  ])('%d mm on top and %d mm below: %d of it', (top, lower, share) => {
+    // each beside a full layer of the other
+    expect(availableShare({ top, lower: 125, cover: 0 }, layers)).toBeCloseTo(share, 12);
+    expect(availableLowerShare({ top: 75, lower, cover: 0 }, layers)).toBeCloseTo(share, 12);
   });
 });
