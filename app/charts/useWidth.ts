@@ -1,6 +1,10 @@
 import { type RefObject, useLayoutEffect, useState } from 'react';
+import { usePaperWidth } from './paperWidth';
 
-/** The inner width of an element in CSS pixels, kept up to date; `before` until it is known. */
+/**
+ * The inner width of an element in CSS pixels, kept up to date; `before` until it is known. While the
+ * page is printed no more than fits on the paper, so that letters keep their size.
+ */
 export function useWidth(element: RefObject<HTMLElement | null>, before: number): number {
   const [width, setWidth] = useState(before);
   useLayoutEffect(() => {
@@ -11,5 +15,6 @@ export function useWidth(element: RefObject<HTMLElement | null>, before: number)
     observer.observe(watched);
     return () => observer.disconnect();
   }, [element]);
-  return width;
+  const paper = usePaperWidth();
+  return paper === null ? width : Math.min(width, paper);
 }

@@ -2,10 +2,7 @@ import type { Page } from '@playwright/test';
 import { papers } from '../../app/screens/print/papers';
 import { expect, test } from './fixtures';
 import { bedsAreReckoned, goTo, openReckoned } from './journeys';
-
-/** Pages of a document as Chromium writes it: each has one object of that type. */
-const pagesOf = (pdf: Buffer): number =>
-  pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
+import { greyContrast, readPaper, type PrintedPaper } from './onPaper';
 
 /** Texts that reach over the edges of a paper as wide as the window, in the layout of print. */
 const overTheEdge = (garden: Page): Promise<readonly string[]> =>
@@ -22,6 +19,32 @@ const overTheEdge = (garden: Page): Promise<readonly string[]> =>
     }
     return found;
   });
+
+/** `@page` of the styles: 15 mm on all sides, in points. */
+const margin = (15 * 72) / 25.4;
+/** Smallest letters of the styles on paper, and the heading of a place: what is bigger or smaller was scaled. */
+const smallest = 9;
+const heading = 20;
+/** WCAG 2, text of this size. */
+const leastContrast = 4.5;
+
+/** Held against the document itself: no letter over the margins, none made smaller, all of it dark enough in grey. */
+function isWhole({ width, height, texts, inks }: PrintedPaper, what: string): void {
+  expect(texts.length, what).toBeGreaterThan(20);
+  const over = texts.filter(
+    ({ left, right, top, bottom }) =>
+      left < margin - 1.5 ||
+      right > width - margin + 1.5 ||
+      bottom < margin - 6 ||
+      top > height - margin + 6,
+  );
+  expect(over, what).toEqual([]);
+  const sizes = texts.map(({ size }) => size);
+  expect(Math.min(...sizes), what).toBeGreaterThan(smallest - 0.1);
+  expect(Math.max(...sizes), what).toBeCloseTo(heading, 0);
+  for (const { rgb, sample } of inks.values())
+    expect(greyContrast(rgb), `${what}: ${sample}`).toBeGreaterThanOrEqual(leastContrast);
+}
 
 test.beforeEach(async ({ garden }) => {
   await garden.addInitScript(() => {
@@ -41,13 +64,14 @@ for (const { name, width, height } of papers) {
     garden,
   }) => {
     const screen = garden.viewportSize()!;
-    for (const place of ['This week', 'Beds', 'Lawn', 'Tables', 'Garden'] as const) {
+    for (const place of ['This week', 'Beds', 'Season', 'Lawn', 'Tables', 'Garden'] as const) {
       await garden.setViewportSize(screen);
       await goTo(garden, place);
       await expect(garden.getByRole('heading', { name: place, level: 1 })).toBeVisible();
       await garden.locator('html').evaluate((html) => html.removeAttribute('data-printed'));
       await garden.keyboard.press('Control+p');
       await prints(garden);
+      isWhole(await readPaper(await garden.pdf({ format: name as 'A4' | 'Letter' })), place);
       await garden.setViewportSize({ width: Math.floor(width), height: Math.floor(height) });
       await garden.emulateMedia({ media: 'print' });
       expect(await overTheEdge(garden), place).toEqual([]);
@@ -62,7 +86,9 @@ for (const { name, width, height } of papers) {
     await expect(garden.locator('.bed-sheet')).toHaveCount(9);
     await garden.keyboard.press('Control+p');
     await prints(garden);
-    expect(pagesOf(await garden.pdf({ format: name as 'A4' | 'Letter' }))).toBe(9);
+    const paper = await readPaper(await garden.pdf({ format: name as 'A4' | 'Letter' }));
+    expect(paper.pages).toBe(9);
+    isWhole(paper, 'bed sheets');
     await garden.setViewportSize({ width: Math.floor(width), height: Math.floor(height) });
     await garden.emulateMedia({ media: 'print' });
     expect(await overTheEdge(garden)).toEqual([]);

@@ -1,6 +1,7 @@
 import { Dialog } from '../../controls/Dialog';
 import { listed } from '../../words/chartFormat';
 import { useMowings } from '../store';
+import { printDrawn } from './beforePrint';
 import type { CutOff } from './cutOff';
 import { papers } from './papers';
 
@@ -30,7 +31,7 @@ export function PrintDialog({ cut }: { readonly cut: readonly CutOff[] }) {
             onClick={() => {
               close();
               // once the question is off the page
-              requestAnimationFrame(() => window.print());
+              requestAnimationFrame(() => void printDrawn());
             }}
           >
             Print all the same

@@ -1,9 +1,19 @@
+import { backOnScreen, drawForPaper } from '../../charts/paperWidth';
 import type { MowingsStore } from '../../store/contract';
 import { cutOff } from './cutOff';
 
+/** Prints with every drawing as wide as the paper. */
+export async function printDrawn(): Promise<void> {
+  await drawForPaper();
+  window.print();
+  backOnScreen();
+}
+
 /** Prints, or asks first where something would be cut off. */
-export function printOrAsk(store: MowingsStore): void {
+export async function printOrAsk(store: MowingsStore): Promise<void> {
+  await drawForPaper();
   const cut = cutOff();
-  if (cut.length === 0) window.print();
-  else store.getState().showDialog({ kind: 'print', cut });
+  if (cut.length === 0) return printDrawn();
+  backOnScreen();
+  store.getState().showDialog({ kind: 'print', cut });
 }

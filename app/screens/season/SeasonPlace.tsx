@@ -45,8 +45,8 @@ export function SeasonPlace() {
           <h1 tabIndex={-1}>{words.title}</h1>
           {garden.beds.length > 0 && (
             <p className="soft">
-              The thicker the soil, the more nitrogen lies ready in it. Press a planting for its
-              dates, or drag it.
+              The thicker the soil, the more nitrogen lies ready in it.{' '}
+              <span className="not-printed">Press a planting for its dates, or drag it.</span>
             </p>
           )}
         </div>

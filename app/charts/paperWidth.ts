@@ -1,0 +1,51 @@
+import { useSyncExternalStore } from 'react';
+
+/** Narrower than the narrowest paper inside its margins [CSS px]: A4 with 15 mm is 680. */
+const narrowest = 672;
+
+let isOnPaper = false;
+const listeners = new Set<() => void>();
+
+function put(is: boolean): void {
+  if (isOnPaper === is) return;
+  isOnPaper = is;
+  for (const tell of listeners) tell();
+}
+
+const before = (): void => put(true);
+const after = (): void => put(false);
+
+function listen(tell: () => void): () => void {
+  if (listeners.size === 0) {
+    window.addEventListener('beforeprint', before);
+    window.addEventListener('afterprint', after);
+  }
+  listeners.add(tell);
+  return () => {
+    listeners.delete(tell);
+    if (listeners.size > 0) return;
+    window.removeEventListener('beforeprint', before);
+    window.removeEventListener('afterprint', after);
+    isOnPaper = false;
+  };
+}
+
+/** How wide a drawing may be on the paper that is about to be printed; null on the screen. */
+export const usePaperWidth = (): number | null =>
+  useSyncExternalStore(
+    listen,
+    () => (isOnPaper ? narrowest : null),
+    () => null,
+  );
+
+/**
+ * Draws everything as wide as paper, so that its letters are not made smaller with it, and answers
+ * once that is done; `backOnScreen` undoes it. A print that the browser starts does so by itself.
+ */
+export async function drawForPaper(): Promise<void> {
+  put(true);
+  // what hears of it draws at once, before anything else has its turn
+  await new Promise((resolve) => setTimeout(resolve));
+}
+
+export const backOnScreen = (): void => put(false);
