@@ -3,7 +3,7 @@ import { dryingRows } from '../tables/heap';
 import { layerInput } from './seasonInput';
 import { massOf, type Mass } from './layerMass';
 import { clippingsOf, materialById } from './materialValues';
-import type { Application, Garden, Mowing } from './schema';
+import type { Application, Garden, GardenEvent, Mowing } from './schema';
 
 const bedOf = (garden: Garden, id: string) => {
   const bed = anyBed(garden, id);
@@ -76,6 +76,16 @@ export function leavesWith(garden: Garden, { rest }: Pick<Mowing, 'rest'>): numb
   return massOf(garden, amount.quantity, material, handling, null).dryKilograms;
 }
 
+/** Dry matter of what was raked off a bed and put on a heap [kg]. */
+export function dryOfRaked(
+  garden: Garden,
+  { materialId, amount }: NonNullable<Extract<GardenEvent, { kind: 'rake off' }>['toHeap']>,
+): number {
+  const handling = { condition: 'crisp', wetness: 'dry' } as const;
+  const material = materialById(garden, materialId);
+  return massOf(garden, amount.quantity, material, handling, null).dryKilograms;
+}
+
 /** What a heap or store was given and gave, by dry matter; rotting in the heap is not reckoned. */
 export interface StockAccount {
   readonly startDryKilograms: number;
@@ -108,6 +118,13 @@ export function stockAccount(garden: Garden, stockId: string): StockAccount {
       const rest = Math.max(0, mowingAccount(garden, one).leftDryKilograms);
       return sum + (one.rest.to === 'store' ? driedShare * rest : rest + leavesWith(garden, one));
     }, 0);
+  const rakedDryKilograms = garden.events.reduce(
+    (sum, event) =>
+      event.kind === 'rake off' && event.toHeap?.stockId === stockId && event.date >= stock.date
+        ? sum + dryOfRaked(garden, event.toHeap)
+        : sum,
+    0,
+  );
   const leavesOnHeaps = garden.mowings
     .filter(
       ({ rest, date }) =>
@@ -118,9 +135,9 @@ export function stockAccount(garden: Garden, stockId: string): StockAccount {
     leavesOnHeaps + layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
   return {
     startDryKilograms,
-    addedDryKilograms,
+    addedDryKilograms: addedDryKilograms + rakedDryKilograms,
     takenDryKilograms,
-    leftDryKilograms: startDryKilograms + addedDryKilograms - takenDryKilograms,
+    leftDryKilograms: startDryKilograms + addedDryKilograms + rakedDryKilograms - takenDryKilograms,
     mowings,
     layers,
   };

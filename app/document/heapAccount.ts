@@ -4,7 +4,7 @@ import { heapOn, type HeapEntry, type HeapNow } from '../core/heap/heap';
 import type { LikelyRange } from '../core/lawn/clippings';
 import { heapRows } from '../tables/heap';
 import { planWeights } from '../tables/planning';
-import { leavesWith, mowingAccount, mowingMass, stockAccount } from './accounts';
+import { dryOfRaked, leavesWith, mowingAccount, mowingMass, stockAccount } from './accounts';
 import { lawnHeldBack } from './lawnHeldBack';
 import { lawnOutlook } from './lawnOutlook';
 import { massOf } from './layerMass';
@@ -13,12 +13,35 @@ import type { Garden, Stock } from './schema';
 
 const asKept = { condition: 'just cut', wetness: 'dry' } as const;
 
+/** Something that was put on a heap. */
+export interface HeapAccountEntry extends HeapEntry {
+  /** of the mowing or the raking it came from */
+  readonly from: string;
+  readonly what: 'clippings' | 'leaves' | 'raked off';
+}
+
+/** What was raked off beds and put on a heap, from the day the heap was written down to `today`. */
+function rakedOnto(garden: Garden, heap: Stock, today: DayNumber): readonly HeapAccountEntry[] {
+  return garden.events.flatMap((event): HeapAccountEntry[] => {
+    if (event.kind !== 'rake off' || event.toHeap?.stockId !== heap.id) return [];
+    const day = dayOf(event.date);
+    if (day < dayOf(heap.date) || day > today) return [];
+    const dryKilograms = dryOfRaked(garden, event.toHeap);
+    return [
+      {
+        from: event.id,
+        what: 'raked off',
+        day,
+        dryKilograms,
+        nitrogenGrams: dryKilograms * 10 * event.toHeap.nitrogenPercent,
+      },
+    ];
+  });
+}
+
 /** A heap's books: what went on it, what is left of that, and what was taken off as compost. */
 export interface HeapAccount {
-  readonly entries: readonly (HeapEntry & {
-    readonly mowingId: string;
-    readonly what: 'clippings' | 'leaves';
-  })[];
+  readonly entries: readonly HeapAccountEntry[];
   /** what lay there when it was written down; what it is called it is, and does not shrink */
   readonly start: { readonly dryKilograms: number; readonly nitrogenGrams: number };
   /** since then */
@@ -39,13 +62,13 @@ export function heapAccount(garden: Garden, heap: Stock, today: DayNumber): Heap
   const start = heap.amount
     ? massOf(garden, heap.amount.quantity, material, asKept, null).dryKilograms
     : 0;
-  const entries = garden.mowings.flatMap((mowing) => {
+  const ofMowings = garden.mowings.flatMap((mowing): HeapAccountEntry[] => {
     const day = dayOf(mowing.date);
     const isHere = mowing.rest.to === 'heap' && mowing.rest.stockId === heap.id;
     if (!isHere || day < dayOf(heap.date) || day > today) return [];
     const dry = Math.max(0, mowingAccount(garden, mowing).leftDryKilograms);
     const whole = mowingMass(garden, mowing);
-    const { id: mowingId, rest } = mowing;
+    const { id: from, rest } = mowing;
     const leaves = leavesWith(garden, mowing);
     const store =
       rest.to === 'heap' ? garden.stock.find(({ id }) => id === rest.leaves?.stockId) : undefined;
@@ -53,7 +76,7 @@ export function heapAccount(garden: Garden, heap: Stock, today: DayNumber): Heap
       ...(dry > 0 && whole.dryKilograms > 0
         ? [
             {
-              mowingId,
+              from,
               what: 'clippings' as const,
               day,
               dryKilograms: dry,
@@ -64,7 +87,7 @@ export function heapAccount(garden: Garden, heap: Stock, today: DayNumber): Heap
       ...(leaves > 0 && store
         ? [
             {
-              mowingId,
+              from,
               what: 'leaves' as const,
               day,
               dryKilograms: leaves,
@@ -74,6 +97,7 @@ export function heapAccount(garden: Garden, heap: Stock, today: DayNumber): Heap
         : []),
     ];
   });
+  const entries = [...ofMowings, ...rakedOnto(garden, heap, today)];
   const grams = start * 1000 * material.nitrogen;
   const rotting = heapOn(entries, today, heapRows);
   return {

@@ -173,6 +173,11 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
       faults.atMost(list, index, 'kilograms', event.kilograms, believable.kilograms);
     } else if (event.kind === 'water' || event.kind === 'rain gauge') {
       faults.atMost(list, index, 'millimetres', event.millimetres, believable.waterMillimetres);
+    } else if (event.kind === 'rake off' && event.toHeap) {
+      const { stockId, materialId, amount: raked } = event.toHeap;
+      faults.points(list, index, heaps.has(stockId), 'heap');
+      faults.points(list, index, isMaterial(materialId), `material "${materialId}"`);
+      amount(list, index, raked, ['mass']);
     } else if (event.kind === 'soil test') {
       const { depthCentimetres, nitrateMgPerKg } = event;
       faults.atMost(list, index, 'depth', depthCentimetres, believable.testDepthCentimetres);

@@ -25,3 +25,14 @@ export function stockSentence(line: StockLine): string {
   const dry = isDry && since.length > 0 ? ' All by dry weight.' : '';
   return `${name}: ${start} on ${day}${changed}.${rest}${dry}`;
 }
+
+/** "from 2 mowings with leaves, and from 1 bed that was raked" */
+export function putOnWords(mowings: number, leaves: number, rakings: number): string {
+  const grown = [
+    mowings > 0 ? `from ${String(mowings)} ${mowings === 1 ? 'mowing' : 'mowings'}` : '',
+    leaves > 0 ? 'with leaves' : '',
+  ].filter(Boolean);
+  const raked =
+    rakings > 0 ? [`raked off beds ${rakings === 1 ? 'once' : `${String(rakings)} times`}`] : [];
+  return [...(grown.length > 0 ? [grown.join(' ')] : []), ...raked].join(' and ');
+}

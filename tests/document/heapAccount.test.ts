@@ -2,9 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import sampleText from '../../assets/gardens/sample.mowings?raw';
 import { dayOf, textFromDay } from '../../app/core/days';
-import { mowingAccount } from '../../app/document/accounts';
+import { mowingAccount, stockAccount } from '../../app/document/accounts';
 import { heapAccount, leavesToKeep } from '../../app/document/heapAccount';
 import { parseGarden } from '../../app/document/parse';
+import { findFault } from '../../app/document/references';
+import { serializeGarden } from '../../app/document/serialize';
 
 const parsed = parseGarden(sampleText);
 if (!parsed.ok) throw new Error(JSON.stringify(parsed.error));
@@ -34,7 +36,7 @@ describe('a heap', () => {
     const since = sample.mowings.filter(
       ({ rest, date }) => rest.to === 'heap' && date >= kept.date,
     );
-    expect(account.entries.map(({ mowingId }) => mowingId)).toEqual(since.map(({ id }) => id));
+    expect(account.entries.map(({ from }) => from)).toEqual(since.map(({ id }) => id));
     expect(account.start.dryKilograms).toBeGreaterThan(0);
   });
 
@@ -42,6 +44,59 @@ describe('a heap', () => {
     const first = sample.mowings.filter(({ rest }) => rest.to === 'heap').map(({ date }) => date);
     const early = heapAccount(sample, heap, dayOf(first.sort()[0]!));
     expect(early.entries).toHaveLength(1);
+  });
+});
+
+describe('what was raked off a bed', () => {
+  const [bed] = sample.beds;
+  const raked = (date: string, stockId = heap.id): typeof sample => ({
+    ...sample,
+    events: [
+      ...sample.events,
+      {
+        id: 'raked',
+        date,
+        kind: 'rake off',
+        bedId: bed!.id,
+        share: 0.5,
+        toHeap: {
+          stockId,
+          materialId: 'straw-wheat',
+          amount: {
+            text: '4 kg',
+            quantity: { kind: 'mass', kilograms: 4 },
+            certainty: 'about',
+          },
+          nitrogenPercent: 1.5,
+        },
+      },
+    ],
+  });
+
+  test('is in the heap’s books with the nitrogen it still had', () => {
+    const garden = raked('2013-06-10');
+    const [before, after] = [sample, garden].map((of) => heapAccount(of, heap, today));
+    const dry = after!.putOn.dryKilograms - before!.putOn.dryKilograms;
+    // kg dry x 1.5 % = 15 g in each
+    expect(dry).toBeGreaterThan(2);
+    expect(after!.putOn.nitrogenGrams - before!.putOn.nitrogenGrams).toBeCloseTo(15 * dry, 9);
+    expect(after!.entries.at(-1)).toMatchObject({ from: 'raked', what: 'raked off' });
+    const left = (of: typeof sample) =>
+      stockAccount({ ...of, stock: [heap] }, heap.id).leftDryKilograms;
+    const { mowings } = sample;
+    const dryOf = (of: typeof sample) => left({ ...of, mowings: mowings.filter(() => false) });
+    expect(
+      dryOf({ ...garden, applications: [] }) - dryOf({ ...sample, applications: [] }),
+    ).toBeCloseTo(dry, 9);
+    expect(heapAccount(raked('2013-06-16'), heap, today).putOn).toEqual(before!.putOn);
+  });
+
+  test('can be read back from the file, and not go on what is no heap', () => {
+    const garden = raked('2013-06-10');
+    const again = parseGarden(serializeGarden(garden));
+    expect(again.ok && again.value).toEqual(garden);
+    const store = sample.stock.find(({ role }) => role === 'store')!;
+    expect(findFault(raked('2013-06-10', store.id))).toMatchObject({ what: 'heap' });
   });
 });
 

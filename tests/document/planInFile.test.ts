@@ -35,7 +35,7 @@ describe('the frozen garden', () => {
   test('has leaves on the heap beside the clippings, with their own nitrogen', () => {
     const heap = garden.stock.find(({ role }) => role === 'heap')!;
     const { entries } = heapAccount(garden, heap, dayOf('2021-06-20'));
-    const own = entries.filter(({ mowingId }) => mowingId === 'mowing-heap');
+    const own = entries.filter(({ from }) => from === 'mowing-heap');
     expect(own.map(({ what }) => what)).toEqual(['clippings', 'leaves']);
     expect(own[1]!.dryKilograms).toBe(leavesWith(garden, mowing('mowing-heap')));
     // leaves hold less of it than grass, dry weight against dry weight (materials tables)

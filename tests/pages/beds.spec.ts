@@ -214,7 +214,7 @@ test('the top layer is raked off, told, and laid on another bed', async ({ garde
   );
   await garden.getByRole('button', { name: /^Lay it on another bed/ }).click();
   const carry = garden.getByRole('dialog', { name: 'What came off Gate bed' });
-  await carry.getByLabel('On which bed?').selectOption('Far bed');
+  await carry.getByLabel('Where does it go?').selectOption('Far bed');
   await carry.getByRole('radio', { name: /hoed in/ }).check();
   await expect(carry.getByRole('group', { name: 'What it does to Far bed' })).toBeVisible();
   await carry.getByRole('button', { name: 'Lay it' }).click();

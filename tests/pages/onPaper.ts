@@ -28,10 +28,50 @@ buffers.transferToFixedLength ??= function copied(this: ArrayBuffer) {
   return this.slice(0);
 };
 
+/** A colour as the reader of documents hands it over: "#rrggbb", or three numbers. */
+function rgbOf([first, ...others]: readonly unknown[]): readonly number[] {
+  if (typeof first !== 'string') return [first, ...others].slice(0, 3).map(Number);
+  return [1, 3, 5].map((at) => Number.parseInt(first.slice(at, at + 2), 16));
+}
+
+interface Words {
+  readonly rgb: readonly number[];
+  readonly sample: string;
+  /** where they begin */
+  readonly at: string;
+}
+
+/** Each run of words with its colour; of words that are drawn twice on one spot, an edge first, the upper. */
+function wordsOf(
+  operations: readonly { readonly name: string; readonly given: readonly unknown[] }[],
+): readonly Words[] {
+  const found: Words[] = [];
+  const kept: (readonly number[])[] = [];
+  let fill: readonly number[] = [0, 0, 0];
+  let [sample, at] = ['', ''];
+  for (const { name, given } of operations) {
+    if (name === 'save') kept.push(fill);
+    else if (name === 'restore') fill = kept.pop() ?? [0, 0, 0];
+    else if (name === 'setFillRGBColor') fill = rgbOf(given);
+    else if (name === 'beginText') [sample, at] = ['', ''];
+    else if (name === 'setTextMatrix') at = JSON.stringify(given);
+    else if (name === 'showText') {
+      const letters = given[0] as readonly { readonly unicode?: string }[];
+      sample += letters.map(({ unicode }) => unicode ?? '').join('');
+    } else if (name === 'endText' && sample.trim() !== '') {
+      const under = found.at(-1);
+      if (under?.sample === sample && under.at === at) found.pop();
+      found.push({ rgb: fill, sample, at });
+    }
+  }
+  return found;
+}
+
 /** Reads a document as Chromium printed it: where its letters lie, how tall and in what colours. */
 export async function readPaper(pdf: Buffer): Promise<PrintedPaper> {
   const { OPS } = await getResolvedPDFJS();
-  const document = await getDocumentProxy(new Uint8Array(pdf));
+  const nameOf = new Map(Object.entries(OPS).map(([name, code]) => [code as number, name]));
+  const document = await getDocumentProxy(new Uint8Array(pdf), { verbosity: 0 });
   const texts: PrintedText[] = [];
   const inks = new Map<string, { rgb: readonly number[]; sample: string }>();
   let [width, height] = [0, 0];
@@ -56,20 +96,12 @@ export async function readPaper(pdf: Buffer): Promise<PrintedPaper> {
       });
     }
     const { fnArray, argsArray } = await page.getOperatorList();
-    const kept: (readonly number[])[] = [];
-    let fill: readonly number[] = [0, 0, 0];
-    fnArray.forEach((operation: number, at: number) => {
-      const given = argsArray[at] as unknown[];
-      if (operation === OPS.save) kept.push(fill);
-      else if (operation === OPS.restore) fill = kept.pop() ?? [0, 0, 0];
-      else if (operation === OPS.setFillRGBColor) fill = given.slice(0, 3).map(Number);
-      else if (operation === OPS.showText) {
-        const letters = given[0] as readonly { readonly unicode?: string }[];
-        const sample = letters.map(({ unicode }) => unicode ?? '').join('');
-        if (sample.trim() !== '' && !inks.has(fill.join()))
-          inks.set(fill.join(), { rgb: fill, sample });
-      }
-    });
+    const operations = fnArray.map((code: number, at: number) => ({
+      name: nameOf.get(code) ?? '',
+      given: (argsArray[at] ?? []) as readonly unknown[],
+    }));
+    for (const { rgb, sample } of wordsOf(operations))
+      if (!inks.has(rgb.join())) inks.set(rgb.join(), { rgb, sample });
   }
   return { pages: document.numPages, width, height, texts, inks };
 }

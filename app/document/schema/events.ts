@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { amountSchema } from './amounts';
 import { between, day, id, nonNegative, note, positive, share, text } from './parts';
 
 const eventBase = { id, date: day, note: z.optional(note) };
@@ -35,7 +36,21 @@ export const eventSchema = z.discriminatedUnion('kind', [
   z.strictObject({ ...eventBase, kind: z.literal('water'), bedId: id, millimetres: positive }),
   z.strictObject({ ...eventBase, kind: z.literal('rain gauge'), millimetres: nonNegative }),
   z.strictObject({ ...eventBase, kind: z.literal('dig cover in'), bedId: id, share }),
-  z.strictObject({ ...eventBase, kind: z.literal('rake off'), bedId: id, share }),
+  z.strictObject({
+    ...eventBase,
+    kind: z.literal('rake off'),
+    bedId: id,
+    share,
+    /** what came off, as it was put on a heap: its dry matter and the nitrogen still in it */
+    toHeap: z.optional(
+      z.strictObject({
+        stockId: id,
+        materialId: id,
+        amount: amountSchema,
+        nitrogenPercent: between(0.01, 20),
+      }),
+    ),
+  }),
   z.strictObject({
     ...eventBase,
     kind: z.literal('harvest'),

@@ -194,10 +194,10 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
                   <button
                     type="button"
                     className="button-small"
-                    aria-label={`Lay it on another bed: ${label}`}
+                    aria-label={`Lay it on another bed or the heap: ${label}`}
                     onClick={() => started({ kind: 'carry', event })}
                   >
-                    Lay it on another bed…
+                    Lay it on another bed or the heap…
                   </button>
                 )}
                 {event?.kind !== 'nothing laid' && (
@@ -266,7 +266,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           onClose={() => setOpen(null)}
           onRaked={() =>
             setDone(
-              'Raked off, and out of the sums of this bed. Where it went on another bed, say so in its line below.',
+              'Raked off, and out of the sums of this bed. Where it went on another bed or the heap, say so in its line below.',
             )
           }
         />
@@ -277,7 +277,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
           raking={open.event}
           taken={carried}
           onClose={() => setOpen(null)}
-          onLaid={(name) => setDone(`Laid on ${name}. Undo takes it back.`)}
+          onLaid={(where) => setDone(`${where}. Undo takes it back.`)}
         />
       )}
       {open?.kind === 'layer' && (

@@ -19,13 +19,17 @@ import { StopsDialog } from '../week/StopsDialog';
 import { partOfTaken, type Raking, type TakenOff } from './raking';
 import { stuffName } from './chartData';
 
-/** Laying on another bed what was raked off this one. */
+/** A heap among the places, told apart from beds. */
+const heapPlace = (stockId: string): string => `heap ${stockId}`;
+
+/** Where what was raked off this bed goes: on another bed, or on a heap. */
 export function CarryDialog(props: {
   readonly from: Bed;
   readonly raking: Raking;
   readonly taken: TakenOff;
   readonly onClose: () => void;
-  readonly onLaid: (bedName: string) => void;
+  /** told where it is now: "Laid on Far bed" */
+  readonly onLaid: (where: string) => void;
 }) {
   const { from, raking, taken, onClose } = props;
   const garden = useGarden();
@@ -35,8 +39,12 @@ export function CarryDialog(props: {
   const propose = useMowings((state) => state.propose);
   const layIt = useMowings((state) => state.layIt);
   const announce = useAnnounce();
+  const editEvent = useMowings((state) => state.editEvent);
   const beds = garden.beds.filter(({ id }) => id !== from.id);
-  const [bedId, setBedId] = useState('');
+  const heaps = garden.stock.filter(({ role }) => role === 'heap');
+  const [place, setPlace] = useState('');
+  const heap = heaps.find(({ id }) => place === heapPlace(id));
+  const bedId = heap ? '' : place;
   const [placement, setPlacement] = useState<Application['placement']>('laid');
   const [date, setDate] = useState(raking.date);
   const [asked, setAsked] = useState(false);
@@ -59,11 +67,21 @@ export function CarryDialog(props: {
   );
   const name = beds.find(({ id }) => id === bedId)?.name ?? '';
   const effect = preview?.beds.find((one) => one.bedId === bedId);
+  const putOnHeap = () => {
+    if (!heap || part?.nitrogenPercent === undefined || part.from.source !== 'elsewhere') return;
+    const { amount, nitrogenPercent, from: source } = part;
+    const toHeap = { stockId: heap.id, materialId: source.materialId, amount, nitrogenPercent };
+    const result = editEvent({ ...raking, toHeap });
+    if (!result.ok) return setRefused(editFailureSentence(result.error));
+    announce(`Put on ${heap.name}. Undo takes it back.`);
+    props.onLaid(`Put on ${heap.name}`);
+    onClose();
+  };
   const lay = async (passed: readonly string[]) => {
     const result = await layIt(drafts.map((draft) => ({ ...draft, passedStops: passed })));
     if (result.ok) {
       announce(`Laid on ${name}. Undo takes it back.`);
-      props.onLaid(name);
+      props.onLaid(`Laid on ${name}`);
       onClose();
     } else if (result.error.kind === 'stops') setStops(result.error.stops);
     else if (result.error.kind === 'engine-failed')
@@ -78,7 +96,8 @@ export function CarryDialog(props: {
         onSubmit={(submit) => {
           submit.preventDefault();
           setAsked(true);
-          if (drafts.length > 0) void lay([]);
+          if (heap) putOnHeap();
+          else if (drafts.length > 0) void lay([]);
         }}
       >
         <p>
@@ -101,41 +120,59 @@ export function CarryDialog(props: {
         ) : (
           <>
             <PickOne
-              label="On which bed?"
-              value={bedId}
+              label="Where does it go?"
+              value={place}
               groups={[
+                { label: null, options: [{ value: '', label: 'Choose a bed or the heap' }] },
                 {
-                  label: null,
-                  options: [
-                    { value: '', label: 'Choose a bed' },
-                    ...beds.map((bed) => ({ value: bed.id, label: bed.name })),
-                  ],
+                  label: 'On a bed',
+                  options: beds.map((bed) => ({ value: bed.id, label: bed.name })),
                 },
+                ...(heaps.length > 0
+                  ? [
+                      {
+                        label: 'On the heap',
+                        options: heaps.map(({ id, name: called }) => ({
+                          value: heapPlace(id),
+                          label: called,
+                        })),
+                      },
+                    ]
+                  : []),
               ]}
-              onPick={setBedId}
+              onPick={setPlace}
+              echo={
+                heap
+                  ? 'It is in the heap’s books with this nitrogen, from the day it was raked.'
+                  : undefined
+              }
             />
-            {asked && bedId === '' && (
+            {asked && place === '' && (
               <p role="alert" className="field-trouble">
                 <span aria-hidden="true" className="field-trouble-mark" />
-                Choose the bed it goes on.
+                Choose where it goes.
               </p>
             )}
-            <ChoiceRow
-              legend="How?"
-              choices={placementChoices}
-              value={placement}
-              onChoose={setPlacement}
-            />
-            <DateField
-              label="When?"
-              day={date}
-              today={today}
-              earliest={raking.date}
-              latest={today}
-              write={shown.dayField}
-              sentence={dayFailureSentence}
-              onDay={(day) => setDate(day ?? today)}
-            />
+            {!heap && (
+              <>
+                <ChoiceRow
+                  legend="How?"
+                  choices={placementChoices}
+                  value={placement}
+                  onChoose={setPlacement}
+                />
+                <DateField
+                  label="When?"
+                  day={date}
+                  today={today}
+                  earliest={raking.date}
+                  latest={today}
+                  write={shown.dayField}
+                  sentence={dayFailureSentence}
+                  onDay={(day) => setDate(day ?? today)}
+                />
+              </>
+            )}
             {effect && <BedEffect bed={effect} name={name} />}
           </>
         )}
@@ -147,7 +184,7 @@ export function CarryDialog(props: {
         <div className="button-row">
           {part !== null && taken.heldBack.length === 0 && (
             <button type="submit" className="button-main">
-              Lay it
+              {heap ? 'Put it there' : 'Lay it'}
             </button>
           )}
           <button type="button" className="button" onClick={onClose}>

@@ -22,7 +22,7 @@ import { useShown } from '../shown';
 export function MineralAccount(props: {
   /** what the results are answers to */
   readonly garden: Garden;
-  readonly results: BedResults;
+  readonly results: Pick<BedResults, 'bedId' | 'input' | 'season'>;
 }) {
   const { garden, results } = props;
   const shown = useShown();

@@ -71,7 +71,7 @@ export function RakeAdvised({ bed, results }: { readonly bed: Bed; readonly resu
                 : now,
             )
           }
-          onLaid={(name) => setStep({ is: 'done', says: `Laid on ${name}. Undo takes it back.` })}
+          onLaid={(where) => setStep({ is: 'done', says: `${where}. Undo takes it back.` })}
         />
       )}
     </>

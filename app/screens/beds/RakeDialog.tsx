@@ -70,7 +70,7 @@ export function RakeDialog(props: {
   useHeardAtRest(amount, 'raking');
   const keep = () => {
     const raking = { kind: 'rake off', bedId: bed.id, date, share } as const;
-    const result = event ? editEvent({ ...event, ...raking }) : logEvent(raking);
+    const result = event ? editEvent(changed(event, { date, share })) : logEvent(raking);
     if (!result.ok) return setRefused(editFailureSentence(result.error));
     announce('Written down. The season is reckoned again.');
     props.onRaked(event?.id ?? (result.value as string));
@@ -118,4 +118,11 @@ export function RakeDialog(props: {
       </form>
     </Dialog>
   );
+}
+
+/** A raking with another day or share; what of it went on a heap is then another amount, and is said anew. */
+function changed(event: Raking, { date, share }: Pick<Raking, 'date' | 'share'>): Raking {
+  const { toHeap, ...rest } = event;
+  const isSame = event.share === share && event.date === date;
+  return { ...rest, date, share, ...(isSame && toHeap && { toHeap }) };
 }

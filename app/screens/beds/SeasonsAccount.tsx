@@ -1,33 +1,17 @@
 import { useEffect, useMemo } from 'react';
-import { Scroller } from '../../charts/Scroller';
-import { FigureRow, type FigureCell } from '../../controls/FigureRow';
-import type { SeasonAccount } from '../../core/season/seasonAccounts';
 import type { Garden } from '../../document/schema';
 import { seasonAccountsWith } from '../../document/seasonsAccount';
 import type { BedResults } from '../../store/contract';
-import { accountAmount } from '../../words/chartFormat';
 import {
-  carriedNames,
-  carriedWords,
   expectedFailed,
   expectedSoon,
   expectedWords,
-  leftInAll,
-  leftWords,
   seasonAccountTitle,
-  seasonColumn,
-  seasonLine,
-  seasonLineNames,
-  seasonLines,
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
-import type { Why } from '../../words/why';
-import { carriedWhy, seasonLineWhy } from '../why/seasonWhys';
+import { SeasonsTable } from './SeasonsTable';
 import { useMowings } from '../store';
 import { TroubleReason } from '../WorkTrouble';
-
-/** less than this is told as nothing [g/m2] */
-const leastShown = 0.005;
 
 /** The bed from season to season: what came in, went out, and what is left for the next year. */
 export function SeasonsAccount(props: {
@@ -51,15 +35,6 @@ export function SeasonsAccount(props: {
     () => seasonAccountsWith(garden, results.input, results.season, ends ?? []).slice(-2),
     [garden, results, ends],
   );
-  const cells = (
-    of: (season: SeasonAccount) => number,
-    why: (season: SeasonAccount) => Why,
-  ): readonly FigureCell[] =>
-    seasons.map((season) => ({
-      key: season.firstDay,
-      of: seasonColumn(season, seasonStartMonth),
-      figure: { text: accountAmount(of(season), units.nitrogen), why: why(season) },
-    }));
   return (
     <section
       className="section"
@@ -69,60 +44,7 @@ export function SeasonsAccount(props: {
       <h2 id="bed-seasons" className="section-head">
         {seasonAccountTitle}
       </h2>
-      <Scroller label="Seasons of this bed" className="table-scroll">
-        <table className="ledger-table">
-          <caption>{`Nitrogen, ${units.nitrogen.long}`}</caption>
-          <thead>
-            <tr>
-              <th scope="col">Season</th>
-              {seasons.map((season) => (
-                <th key={season.firstDay} scope="col">
-                  {seasonColumn(season, seasonStartMonth)}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {seasonLineNames.map((key) => (
-              <FigureRow
-                key={key}
-                words={seasonLines[key]}
-                cells={cells(
-                  ({ ledger }) => seasonLine(key, ledger),
-                  (season) => seasonLineWhy(key, season, units),
-                )}
-              />
-            ))}
-          </tbody>
-          <tbody>
-            <tr className="ledger-heading">
-              <th scope="rowgroup" colSpan={seasons.length + 1}>
-                {leftWords.heading}
-              </th>
-            </tr>
-            {carriedNames
-              .filter((key) => seasons.some(({ carriedOver }) => carriedOver[key] >= leastShown))
-              .map((key) => (
-                <FigureRow
-                  key={key}
-                  words={carriedWords[key]}
-                  cells={cells(
-                    ({ carriedOver }) => carriedOver[key],
-                    (season) => carriedWhy(key, season, units),
-                  )}
-                />
-              ))}
-            <FigureRow
-              className="ledger-side"
-              words={leftWords.sum}
-              cells={cells(
-                ({ ledger }) => leftInAll(ledger),
-                (season) => seasonLineWhy('left in all', season, units),
-              )}
-            />
-          </tbody>
-        </table>
-      </Scroller>
+      <SeasonsTable seasons={seasons} />
       {seasons.map(
         ({ firstDay, year, expectedNextSeason }) =>
           expectedNextSeason && (

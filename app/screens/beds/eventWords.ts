@@ -71,7 +71,11 @@ export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
   'rake off': {
     button: 'Rake off',
     name: 'raking off',
-    line: only('rake off', ({ share }) => `Raked off ${percent(share)} of the cover`),
+    line: only(
+      'rake off',
+      ({ share, toHeap }) =>
+        `Raked off ${percent(share)} of the cover${toHeap ? `, ${toHeap.amount.text} of it put on the heap` : ''}`,
+    ),
   },
   'dig cover in': {
     button: 'Dig in',

@@ -4,6 +4,7 @@ import { materialById } from '../../document/materialValues';
 import type { Garden, Stock } from '../../document/schema';
 import { monthWord } from '../../words/chartFormat';
 import { withRange } from '../../words/ranges';
+import { putOnWords } from '../../words/stockWords';
 import { monthOf, yearOf, type DayNumber } from '../../core/days';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
@@ -29,7 +30,9 @@ function HeapBooks(props: {
   const { estimate, units } = useShown();
   const account = useMemo(() => heapAccount(garden, heap, today), [garden, heap, today]);
   const { entries, putOn, left, takenDryKilograms } = account;
-  const mowings = entries.filter(({ what }) => what === 'clippings').length;
+  const count = (wanted: (typeof entries)[number]['what']): number =>
+    entries.filter(({ what }) => what === wanted).length;
+  const put = putOnWords(count('clippings'), count('leaves'), count('raked off'));
   if (entries.length === 0)
     return (
       <p className="small soft">
@@ -40,9 +43,7 @@ function HeapBooks(props: {
   return (
     <div>
       <p>
-        Put on it since, from {mowings === 1 ? '1 mowing' : `${mowings} mowings`}
-        {entries.length > mowings ? ' and with leaves' : ''}:{' '}
-        {estimate(putOn.dryKilograms, units.mass)} of dry weight with{' '}
+        Put on it since, {put}: {estimate(putOn.dryKilograms, units.mass)} of dry weight with{' '}
         {estimate(putOn.nitrogenGrams, units.nitrogen)} of nitrogen.
       </p>
       <p>

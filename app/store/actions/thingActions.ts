@@ -170,7 +170,7 @@ export function thingActions(tools: ActionTools): ThingActions {
     addStock: (stock) => add('stock', stock),
     editStock: (id, changes, gesture) => change('stock', id, changes, gesture),
     deleteStock: (id) =>
-      remove('stock', id, ({ mowings, applications }) =>
+      remove('stock', id, ({ mowings, applications, events }) =>
         usedBy({
           mowing: mowings.filter(
             ({ rest }) =>
@@ -179,6 +179,9 @@ export function thingActions(tools: ActionTools): ThingActions {
           ).length,
           layer: applications.filter(({ from }) => from.source === 'stock' && from.stockId === id)
             .length,
+          raking: events.filter(
+            (event) => event.kind === 'rake off' && event.toHeap?.stockId === id,
+          ).length,
         }),
       ),
 

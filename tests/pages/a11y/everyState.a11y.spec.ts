@@ -272,7 +272,7 @@ test('dialogs of a bed', async ({ garden }) => {
     .getByRole('button', { name: /^Lay it on another bed/ })
     .first()
     .click();
-  await garden.getByRole('dialog').getByLabel('On which bed?').selectOption('South wall');
+  await garden.getByRole('dialog').getByLabel('Where does it go?').selectOption('South wall');
   await expect(garden.getByRole('group', { name: 'What it does to South wall' })).toBeVisible();
   await look(garden, 'what was raked off, on another bed');
   await garden.keyboard.press('Escape');

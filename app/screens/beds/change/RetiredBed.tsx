@@ -15,6 +15,7 @@ import { useGarden, useMowings } from '../../store';
 import { useReadingContext } from '../../useReadingContext';
 import { stuffName } from '../chartData';
 import { eventWords } from '../eventWords';
+import { RetiredAccounts } from './RetiredAccounts';
 import { useBedChange, type Refused } from './useBedChange';
 
 /** A bed that was put away, split or joined: its log, to be read, and a way back where there is one. */
@@ -91,6 +92,7 @@ export function RetiredBed({ bed }: { readonly bed: Retired }) {
             ))}
         </div>
       )}
+      <RetiredAccounts bed={bed} />
       <section className="section" aria-labelledby="retired-log">
         <div className="section-head">
           <h2 id="retired-log">What was done</h2>
