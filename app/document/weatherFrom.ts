@@ -1,7 +1,7 @@
 import type { DayNumber } from '../core/days';
 import { longestFilledGap } from '../core/season/ahead';
 import type { Garden } from './schema';
-import { layeredWeather, type LayeredDay } from './weatherLayers';
+import { layeredWeather, type LayeredDay, type WeatherKept } from './weatherLayers';
 
 /** How a value of a day is known, the best first. */
 export const weatherRanks = ['own', 'record', 'downloaded', 'filled', 'imagined'] as const;
@@ -54,6 +54,30 @@ export function weatherFrom(garden: Garden, first: DayNumber, last: DayNumber): 
     counts.rain[rankOf(layers, 'rain', day)]++;
   }
   return counts;
+}
+
+/** Where the sums have a day's weather from, where somebody knows it: two of them where values differ in that. */
+export const dayOrigins = ['own', 'own and record', 'record', 'downloaded'] as const;
+export type DayOrigin = (typeof dayOrigins)[number];
+
+/**
+ * Where each day from `first` to `last` is known from. A day of which any value was downloaded is
+ * called so; a day of which nobody knows anything is absent.
+ */
+export function dayOriginsOf(
+  garden: WeatherKept,
+  first: DayNumber,
+  last: DayNumber,
+): ReadonlyMap<DayNumber, DayOrigin> {
+  const found = new Map<DayNumber, DayOrigin>();
+  for (const [day, { lowest, highest, rain }] of layeredWeather(garden, last)) {
+    if (day < first) continue;
+    const from = new Set([lowest, highest, rain].flatMap((value) => value?.from ?? []));
+    if (from.has('downloaded')) found.set(day, 'downloaded');
+    else if (from.has('own')) found.set(day, from.has('record') ? 'own and record' : 'own');
+    else if (from.has('record')) found.set(day, 'record');
+  }
+  return found;
 }
 
 /** Days from `first` to `last` of which the sums take some value from what was downloaded. */

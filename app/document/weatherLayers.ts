@@ -1,6 +1,9 @@
 import { dayOf, type DayNumber } from '../core/days';
 import type { Garden } from './schema';
 
+/** What of a garden holds weather. */
+export type WeatherKept = Pick<Garden, 'weather' | 'events'>;
+
 /** Where a day's weather is known from; each outranks those before it. */
 export const weatherSources = ['downloaded', 'record', 'own'] as const;
 export type WeatherSource = (typeof weatherSources)[number];
@@ -33,7 +36,7 @@ function withBetter(known: LayeredDay, from: WeatherSource, [, low, high, rain]:
 }
 
 /** Readings of the gauge by day; emptied twice in a day, both count. */
-function gauged(garden: Garden): Row[] {
+function gauged(garden: WeatherKept): Row[] {
   const sums = new Map<string, number>();
   for (const event of garden.events)
     if (event.kind === 'rain gauge')
@@ -46,7 +49,7 @@ function gauged(garden: Garden): Row[] {
  * garden's own gauge and thermometer before the record that was brought in, that before what was
  * downloaded for the place. Days that nothing knows are absent.
  */
-export function layeredWeather(garden: Garden, upTo: DayNumber): Map<DayNumber, LayeredDay> {
+export function layeredWeather(garden: WeatherKept, upTo: DayNumber): Map<DayNumber, LayeredDay> {
   const days = new Map<DayNumber, LayeredDay>();
   const put = (from: WeatherSource, rows: readonly Row[]): void => {
     for (const row of rows) {

@@ -68,6 +68,9 @@ export const howToRead = (since: string): string =>
 
 export const dayKindWords = {
   measured: 'measured weather',
+  own: 'weather by your own gauge or thermometer',
+  'own and record': 'weather of the record, bettered by your own readings',
+  record: 'weather of the record',
   downloaded: 'weather downloaded for the place',
   filled: 'weather filled in from normal months',
   imagined: 'imagined weather',

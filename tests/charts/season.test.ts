@@ -398,11 +398,17 @@ describe('state on a day', () => {
   });
 });
 
-test('a day that rests on downloaded weather says so, its neighbour that was measured too', () => {
-  const data = chart(quiet(), { downloaded: new Set([firstDay + 3]) });
+test('a day is told by where its weather is from', () => {
+  const data = chart(quiet(), {
+    origins: new Map([
+      [firstDay + 3, 'downloaded'],
+      [firstDay + 5, 'own'],
+    ]),
+  });
   const series = seasonSeries(data.result, { from: firstDay, to: firstDay + days - 1 }, 1.3);
   expect(readDay(data, series, firstDay + 3).kind).toBe('downloaded');
   expect(readDay(data, series, firstDay + 4).kind).toBe('measured');
+  expect(readDay(data, series, firstDay + 5).kind).toBe('own');
   expect(spokenReading(data, readDay(data, series, firstDay + 3))).toContain(
     'weather downloaded for the place',
   );

@@ -3,6 +3,7 @@ import type { SeasonResult } from '../../core/season/result';
 import type { BedVerdict, NitrogenState } from '../../core/season/verdict';
 import type { Stuff } from '../cover/data';
 import type { ChartUnits } from '../../words/chartUnits';
+import type { DayOrigins } from './origin';
 
 export interface PlantingOnChart {
   readonly id: string;
@@ -52,8 +53,8 @@ export interface SeasonChartData {
   readonly likely?: readonly LikelyNitrate[];
   /** laboratory tests of 0-30 cm */
   readonly tests?: readonly { readonly day: DayNumber; readonly mgPerKg: number }[];
-  /** days whose weather rests on what was downloaded; absent where none does */
-  readonly downloaded?: ReadonlySet<DayNumber>;
+  /** where each day's weather is known from; a day that is not there is called measured */
+  readonly origins?: DayOrigins;
   readonly plantings: readonly PlantingOnChart[];
   readonly layers: readonly LayerOnChart[];
   readonly units: ChartUnits;

@@ -1,5 +1,4 @@
 import type { DayNumber } from '../../core/days';
-import { dayKinds } from '../../core/season/input';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import type { NitrogenState } from '../../core/season/verdict';
 import { amount, amountSpoken, amountWithUnit, dayFull, degrees } from '../../words/chartFormat';
@@ -11,13 +10,14 @@ import {
 } from '../../words/seasonChart';
 import type { SeasonChartData } from './data';
 import { likelyOn } from './likely';
+import { toldKind, type ToldKind } from './origin';
 import type { BandName, SeasonSeries } from './series';
 
 /** Everything the chart knows of one evening; grams in g/m2, added up since the first day shown. */
 export interface DayReading {
   readonly day: DayNumber;
   /** how its weather is known */
-  readonly kind: keyof typeof dayKindWords;
+  readonly kind: ToldKind;
   readonly demand: number;
   readonly got: number;
   readonly bands: readonly { readonly name: BandName; readonly grams: number }[];
@@ -92,9 +92,7 @@ export function readDay(
     days(values).reduce((sum, value) => sum + value, 0);
   return {
     day,
-    kind: data.downloaded?.has(day)
-      ? 'downloaded'
-      : (dayKinds[data.result.kind[inRun(day)] ?? 0] ?? 'measured'),
+    kind: toldKind(data.origins, day, data.result.kind[inRun(day)]),
     demand: at(series.demand),
     got: at(series.got),
     bands: series.bands.map((band) => ({ name: band.name, grams: at(band.grams) })),

@@ -11,10 +11,10 @@ import {
   useState,
 } from 'react';
 import type { DayNumber } from '../../core/days';
-import { dayKinds } from '../../core/season/input';
 import { dayFull } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { dayKindWords } from '../../words/seasonChart';
+import { toldKind, type DayOrigins } from '../season/origin';
 import {
   bedsOnDay,
   movedBack,
@@ -52,6 +52,8 @@ export interface StripsChartProps {
   /** all there are: one scale, whatever is shown */
   readonly allBeds: readonly BedStrip[];
   readonly units: ChartUnits;
+  /** where each day's weather is known from */
+  readonly origins?: DayOrigins;
   readonly selected: string | null;
   readonly onSelect: (plantingId: string | null) => void;
   readonly onOpenBed: (bedId: string) => void;
@@ -139,7 +141,7 @@ export function StripsChart(props: StripsChartProps) {
 
   const run = allBeds.find((bed) => bed.run !== null)?.run ?? null;
   const at = run ? day - run.firstDay : -1;
-  const kind = run && at >= 0 && at < run.days ? (dayKinds[run.kind[at] ?? 0] ?? null) : null;
+  const kind = run && at >= 0 && at < run.days ? toldKind(props.origins, day, run.kind[at]) : null;
   const imagined = useMemo(() => {
     const known = run && {
       from: Math.max(span.from, run.firstDay),

@@ -1,9 +1,9 @@
 import { textFromDay, type DayNumber } from '../../core/days';
-import { dayKinds } from '../../core/season/input';
 import type { ChartUnits } from '../../words/chartUnits';
 import type { TableData } from '../export/tableData';
 import type { DaySpan } from '../season/data';
 import type { BedStrip } from './data';
+import { toldKind, type DayOrigins } from '../season/origin';
 import { readyOn } from './geometry';
 
 /** What begins, ends or is laid on a bed on a day. */
@@ -28,6 +28,7 @@ export function stripsTable(
   beds: readonly BedStrip[],
   span: DaySpan,
   units: ChartUnits,
+  origins?: DayOrigins,
 ): TableData {
   const { nitrogen } = units;
   const run = beds.find((bed) => bed.run !== null)?.run ?? null;
@@ -43,7 +44,7 @@ export function stripsTable(
       const at = run ? day - run.firstDay : -1;
       return [
         textFromDay(day),
-        run && at >= 0 && at < run.days ? (dayKinds[run.kind[at] ?? 0] ?? null) : null,
+        run && at >= 0 && at < run.days ? toldKind(origins, day, run.kind[at]) : null,
         ...beds.map((bed) => {
           const grams = readyOn(bed, day);
           return grams === null ? null : grams * nitrogen.perInside;

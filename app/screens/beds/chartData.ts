@@ -9,7 +9,7 @@ import type { Application, Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';
 import type { ChartUnits } from '../../words/chartUnits';
 import { cropById, cropName } from '../../document/cropValues';
-import { downloadedDays } from '../../document/weatherFrom';
+import { dayOriginsOf } from '../../document/weatherFrom';
 
 /** How a material looks in a drawing. */
 export function stuffOf({ row }: MaterialValues): Stuff {
@@ -111,9 +111,7 @@ export function seasonChartData(
         ? [{ day: dayOf(event.date), mgPerKg: event.nitrateMgPerKg }]
         : [],
     ),
-    ...(garden.weather.download
-      ? { downloaded: downloadedDays(garden, results.season.firstDay, results.season.today) }
-      : {}),
+    origins: dayOriginsOf(garden, results.season.firstDay, results.season.today),
     plantings: input.plantings.map((planting) => ({
       id: planting.id,
       name: cropName(garden, planting.crop.id),

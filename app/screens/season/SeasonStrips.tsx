@@ -7,6 +7,7 @@ import { useAnnounce } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
 import { movedPlanting } from '../../document/movedPlanting';
 import type { Planting } from '../../document/schema';
+import { dayOriginsOf } from '../../document/weatherFrom';
 import { editFailureSentence } from '../../words/messages';
 import { foundWords, movingWords, type PlantingPart } from '../../words/seasonPlaceWords';
 import { finishedCrop } from '../finishedCrop';
@@ -50,6 +51,12 @@ export function SeasonStrips(props: {
   const all = useMemo(
     () => bedStrips(garden, results, span, today, shown, coming.beds),
     [garden, results, span, today, shown, coming.beds],
+  );
+  // a planting that is moved changes neither
+  const { weather, events } = garden;
+  const origins = useMemo(
+    () => dayOriginsOf({ weather, events }, span.from, Math.min(span.to, today)),
+    [weather, events, span, today],
   );
   const found = useMemo(
     () =>
@@ -148,13 +155,14 @@ export function SeasonStrips(props: {
         )}
       </div>
       <ComingSeasonLine coming={coming} span={span} />
-      <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart)}>
+      <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart, origins)}>
         <StripsChart
           span={span}
           today={today}
           beds={found}
           allBeds={all}
           units={shown.chart}
+          origins={origins}
           selected={selected}
           onSelect={select}
           moved={moved}

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { dayOf } from '../../../app/core/days';
+import { dayOf, textFromDay } from '../../../app/core/days';
 import { parseGarden } from '../../../app/document/parse';
 import type { Garden, WeatherRow } from '../../../app/document/schema';
 import { serializeGarden } from '../../../app/document/serialize';
-import { downloadedDays, weatherFrom } from '../../../app/document/weatherFrom';
+import { dayOriginsOf, downloadedDays, weatherFrom } from '../../../app/document/weatherFrom';
 import { weatherKnown } from '../../../app/document/weatherKnown';
 import { recordOf } from '../../../app/document/weatherRecord';
 import {
@@ -112,6 +112,36 @@ test('how each value is known is counted, and the sums are told from a gauge’s
   );
   expect(weatherKnown(garden, today).downloaded).toBe(3);
   expect(weatherKnown(exampleGarden(), today).downloaded).toBe(0);
+});
+
+test('each day is called by where it is from, the least sure first', () => {
+  const garden = gardenWith({
+    download: [
+      ['2021-06-01', 8, 20, 5],
+      ['2021-06-02', 8, 20, 5],
+    ],
+    record: [
+      ['2021-06-02', 9, 19, 2],
+      ['2021-06-03', 9, 19, 0],
+      ['2021-06-04', 9, 19, null],
+    ],
+    gauge: [
+      ['2021-06-01', 1],
+      ['2021-06-04', 2],
+      ['2021-06-06', 3],
+    ],
+  });
+  const [first, last] = [dayOf('2021-06-01'), dayOf('2021-06-20')];
+  expect(
+    [...dayOriginsOf(garden, first, last)].map(([day, from]) => [textFromDay(day), from]).sort(),
+  ).toEqual([
+    ['2021-06-01', 'downloaded'],
+    ['2021-06-02', 'record'],
+    ['2021-06-03', 'record'],
+    ['2021-06-04', 'own and record'],
+    ['2021-06-06', 'own'],
+  ]);
+  expect(dayOriginsOf(garden, first + 5, last).size).toBe(1);
 });
 
 test('counts are of every day, whatever is known', () => {
