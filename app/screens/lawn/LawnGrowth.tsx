@@ -1,8 +1,10 @@
 import { useMemo } from 'react';
 import { LawnChart } from '../../charts/lawn/Chart';
+import { lawnTable } from '../../charts/lawn/tableData';
 import type { Lawn } from '../../document/schema';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
+import { TakeAway } from '../takeAway/TakeAway';
 import { useToday } from '../useReadingContext';
 import { growthIn, growthShown } from './growthShown';
 import { keptLawnCurve } from './keptLawnCurve';
@@ -17,17 +19,23 @@ export function LawnGrowth({ lawn }: { readonly lawn: Lawn }) {
   const { size, unit } = growthIn(garden, inAWeek, shown);
   const first = curve.weeks[0];
   if (!first) return null;
+  const grown = growthShown(curve, size);
   return (
-    <LawnChart
-      name={lawn.name}
-      unit={unit}
-      units={shown.chart}
-      firstDay={first.from}
-      lastDay={curve.lastDay}
-      today={today}
-      ratio={outlook.ratio.typical}
-      learntFrom={outlook.learntFrom}
-      {...growthShown(curve, size)}
-    />
+    <TakeAway
+      name={`Growth of ${lawn.name}`}
+      table={() => lawnTable({ ...grown, today }, unit.aWeek)}
+    >
+      <LawnChart
+        name={lawn.name}
+        unit={unit}
+        units={shown.chart}
+        firstDay={first.from}
+        lastDay={curve.lastDay}
+        today={today}
+        ratio={outlook.ratio.typical}
+        learntFrom={outlook.learntFrom}
+        {...grown}
+      />
+    </TakeAway>
   );
 }

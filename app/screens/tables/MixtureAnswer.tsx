@@ -1,4 +1,5 @@
 import { HeapLayers } from '../../charts/heap/HeapLayers';
+import { heapTable } from '../../charts/heap/tableData';
 import { Scroller } from '../../charts/Scroller';
 import { Disclosure } from '../../controls/Disclosure';
 import type { BlendWish } from '../../core/cover/blend';
@@ -12,6 +13,7 @@ import { unmetSentence } from '../../words/tableWords';
 import { stuffName, stuffOf } from '../beds/chartData';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
+import { TakeAway } from '../takeAway/TakeAway';
 
 /** 0.9144 m squared: the yard as it is defined. */
 const squareMetresPerSquareYard = 0.9144 ** 2;
@@ -73,12 +75,14 @@ export function MixtureAnswer(props: {
         )}
       </ul>
       {layers.length > 0 && (
-        <figure className="mix-layers">
-          <figcaption className="small">
-            {ground}, shaken out loose, the first below. Thickness is to scale.
-          </figcaption>
-          <HeapLayers title={ground} layers={layers} />
-        </figure>
+        <TakeAway name="Mixture in layers" table={() => heapTable(layers, shown.chart)}>
+          <figure className="mix-layers">
+            <figcaption className="small">
+              {ground}, shaken out loose, the first below. Thickness is to scale.
+            </figcaption>
+            <HeapLayers title={ground} layers={layers} />
+          </figure>
+        </TakeAway>
       )}
       <p>
         It comes to <span className="strong">{twoFigures(blend.ratio)} to 1</span>, likely{' '}
