@@ -24,7 +24,7 @@ const namesIn = (place) =>
 
 const parts = namesIn('parts');
 /** Parts that are asked for by one name. @type {Readonly<Record<string, readonly string[]>>} */
-const together = { ui: ['uiFirst', 'uiRepaint', 'uiTyping'] };
+const together = { ui: ['uiFirst', 'uiRepaint', 'uiSeason', 'uiTyping'] };
 const asked = process.argv.slice(2).flatMap((name) => together[name] ?? [name]);
 const unknown = asked.filter((name) => !parts.includes(name));
 if (unknown.length > 0) {

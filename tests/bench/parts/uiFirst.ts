@@ -1,7 +1,7 @@
 import type { BenchPart } from '../part';
 import { median, table, verdictOf } from '../table';
 import { firstPaints } from '../ui/firstPaint';
-import { howMeasured, inBrowser } from '../ui/inBrowser';
+import { ofOneYear, inBrowser } from '../ui/inBrowser';
 
 const paintLimit = 1000;
 const rounds = 5;
@@ -21,7 +21,7 @@ export const part: BenchPart = {
         verdictOf(median(milliseconds), paintLimit),
       ]),
     );
-    return `${howMeasured}. From the request of the page, nothing kept from before, medians of ${rounds}.
+    return `${ofOneYear}. From the request of the page, nothing kept from before, medians of ${rounds}.
 
 ${table(['first useful paint', 'median [ms]', 'slowest', `limit ${paintLimit} ms`], rows)}`;
   },

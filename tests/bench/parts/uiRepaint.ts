@@ -1,6 +1,6 @@
 import type { BenchPart } from '../part';
 import { median, table, verdictOf } from '../table';
-import { howMeasured, inBrowser } from '../ui/inBrowser';
+import { ofOneYear, inBrowser } from '../ui/inBrowser';
 import { repaints } from '../ui/repaint';
 
 /** even, so that the layer lies there again at the end */
@@ -25,7 +25,7 @@ export const part: BenchPart = {
       ]),
     );
     const head = ['', 'median [ms]', 'fastest', 'slowest', 'worked [ms]', 'limit', ''];
-    return `${howMeasured}. A layer of 30 L on one bed is taken back and done again by key, ${rounds} times: from the key's own time to the frame that shows the bed's cover without it or with it, at typical values; imagined seasons go on beside it. Worked is the median processor time of the page's own thread meanwhile, and until somebody looked.
+    return `${ofOneYear}. A layer of 30 L on one bed is taken back and done again by key, ${rounds} times: from the key's own time to the frame that shows the bed's cover without it or with it, at typical values; imagined seasons go on beside it. Worked is the median processor time of the page's own thread meanwhile, and until somebody looked.
 
 ${table(head, rows)}`;
   },

@@ -1,6 +1,6 @@
 import type { BenchPart } from '../part';
 import { table, verdictOf } from '../table';
-import { howMeasured, inBrowser } from '../ui/inBrowser';
+import { ofOneYear, inBrowser } from '../ui/inBrowser';
 import { tasksWhileTyping } from '../ui/typing';
 
 const taskLimit = 100;
@@ -23,7 +23,7 @@ export const part: BenchPart = {
       }),
     );
     const head = ['', 'over 50 ms', 'longest [ms]', 'worked a letter [ms]', `limit ${taskLimit}`];
-    return `${howMeasured}. Tasks that kept the page's own thread for over 50 ms while somebody typed, and for three seconds after; worked is the processor time of that thread, for each letter.
+    return `${ofOneYear}. Tasks that kept the page's own thread for over 50 ms while somebody typed, and for three seconds after; worked is the processor time of that thread, for each letter.
 
 ${table(head, rows)}`;
   },

@@ -12,7 +12,9 @@ export async function openGarden(browser: Browser, address: string): Promise<Pag
   return page;
 }
 
-export const place = (page: Page, name: 'This week' | 'Beds' | 'Garden'): Promise<void> =>
+export type PlaceName = 'This week' | 'Beds' | 'Season' | 'Lawn' | 'Tables' | 'Garden';
+
+export const place = (page: Page, name: PlaceName): Promise<void> =>
   page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name }).click();
 
 export async function openBedPage(page: Page, bed: string): Promise<void> {

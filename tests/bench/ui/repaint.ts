@@ -19,7 +19,7 @@ const lookMilliseconds = 700;
 const bed = 'Bed 3';
 
 /** In the page: from the next key to the paint after what it finds has changed. */
-function watchKey(selector: string): void {
+export function watchKey(selector: string): void {
   const bench = { from: 0, until: 0 };
   (window as never as Waiting).mowingsBench = bench;
   const text = (): string =>
