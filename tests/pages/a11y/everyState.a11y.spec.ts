@@ -70,6 +70,12 @@ async function look(page: Page, state: string): Promise<void> {
   await page.setViewportSize(usual);
 }
 
+/** The same once the question that was asked for is there: the code of most comes on demand. */
+async function lookAtQuestion(page: Page, state: string): Promise<void> {
+  await expect(page.getByRole('dialog')).toBeVisible();
+  await look(page, state);
+}
+
 test.describe.configure({ timeout: 240_000 });
 
 test('first run and the five answers', async ({ garden, folder }) => {
@@ -159,7 +165,7 @@ test('this week', async ({ garden }) => {
     .getByRole('dialog')
     .getByRole('button', { name: 'Lay it all the same' })
     .press('Enter');
-  await look(garden, 'the stop, hurried');
+  await lookAtQuestion(garden, 'the stop, hurried');
 });
 
 test('the plan of this week', async ({ garden }) => {
@@ -227,7 +233,7 @@ test('beds chosen, changed and on paper', async ({ garden }) => {
   await look(garden, 'several beds chosen');
   for (const act of ['Lay on them…', 'Water…', 'Join into one…', 'Put away…', 'Copy a season…']) {
     await garden.getByRole('button', { name: act }).click();
-    await look(garden, `several beds, ${act}`);
+    await lookAtQuestion(garden, `several beds, ${act}`);
     await garden.keyboard.press('Escape');
   }
   await garden.getByRole('button', { name: 'Their sheets…' }).click();
@@ -240,9 +246,10 @@ test('beds chosen, changed and on paper', async ({ garden }) => {
   await look(garden, 'another size, none given');
   await garden.keyboard.press('Escape');
   await garden.getByRole('button', { name: 'Split in two…' }).click();
-  await look(garden, 'a bed about to be split');
+  await lookAtQuestion(garden, 'a bed about to be split');
   await garden.getByRole('button', { name: 'Split it' }).click();
   await garden.getByRole('button', { name: 'South wall as it was' }).click();
+  await expect(garden.getByText(/Its ground is now South wall/)).toBeVisible();
   await look(garden, 'a bed that was split');
 });
 
@@ -257,14 +264,14 @@ test('dialogs of a bed', async ({ garden }) => {
     // each with what it says about an entry that is missing
     await dialog.getByRole('button', { name: /^(Write it down|Lay it)$/ }).click();
     if ((await dialog.count()) === 0) await note.click();
-    await look(garden, `dialog of ${await note.textContent()}`);
+    await lookAtQuestion(garden, `dialog of ${await note.textContent()}`);
     await garden.keyboard.press('Escape');
   }
   await garden
     .getByRole('button', { name: /^Change .*Clippings$/ })
     .first()
     .click();
-  await look(garden, 'a layer changed');
+  await lookAtQuestion(garden, 'a layer changed');
   await garden.keyboard.press('Escape');
   await garden.getByRole('button', { name: 'Rake off…' }).click();
   await garden.getByRole('button', { name: 'Write it down' }).click();
@@ -410,19 +417,21 @@ test('weather by place', async ({ garden, weather }) => {
 test('file', async ({ garden, folder }) => {
   await openSample(garden);
   await garden.keyboard.press('Control+s');
-  await look(garden, 'save as');
+  await lookAtQuestion(garden, 'save as');
   await garden.getByLabel('Name of the file').fill('Plot');
   await garden.keyboard.press('Enter');
   await expect(garden.getByRole('dialog')).toHaveCount(0);
   await garden.keyboard.press('Control+Shift+S');
+  await expect(garden.getByLabel('Name of the file')).toBeFocused();
   await garden.keyboard.press('Enter');
   await expect(garden.getByRole('alert')).toBeVisible();
   await look(garden, 'save as, the name taken');
   await garden.keyboard.press('Escape');
   await garden.getByRole('button', { name: 'back on the lawn' }).click();
   await garden.keyboard.press('Control+o');
-  await look(garden, 'unsaved changes');
+  await lookAtQuestion(garden, 'unsaved changes');
   await garden.getByRole('button', { name: 'Don’t save' }).click();
+  await expect(garden.getByRole('dialog', { name: 'Open a garden' })).toBeVisible();
   await look(garden, 'open');
   await garden.keyboard.press('Escape');
   await garden.keyboard.press('Control+s');
@@ -437,7 +446,7 @@ test('file', async ({ garden, folder }) => {
   for (const name of ['How to read this', 'About Mowings']) {
     await menu.click();
     await garden.getByRole('button', { name }).click();
-    await look(garden, name);
+    await lookAtQuestion(garden, name);
     await garden.keyboard.press('Escape');
   }
   await menu.click();

@@ -84,10 +84,13 @@ test('files: saved, changed, refused, opened', async ({ garden, folder }) => {
   await openReckoned(garden);
   await listen(garden);
   const person = new Person(garden);
+  const name = garden.getByLabel('Name of the file');
   await person.press('Control+s');
+  await expect(name).toBeFocused();
   await person.press('Enter');
   await hear(garden, 'Saved as “Sorrel Lane”.');
   await person.press('Control+Shift+S');
+  await expect(name).toBeFocused();
   await person.press('Enter');
   await hear(garden, 'A garden called “Sorrel Lane” is already there.');
   await person.press('Escape');

@@ -173,7 +173,7 @@ test('a first save gives back the field one was in, and what was being typed', a
   await person.tabTo('textbox', 'What came off?');
   await person.type('2 ba');
   await person.press('Control+s');
-  expect((await person.focused()).name).toBe('Name of the file');
+  await expect.poll(async () => (await person.focused()).name).toBe('Name of the file');
   await person.press('Enter');
   await expect(garden.getByRole('dialog')).toHaveCount(0);
   expect(await person.focused()).toMatchObject({ name: 'What came off?', value: '2 ba' });
