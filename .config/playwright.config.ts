@@ -22,7 +22,8 @@ export default defineConfig<Sides>({
   outputDir: join(top, '.build/test-results'),
   snapshotPathTemplate: join(top, 'tests/pictures/{arg}{ext}'),
   globalSetup: join(top, 'tests/pages/probe/buildProbe.ts'),
-  workers: 1, // on two cores one browser at a time is faster than two
+  // one browser alone leaves half of the second core idle
+  workers: 2,
   timeout: 60_000,
   // A busy machine now and then loses a race that no person would; the closing lines name it.
   retries: process.env['CI'] === undefined ? 0 : 1,
