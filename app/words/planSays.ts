@@ -1,5 +1,6 @@
 import type { PlanAmount } from '../core/plan/answer';
 import { toShown } from '../core/shownUnit';
+import { listed } from './chartFormat';
 import { countOf, estimateWithUnit } from './figures';
 import type { PlanNames } from './planWords';
 
@@ -107,6 +108,8 @@ export const planSays = {
   heldBack: 'These clippings are held back by what was put on their lawn.',
   engineFailed: 'The sums did not come out, so nobody can say what speaks against it.',
   keptHeading: 'Where the leaves go',
+  effectHeading: 'What the plan is worth',
+  mendHeading: (beds: readonly string[]): string => `To mend what has too much: ${listed(beds)}`,
   coming: 'It counts on mowings that are only expected, and is worked out anew each week.',
   otherwise:
     'The plan’s amounts stand here: change what was otherwise. A bed of the plan that gets nothing is left out for this week.',

@@ -405,14 +405,14 @@ export function effectWords(effects: PlanEffects, names: PlanNames): string {
     strongest === undefined
       ? ''
       : isNearer
-        ? `, but a ${strongest} speaks against it, which these grams do not count`
+        ? `, but a ${strongest} speaks against it, which these sums do not count`
         : `, and a ${strongest} speaks against it`;
   const nearest =
     allOnNearest.bedId === null
       ? ''
       : ` With all the clippings on ${names.bed(allOnNearest.bedId)}, the nearest: ${told(allOnNearest)}${speaks}.`;
   return (
-    'What is amiss on all beds, in grams of nitrogen: too little, too much, and ground that lies bare. ' +
+    'What is amiss on all beds, as nitrogen: too little, too much, and ground that lies bare. ' +
     `With nothing laid: ${grams(doNothing)}. With this plan: ${told(plan)}. ` +
     `With the coming weeks too, as expected: ${told(planToEnd)}.${nearest}`
   );

@@ -70,7 +70,20 @@ describe('what stands first this week', () => {
     expect(quiet).toEqual(['fed', 'right']);
   });
 
-  test('two cautions stand with the bed, the rest are counted', () => {
+  test('the strongest stands with the bed, the rest are counted', () => {
+    const [one] = notices({
+      bed: { state: 'short', weights: ['caution', 'caution', 'note'] },
+    }).notices;
+    expect(one?.cautions).toHaveLength(1);
+    expect(one?.more).toBe(2);
+  });
+
+  test('a second stop stands there too, and no third', () => {
+    const three = notices({ bed: { state: 'over-fed', weights: ['stop', 'stop', 'stop'] } });
+    expect([three.notices[0]?.cautions.length, three.notices[0]?.more]).toEqual([2, 1]);
+  });
+
+  test('both stops stand with the bed, the rest are counted', () => {
     const [one] = notices({
       bed: { state: 'over-fed', weights: ['stop', 'stop', 'caution', 'note'] },
     }).notices;

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Icon } from '../../controls/marks/Icon';
 import type { IconName } from '../../controls/marks/iconPaths';
 import { useAnnounce } from '../../controls/Announcer';
+import { DeleteButton } from '../../controls/DeleteButton';
 import { Dialog } from '../../controls/Dialog';
 import { dayOf } from '../../core/days';
 import { bedOn } from '../../document/bedPast';
@@ -215,14 +216,12 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
                     Change
                   </button>
                 )}
-                <button
-                  type="button"
-                  className="button-small"
-                  aria-label={`Delete ${label}`}
-                  onClick={() => remove(label, layer, event)}
+                <DeleteButton
+                  label={`Delete ${label}`}
+                  onDelete={() => remove(label, layer, event)}
                 >
                   Delete
-                </button>
+                </DeleteButton>
               </div>
             </li>
           );

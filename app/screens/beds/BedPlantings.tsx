@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { DeleteButton } from '../../controls/DeleteButton';
 import type { Bed, Planting } from '../../document/schema';
 import { percent } from '../../words/chartFormat';
 import { editFailureSentence } from '../../words/messages';
@@ -87,11 +88,9 @@ export function BedPlantings(props: {
                 >
                   Change
                 </button>
-                <button
-                  type="button"
-                  className="button-small"
-                  aria-label={`Delete ${name}`}
-                  onClick={() => {
+                <DeleteButton
+                  label={`Delete ${name}`}
+                  onDelete={() => {
                     const deleted = deletePlanting(planting.id);
                     announce(
                       deleted.ok
@@ -101,7 +100,7 @@ export function BedPlantings(props: {
                   }}
                 >
                   Delete
-                </button>
+                </DeleteButton>
               </div>
             </li>
           );

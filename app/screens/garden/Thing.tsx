@@ -1,5 +1,6 @@
 import { useRef, useState, type ReactNode } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { DeleteButton } from '../../controls/DeleteButton';
 import type { Edited } from '../../store/contract';
 import { editFailureSentence } from '../../words/messages';
 
@@ -41,10 +42,8 @@ export function Thing(props: ThingProps) {
         )}
         {asking && props.goesWithIt && <p role="alert">{props.goesWithIt}</p>}
         <div className="button-row">
-          <button
-            type="button"
-            className="button-small"
-            onClick={() => {
+          <DeleteButton
+            onDelete={() => {
               if (props.goesWithIt && !asking) return setAsking(true);
               const next = holder.current?.nextElementSibling;
               const result = props.onDelete();
@@ -55,7 +54,7 @@ export function Thing(props: ThingProps) {
           >
             Delete {props.name}
             {asking && props.goesWithIt ? ' all the same' : ''}
-          </button>
+          </DeleteButton>
           {asking && props.goesWithIt && (
             <button type="button" className="button-small" onClick={() => setAsking(false)}>
               Keep it

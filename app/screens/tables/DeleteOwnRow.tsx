@@ -1,5 +1,5 @@
-import { useRef } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { DeleteButton } from '../../controls/DeleteButton';
 import type { Edited } from '../../store/contract';
 import { editFailureSentence } from '../../words/messages';
 
@@ -11,14 +11,10 @@ export function DeleteOwnRow(props: {
   readonly onRefused: (sentence: string) => void;
 }) {
   const announce = useAnnounce();
-  const button = useRef<HTMLButtonElement>(null);
   return (
-    <button
-      ref={button}
-      type="button"
-      className="button-small"
-      onClick={() => {
-        const table = button.current?.closest('table');
+    <DeleteButton
+      onDelete={(event) => {
+        const table = event.currentTarget.closest('table');
         const result = props.onDelete();
         if (!result.ok) return props.onRefused(editFailureSentence(result.error));
         props.onGone();
@@ -27,6 +23,6 @@ export function DeleteOwnRow(props: {
       }}
     >
       Delete {props.name}
-    </button>
+    </DeleteButton>
   );
 }

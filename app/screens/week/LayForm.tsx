@@ -246,18 +246,6 @@ export function LayForm(props: LayFormProps) {
           onDay={setDate}
         />
         <div className="button-row">
-          {props.bedId === null && (
-            <button
-              type="button"
-              className="button"
-              onClick={() => {
-                setRows((now) => [...now, newRow(props.what ?? '')]);
-                focusBed.current = '';
-              }}
-            >
-              Another bed
-            </button>
-          )}
           <button
             type="button"
             className="button-main"
@@ -272,6 +260,18 @@ export function LayForm(props: LayFormProps) {
                 ? `Lay on these ${filled.length}`
                 : 'Lay it'}
           </button>
+          {props.bedId === null && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                setRows((now) => [...now, newRow(props.what ?? '')]);
+                focusBed.current = '';
+              }}
+            >
+              Another bed
+            </button>
+          )}
           {engineFailed && (
             <button
               type="button"

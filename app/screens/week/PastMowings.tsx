@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { DeleteButton } from '../../controls/DeleteButton';
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing } from '../../document/schema';
@@ -15,7 +16,7 @@ import { useReadingContext, useToday } from '../useReadingContext';
 import { mowingDialog } from '../places';
 import { MowingShares } from './MowingShares';
 
-const firstShown = 6;
+const firstShown = 3;
 
 /** So long clippings can still be taken in hand again; later they are grass no more (ours). */
 const inHandDays = 7;
@@ -125,14 +126,9 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
             Take the rest in hand
           </button>
         )}
-        <button
-          type="button"
-          className="button-small"
-          aria-label={`Delete the mowing of ${title}`}
-          onClick={remove}
-        >
+        <DeleteButton label={`Delete the mowing of ${title}`} onDelete={remove}>
           Delete
-        </button>
+        </DeleteButton>
       </div>
       {editing && <mowingDialog.Part mowing={mowing} onClose={() => setEditing(false)} />}
     </article>

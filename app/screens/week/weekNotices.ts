@@ -6,7 +6,7 @@ export interface WeekNotice {
   readonly bed: Bed;
   readonly results: BedResults;
   readonly weight: Weight;
-  /** the weightiest few, shown with the bed */
+  /** the weightiest, shown with the bed; a second one only where both are stops */
   readonly cautions: readonly Caution[];
   /** how many more stand on the bed's own page */
   readonly more: number;
@@ -24,7 +24,14 @@ const stateRank: Readonly<Record<NitrogenState, number>> = {
   'about right': 0,
 };
 
-const shownPerBed = 2;
+/** Stops of one bed that stand on the page; of anything weaker the strongest alone. */
+const stopsShown = 2;
+
+const shownOf = (cautions: readonly Caution[]): readonly Caution[] =>
+  cautions.slice(
+    0,
+    Math.min(stopsShown, Math.max(1, cautions.filter(({ weight }) => weight === 'stop').length)),
+  );
 
 /**
  * The beds that have something to say today, weightiest first: by the strongest caution of the
@@ -63,8 +70,8 @@ export function weekNotices(
       bed,
       results,
       weight: strongest ?? ('note' as const),
-      cautions: results.cautions.slice(0, shownPerBed),
-      more: Math.max(0, results.cautions.length - shownPerBed),
+      cautions: shownOf(results.cautions),
+      more: results.cautions.length - shownOf(results.cautions).length,
     }));
   return { notices, quiet: said.filter(isQuiet).map(({ bed }) => bed) };
 }

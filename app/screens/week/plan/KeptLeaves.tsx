@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
+import { Disclosure } from '../../../controls/Disclosure';
 import { Figured } from '../../../controls/Figured';
-import { Icon } from '../../../controls/marks/Icon';
 import { monthOf, yearOf } from '../../../core/days';
 import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
 import { leavesToKeep } from '../../../document/heapAccount';
@@ -20,14 +20,11 @@ export function KeptLeaves({ answer }: { readonly answer: PlanAnswer }) {
   const rests = plannedRests(answer);
   if (kept.length === 0) return null;
   return (
-    <div className="plan-rest">
-      <h3>
-        <Icon name="bag" /> {planSays.keptHeading}
-      </h3>
+    <Disclosure summary={planSays.keptHeading}>
       {kept.map((source) => (
         <Kept key={source.sourceId} source={source} rests={rests} />
       ))}
-    </div>
+    </Disclosure>
   );
 }
 

@@ -1,9 +1,6 @@
 import { Disclosure } from '../../../controls/Disclosure';
 import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
-import { dayOf } from '../../../core/days';
-import { mowingMark } from '../../../document/mowingMarks';
-import { mowingMarkWords } from '../../../words/mowingMarkWords';
 import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
 import { mowingAccount } from '../../../store/selectors';
 import {
@@ -13,9 +10,7 @@ import {
   restWords,
 } from '../../../words/planWords';
 import { planSays } from '../../../words/planSays';
-import { useShown } from '../../shown';
 import { useGarden } from '../../store';
-import { useToday } from '../../useReadingContext';
 import { CautionList } from '../../CautionList';
 import { MowingShares } from '../MowingShares';
 import {
@@ -27,10 +22,7 @@ import {
   type PlannedRest,
 } from './planRests';
 import { amountFigure, restFigures } from '../../why/planWhys';
-import { KeptLeaves } from './KeptLeaves';
 import { usePlanNames } from './usePlanNames';
-
-const large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Every kilogram of what is cut: what is laid, what is left, and where that goes, best first. */
 export function PlanRest(props: {
@@ -42,21 +34,16 @@ export function PlanRest(props: {
   const cut = answer.sources.filter(
     ({ ref, role, was }) => role === 'greens' && ref.source !== 'coming' && was.litres > 0,
   );
+  if (cut.length === 0) return null;
   return (
-    <>
-      {cut.length > 0 && (
-        <div className="plan-rest">
-          <h3>
-            <Icon name="bag" /> What is cut, and where all of it goes
-          </h3>
-          {cut.map((source) => (
-            <CutAndWaiting key={source.sourceId} source={source} {...props} />
-          ))}
-        </div>
-      )}
-      <KeptLeaves answer={answer} />
-      <WhereItWent answer={answer} />
-    </>
+    <div className="plan-rest">
+      <h3>
+        <Icon name="bag" /> What is cut, and where all of it goes
+      </h3>
+      {cut.map((source) => (
+        <CutAndWaiting key={source.sourceId} source={source} {...props} />
+      ))}
+    </div>
   );
 }
 
@@ -135,45 +122,6 @@ function CutAndWaiting(props: {
           )}
         </>
       )}
-    </div>
-  );
-}
-
-/** So long a mowing that is settled still stands beside the plan (ours). */
-const shownDays = 7;
-
-/** Mowings of the last week that are settled: every kilogram of them, by place. */
-function WhereItWent({ answer }: { readonly answer: PlanAnswer }) {
-  const garden = useGarden();
-  const shown = useShown();
-  const today = useToday();
-  const waiting = new Set(
-    answer.sources.flatMap(({ ref }) => (ref.source === 'mowing' ? [ref.mowingId] : [])),
-  );
-  const settled = garden.mowings
-    .filter(({ id, date, rest }) => {
-      const age = today - dayOf(date);
-      return age >= 0 && age < shownDays && (rest.to !== 'undecided' || !waiting.has(id));
-    })
-    .sort((one, other) => (one.date < other.date ? 1 : -1));
-  if (settled.length === 0) return null;
-  return (
-    <div className="plan-rest">
-      <h3>
-        <Icon name="bag" /> Where the last week’s mowings went
-      </h3>
-      <ul className="plain-list plan-went">
-        {settled.map((mowing) => (
-          <li key={mowing.id}>
-            <p>
-              {large(shown.dayNear(mowing.date, today))},{' '}
-              {garden.lawns.find(({ id }) => id === mowing.lawnId)?.name}
-              {mowingMarkWords({ ...mowingMark(garden, mowing.id), day: null }, String)}
-            </p>
-            <MowingShares mowing={mowing} />
-          </li>
-        ))}
-      </ul>
     </div>
   );
 }

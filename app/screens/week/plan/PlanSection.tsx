@@ -3,8 +3,7 @@ import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Disclosure } from '../../../controls/Disclosure';
 import { Figured } from '../../../controls/Figured';
-import { Icon } from '../../../controls/marks/Icon';
-import type { PlanAnswer, PlanLine } from '../../../core/plan/answer';
+import type { MendMove, PlanAnswer, PlanLine } from '../../../core/plan/answer';
 import {
   effectWords,
   leftOutTitle,
@@ -21,12 +20,14 @@ import { exactDialog, somethingElse } from '../../places';
 import { pinnable } from './pinnable';
 import { SetByHand } from './SetByHand';
 import { ComingWeeks } from './ComingWeeks';
+import { KeptLeaves } from './KeptLeaves';
 import { PaperList } from './PaperList';
 import { PlanLines } from './PlanLines';
 import { PlanRest } from './PlanRest';
 import { usePlanActs, type PlanActs } from './usePlanActs';
 import { effectFigures, mendFigures } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
+import { WhereItWent } from './WhereItWent';
 
 /** What to do this week: made by itself while it is in sight, and kept up to date. */
 export function PlanSection(props: {
@@ -149,6 +150,11 @@ export function PlanSection(props: {
   );
 }
 
+/** The beds that have too much, each once. */
+const mendedBeds = (mends: readonly MendMove[]): readonly string[] => [
+  ...new Set(mends.map((move) => (move.kind === 'rake and carry' ? move.fromBedId : move.bedId))),
+];
+
 /** Under this share of the window's height there is room for the plan below its heading. */
 const highEnough = 0.5;
 
@@ -226,68 +232,75 @@ function Plan(props: {
         <PlanRest answer={answer} isReady={isReady} onRest={(rests) => acts.doIt([], rests)} />
       )}
       {isCut && <BeforeYouMow answer={answer} />}
-      {!isSettled && (
-        <div className="plan-effects">
-          <Figured
-            className="small"
-            says={effectWords(answer.effects, names)}
-            figures={effectFigures(answer.effects, names)}
-          />
-        </div>
-      )}
-      {mends.length > 0 && (
-        <div className="plan-mends">
-          <h3>
-            <Icon name="rake" /> To mend what has too much
-          </h3>
-          <ul>
-            {mends.map((move) => {
-              const words = mendWords(move, names);
-              return (
-                <li key={words}>
-                  <Figured says={words} figures={mendFigures(move, names)} />
-                </li>
-              );
-            })}
-          </ul>
-        </div>
-      )}
-      {(leftOut.length > 0 || answer.coming.length > 0) && (
-        <Disclosure
-          summary={leftOutTitle(leftOut.length, answer.coming.length > 0, answer.lines.length > 0)}
-        >
-          {leftOut.length > 0 && (
-            <ul>
-              {leftOut.map((left) => (
-                <li key={left.bedId}>
-                  <strong>{names.bed(left.bedId)}</strong>: {leftOutWords(left, names)}{' '}
-                  {left.reason.kind !== 'pinned' && mayPin && (
-                    <button
-                      type="button"
-                      className="button-small"
-                      aria-label={`Exactly this: ${names.bed(left.bedId)}`}
-                      onClick={() => setExact(left.bedId)}
-                    >
-                      Exactly this…
-                    </button>
-                  )}
-                  {left.reason.kind === 'pinned' && (
-                    <button
-                      type="button"
-                      className="button-small"
-                      aria-label={`Count ${names.bed(left.bedId)} in again`}
-                      onClick={() => acts.countIn(left.bedId)}
-                    >
-                      Count it in again
-                    </button>
-                  )}
-                </li>
-              ))}
+      <div className="plan-folds">
+        {mends.length > 0 && (
+          <Disclosure
+            summary={planSays.mendHeading(mendedBeds(mends).map(names.bed))}
+            open={answer.lines.length === 0}
+          >
+            <ul className="plan-mends">
+              {mends.map((move) => {
+                const words = mendWords(move, names);
+                return (
+                  <li key={words}>
+                    <Figured says={words} figures={mendFigures(move, names)} />
+                  </li>
+                );
+              })}
             </ul>
-          )}
-          <ComingWeeks answer={answer} />
-        </Disclosure>
-      )}
+          </Disclosure>
+        )}
+        {!isSettled && <KeptLeaves answer={answer} />}
+        {!isSettled && <WhereItWent answer={answer} />}
+        {!isSettled && (
+          <Disclosure summary={planSays.effectHeading}>
+            <Figured
+              says={effectWords(answer.effects, names)}
+              figures={effectFigures(answer.effects, names)}
+            />
+          </Disclosure>
+        )}
+        {(leftOut.length > 0 || answer.coming.length > 0) && (
+          <Disclosure
+            summary={leftOutTitle(
+              leftOut.length,
+              answer.coming.length > 0,
+              answer.lines.length > 0,
+            )}
+          >
+            {leftOut.length > 0 && (
+              <ul>
+                {leftOut.map((left) => (
+                  <li key={left.bedId}>
+                    <strong>{names.bed(left.bedId)}</strong>: {leftOutWords(left, names)}{' '}
+                    {left.reason.kind !== 'pinned' && mayPin && (
+                      <button
+                        type="button"
+                        className="button-small"
+                        aria-label={`Exactly this: ${names.bed(left.bedId)}`}
+                        onClick={() => setExact(left.bedId)}
+                      >
+                        Exactly this…
+                      </button>
+                    )}
+                    {left.reason.kind === 'pinned' && (
+                      <button
+                        type="button"
+                        className="button-small"
+                        aria-label={`Count ${names.bed(left.bedId)} in again`}
+                        onClick={() => acts.countIn(left.bedId)}
+                      >
+                        Count it in again
+                      </button>
+                    )}
+                  </li>
+                ))}
+              </ul>
+            )}
+            <ComingWeeks answer={answer} />
+          </Disclosure>
+        )}
+      </div>
       <div className="not-printed">
         <ChoiceRow
           legend="Beds to walk to in one day"
