@@ -10,6 +10,8 @@ export interface QuantityFieldProps {
   readonly trouble?: Trouble | null | undefined;
   readonly onEnter?: (() => void) | undefined;
   readonly onEnd?: (() => void) | undefined;
+  /** the arrow keys up and down, for an amount that has steps */
+  readonly onStep?: ((by: 1 | -1) => void) | undefined;
   readonly wide?: boolean;
   /** the words last handed over; see the undo keys */
   readonly settled?: string;
@@ -42,6 +44,10 @@ export function QuantityField(props: QuantityFieldProps) {
             if (event.key === 'Enter' && props.onEnter) {
               event.preventDefault();
               props.onEnter();
+            }
+            if (props.onStep && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
+              event.preventDefault();
+              props.onStep(event.key === 'ArrowUp' ? 1 : -1);
             }
           }}
         />

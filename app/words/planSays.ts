@@ -119,8 +119,7 @@ export const planSays = {
   inPlan: (layers: string): string => `In today’s plan: ${layers}.`,
   asPlanned: 'Lay what today’s plan has for it, and look again in a week.',
   notToday: (why: string): string => `Today the plan lays none here: ${why}`,
-  otherDay: (why: string): string =>
-    `The plan: ${why} “What if” on its page counts in how many seasons a layer helps.`,
+  otherDay: (why: string): string => `The plan: ${why}`,
   goesOn: 'Written down. What comes next is being worked out.',
   restOf: (much: string, what: string): string => `the rest, ${much} of ${what}`,
   whyWas: 'What was mown, less what was laid of it already.',
@@ -144,6 +143,8 @@ export const exactWords = {
   none: 'Say an amount on at least one line, or close this.',
   tooMuch: (there: string): string => `That is more than there is: ${there}.`,
   heading: 'What you have set',
+  unsaved:
+    'For looking only: it is in no file and no undo, and gone when the garden is closed. What you lay is written down.',
   one: (bed: string, amount: string, what: string): string => `${bed}: ${amount} of ${what}.`,
   nothing: (bed: string, what: string): string => `${bed}: none of ${what}.`,
   choose: 'Let the plan choose',

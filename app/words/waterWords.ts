@@ -17,7 +17,7 @@ export function cansWords(litres: number, can: Can): string {
   return `${countOf(halves / 2, can.name, can.plural)}${can.size ? ` ${can.size}` : ''}`;
 }
 
-/** "about 12 mm, 8 cans of 10 L" */
+/** "12 mm, 8 cans of 10 L" */
 export function pourWords(millimetres: number, areaM2: number, can: Can, units: UnitSet): string {
   return `${estimateWithUnit(millimetres, units.rain)}, ${cansWords(millimetres * areaM2, can)}`;
 }
@@ -29,17 +29,23 @@ export const waterForecastWords =
 /** less than this is told as none [mm] */
 const leastMillimetres = 0.5;
 
+/** Between what depths a cover's saving lies, as `savedWords` says it. */
+export function savedRange({ soil }: Pick<CoverSaved, 'soil'>, units: UnitSet): string {
+  const [low, high] = [soil.low, soil.high].map((millimetres) =>
+    estimateWithUnit(Math.abs(millimetres), units.rain),
+  ) as [string, string];
+  const bare = (text: string): string => text.replace(` ${units.rain.symbol}`, '');
+  return soil.low < 0
+    ? `${bare(low)} more to ${high} ${soil.high < 0 ? 'more' : 'less'}`
+    : `${bare(low)} to ${high}`;
+}
+
 /** What lies on a bed did to its water this season. */
 export function savedWords({ soil, caught, atHand }: CoverSaved, units: UnitSet): string {
   const depth = (millimetres: number): string => estimateWithUnit(millimetres, units.rain);
   if (soil.high < leastMillimetres && caught < leastMillimetres)
     return 'What was laid has made no difference to its water yet.';
-  const [low, high] = [depth(Math.abs(soil.low)), depth(Math.abs(soil.high))];
-  const bare = (text: string): string => text.replace(` ${units.rain.symbol}`, '');
-  const range =
-    soil.low < 0
-      ? `from ${bare(low)} more to ${high} ${soil.high < 0 ? 'more' : 'less'}`
-      : `${bare(low)} to ${high}`;
+  const range = `${soil.low < 0 ? 'from ' : ''}${savedRange({ soil }, units)}`;
   const kept = `The soil under what you laid gave off roughly ${depth(Math.abs(soil.typical))} ${soil.typical < 0 ? 'more' : 'less'} (${range}).`;
   const gave =
     caught < leastMillimetres

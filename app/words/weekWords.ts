@@ -26,6 +26,8 @@ export const shareWords = {
 
 /** What is said where the rest of a mowing is sent somewhere by hand. */
 export const restChoiceWords = {
+  withLeaves: (heap: string, litres: string, leaves: string): string =>
+    `${heap}, with ${litres} of ${leaves}`,
   onLawn: 'The rest stays on the lawn.',
   onHeap: (heap: string): string => `The rest goes on ${heap}.`,
   newHeap: 'A heap was started and the rest put on it.',

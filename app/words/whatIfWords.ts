@@ -71,3 +71,6 @@ export function betterWords(weights: PlanWeights): readonly string[] {
 /** What lays an alternative; `stops` speak against it, and it says so. */
 export const layAlternativeWords = (stops: number): string =>
   stops === 0 ? 'Lay it…' : `Lay it against ${stops === 1 ? 'a stop' : `${String(stops)} stops`}…`;
+
+/** On the button beside room that is offered. */
+export const tryWords = (bed: string): string => `In how many seasons it helps ${bed}`;

@@ -48,6 +48,13 @@ export function cutAtFigures(says: string, figures: readonly string[]): readonly
   return stretches;
 }
 
+/** The figures of a sentence that have a unit, "3.7 to 11 g/m²" as one. */
+export function figuresWith(says: string, unit: string): readonly string[] {
+  const number = String.raw`[−-]?\d[\d.,]*(?: \d+/\d+)?`;
+  const escaped = unit.replaceAll(/[.*+?^${}()|[\]\\/]/g, String.raw`\$&`);
+  return says.match(new RegExp(`${number}(?: to ${number})? ${escaped}(?![\\w/²])`, 'g')) ?? [];
+}
+
 const isPartOfNumber = (character: string | undefined): boolean =>
   character !== undefined && /[\d.,/]/.test(character);
 

@@ -194,7 +194,8 @@ test('a deletion shows with the way back beside it; a bed with layers asks first
   await garden.getByRole('button', { name: 'Delete Gate bed all the same' }).click();
   await expect(notice).toContainText('Deleted: Gate bed.');
   await goTo(garden, 'This week');
-  await expect(garden.getByText(/Gate bed, a bed since deleted/).first()).toBeVisible();
+  const past = garden.getByRole('region', { name: 'Mowings so far' });
+  await expect(past.getByText(/Gate bed, a bed since deleted/).first()).toBeVisible();
 });
 
 test('earlier mowings in one line @once', async ({ garden }) => {

@@ -32,6 +32,7 @@ test('a mowing of three bags is logged, shared out and accepted in four actions'
   ).toBeVisible();
   await planIsMade(garden);
   // every kilogram of both mowings of today ends somewhere, and it is told beside the plan
+  await plan.getByText('Where the last week’s mowings went').click();
   const went = plan.getByRole('listitem').filter({ hasText: 'Today, Back lawn' });
   await expect(went).toHaveCount(2);
   await expect(went.filter({ hasText: 'Far bed' })).toContainText(

@@ -37,6 +37,13 @@ test('a layer is typed, slid and weighed against the bed as it is', async ({ gar
   await garden.keyboard.press('ArrowRight');
   await expect(whatIf(garden).getByLabel('How much?')).toHaveValue('4 1/2 buckets');
   await expect(table(garden).getByRole('columnheader', { name: /4 1\/2 buckets/ })).toBeVisible();
+  // the same by the field’s own arrow keys: one amount is one stop of the Tab key
+  const field = whatIf(garden).getByLabel('How much?');
+  await field.press('ArrowUp');
+  await expect(field).toHaveValue('5 buckets');
+  await field.press('ArrowDown');
+  await expect(field).toHaveValue('4 1/2 buckets');
+  await expect(slider).toHaveAttribute('tabindex', '-1');
   await oddsAreThere(garden, 1);
 });
 

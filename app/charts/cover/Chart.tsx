@@ -1,4 +1,5 @@
 import { useId, useRef, useState } from 'react';
+import { ChartSays } from '../ChartSays';
 import { amountWithUnit, dayWord } from '../../words/chartFormat';
 import { ageWords, coverFinding, leftWords } from '../../words/coverChart';
 import { Scroller } from '../Scroller';
@@ -12,6 +13,8 @@ export interface CoverChartProps extends CoverChartData {
   /** "Gate bed" */
   readonly bedName: string;
 }
+
+const coverSaying = { of: 'cover' } as const;
 
 /** A cut through what lies on a bed: layers by age, to scale, each with its date and what is left of it. */
 export function CoverChart(props: CoverChartProps) {
@@ -30,8 +33,9 @@ export function CoverChart(props: CoverChartProps) {
         <h3 id={`${id}-name`}>
           Cover on {props.bedName}, {dayWord(facts.day, units)}
         </h3>
-        <p className="chart-finding">
-          {coverFinding(
+        <ChartSays
+          saying={coverSaying}
+          says={coverFinding(
             {
               state: props.coverState,
               layers: facts.lying.length,
@@ -40,7 +44,7 @@ export function CoverChart(props: CoverChartProps) {
             },
             units,
           )}
-        </p>
+        />
       </figcaption>
       {props.layers.length > 0 && (
         <div className="chart-tools">

@@ -1,4 +1,5 @@
 import { useId, useRef, useState } from 'react';
+import { ChartSays } from '../ChartSays';
 import type { ChartUnits } from '../../words/chartUnits';
 import { dayShort } from '../../words/chartFormat';
 import {
@@ -22,6 +23,8 @@ export interface LawnChartProps extends LawnChartData {
   readonly ratio: number;
   readonly learntFrom: number;
 }
+
+const lawnSaying = { of: 'lawn' } as const;
 
 /** The yield of a lawn through the season as blades of grass, with what was really mown over it. */
 export function LawnChart(props: LawnChartProps) {
@@ -50,8 +53,9 @@ export function LawnChart(props: LawnChartProps) {
     <figure className="chart lawn-chart" aria-labelledby={`${id}-name`}>
       <figcaption>
         <h3 id={`${id}-name`}>{words.title}</h3>
-        <p className="chart-finding">
-          {lawnFinding(
+        <ChartSays
+          saying={lawnSaying}
+          says={lawnFinding(
             {
               best: best && { amount: best.typical, when: dayShort(best.from + 3, units) },
               mowings: props.learntFrom,
@@ -60,7 +64,7 @@ export function LawnChart(props: LawnChartProps) {
             },
             unit,
           )}
-        </p>
+        />
       </figcaption>
       {!hasGrowth(props) && <p>{words.nothing}</p>}
       <Scroller box={box} className="chart-scroll" label={`${words.title}: ${props.name}`}>

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { ChartSays } from '../ChartSays';
 import type { LedgerWay } from '../../core/season/ledgerStreams';
 import { amountWithUnit, dayWord } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
@@ -37,15 +38,18 @@ export function LedgerChart(props: LedgerChartProps) {
     <figure className="chart ledger-chart" aria-labelledby={`${id}-name`}>
       <figcaption>
         <h3 id={`${id}-name`}>Ledger of {props.bedName}</h3>
-        <p className="chart-finding">
-          {amountWithUnit(ledger.totals.opening, units.nitrogen)} was on hand on{' '}
-          {dayWord(ledger.fromDay, units)} and{' '}
-          {amountWithUnit(ledger.totals.cameIn, units.nitrogen)} {isForetold ? 'comes' : 'came'} in;
-          by {dayWord(ledger.toDay, units)} {amountWithUnit(ledger.totals.wentOut, units.nitrogen)}{' '}
-          {isForetold ? 'will have' : 'had'} gone out.
-          {period.imaginedFrom !== null &&
-            ` From ${dayWord(period.imaginedFrom, units)} on the weather is imagined.`}
-        </p>
+        <ChartSays
+          saying={{ of: 'ledger', ledger }}
+          says={
+            `${amountWithUnit(ledger.totals.opening, units.nitrogen)} was on hand on ${dayWord(ledger.fromDay, units)} and ` +
+            `${amountWithUnit(ledger.totals.cameIn, units.nitrogen)} ${isForetold ? 'comes' : 'came'} in; by ${dayWord(ledger.toDay, units)} ` +
+            `${amountWithUnit(ledger.totals.wentOut, units.nitrogen)} ${isForetold ? 'will have' : 'had'} gone out.${
+              period.imaginedFrom === null
+                ? ''
+                : ` From ${dayWord(period.imaginedFrom, units)} on the weather is imagined.`
+            }`
+          }
+        />
       </figcaption>
       {periods.length > 1 && (
         <div className="chart-tools">

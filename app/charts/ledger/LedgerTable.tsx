@@ -1,3 +1,4 @@
+import { LedgerRow } from '../ChartSays';
 import type { BedLedger } from '../../core/season/ledger';
 import { accountAmount, dayWord } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
@@ -32,11 +33,18 @@ export function LedgerTable(props: {
       .filter((line) => Math.abs(line.gM2) >= leastShown)
       .map((line) => ({ key: line.key, words: words[line.key], gM2: line.gM2 }));
   const { totals } = ledger;
-  const numbers = (gM2: number) => (
-    <>
-      <td>{accountAmount(gM2, units.nitrogen)}</td>
-      <td>{accountAmount(gM2 * areaM2, units.nitrogenOnBed)}</td>
-    </>
+  const row = (line: string, words: string, gM2: number, className?: string) => (
+    <LedgerRow
+      key={line}
+      ledger={ledger}
+      line={line}
+      words={words}
+      figures={[
+        accountAmount(gM2, units.nitrogen),
+        accountAmount(gM2 * areaM2, units.nitrogenOnBed),
+      ]}
+      {...(className === undefined ? {} : { className })}
+    />
   );
   const section = (heading: string, lines: readonly Line[], sum: number) => (
     <tbody>
@@ -45,31 +53,13 @@ export function LedgerTable(props: {
           {heading}
         </th>
       </tr>
-      {lines.length === 0 && (
-        <tr>
-          <th scope="row">nothing</th>
-          {numbers(0)}
-        </tr>
-      )}
-      {lines.map((line) => (
-        <tr key={line.key}>
-          <th scope="row">{line.words}</th>
-          {numbers(line.gM2)}
-        </tr>
-      ))}
-      <tr className="ledger-sum">
-        <th scope="row">together</th>
-        {numbers(sum)}
-      </tr>
+      {lines.length === 0 && row(`nothing ${heading}`, 'nothing', 0)}
+      {lines.map((line) => row(line.key, line.words, line.gM2))}
+      {row(heading, 'together', sum, 'ledger-sum')}
     </tbody>
   );
   const side = (words: string, gM2: number) => (
-    <tbody>
-      <tr className="ledger-side">
-        <th scope="row">{words}</th>
-        {numbers(gM2)}
-      </tr>
-    </tbody>
+    <tbody>{row(words, words, gM2, 'ledger-side')}</tbody>
   );
   return (
     <div className="ledger-tables">
@@ -106,12 +96,7 @@ export function LedgerTable(props: {
           </tr>
         </thead>
         <tbody>
-          {worded(ledger.moved, movedWords).map((line) => (
-            <tr key={line.key}>
-              <th scope="row">{line.words}</th>
-              {numbers(line.gM2)}
-            </tr>
-          ))}
+          {worded(ledger.moved, movedWords).map((line) => row(line.key, line.words, line.gM2))}
         </tbody>
       </table>
     </div>

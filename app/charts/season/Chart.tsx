@@ -7,6 +7,7 @@ import {
   useRef,
   useState,
 } from 'react';
+import { ChartSays } from '../ChartSays';
 import type { DayNumber } from '../../core/days';
 import { dayOfKey } from '../dayOfKey';
 import { supplySources } from '../../core/season/ledger';
@@ -69,6 +70,8 @@ export interface SeasonChartProps extends SeasonChartData {
   readonly from?: DayNumber;
   readonly to?: DayNumber;
 }
+
+const seasonSaying = { of: 'season' } as const;
 
 /**
  * A bed's season: supply in bands against what the crop could use, nitrogen ready in the soil,
@@ -198,9 +201,9 @@ export function SeasonChart(props: SeasonChartProps) {
     <figure className="chart season-chart" aria-labelledby={`${id}-name`}>
       <figcaption>
         <h3 id={`${id}-name`}>Season of {props.bedName}</h3>
-        <p id={`${id}-finding`} className="chart-finding">
-          {finding.first}
-        </p>
+        <div id={`${id}-finding`}>
+          <ChartSays saying={seasonSaying} says={finding.first} />
+        </div>
       </figcaption>
       <div className="chart-tools">
         <div role="group" aria-label="Days shown" className="chart-choices">

@@ -149,6 +149,8 @@ export function SectionChart({ bedName, now, ahead, choice, units }: SectionChar
     );
   };
   const onKey = (event: KeyboardEvent) => {
+    // the figures of a panel's caption have keys of their own
+    if (!(event.target instanceof Element) || !event.target.closest('[data-part]')) return;
     const next = neighbour(panels, current, event.key);
     if (!next) return;
     event.preventDefault();

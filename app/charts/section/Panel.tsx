@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'react';
+import { ChartSays } from '../ChartSays';
 import { amountWithUnit } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { lengthUnit } from '../../words/sectionWords';
@@ -48,7 +49,7 @@ export function Panel(props: PanelProps) {
     <div className="section-panel">
       <div>
         <p className="section-title">{title}</p>
-        <p className="small">{finding}</p>
+        <ChartSays saying={{ of: 'section', day: facts.day }} says={finding} className="small" />
       </div>
       <div className="section-stage">
         <svg

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Icon } from '../../controls/marks/Icon';
 import type { IconName } from '../../controls/marks/iconPaths';
 import { useAnnounce } from '../../controls/Announcer';
+import { Figured } from '../../controls/Figured';
 import { DeleteButton } from '../../controls/DeleteButton';
 import { Dialog } from '../../controls/Dialog';
 import { dayOf } from '../../core/days';
@@ -35,6 +36,9 @@ import type { PlainEvent, PlainEventKind } from './readEvent';
 import { nitrateTestWords } from './nitrateTestWords';
 import { takenOff, type Raking } from './raking';
 import { cropName } from '../../document/cropValues';
+import type { FigureInText } from '../../words/why';
+import { eventFigures } from '../why/eventWhys';
+import { layerFigures } from '../why/layerWhys';
 
 /** What each is done with. */
 const eventIcons: Readonly<Record<(typeof eventKinds)[number], IconName>> = {
@@ -66,6 +70,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   const context = useReadingContext();
   const deleteApplication = useMowings((state) => state.deleteApplication);
   const deleteEvent = useMowings((state) => state.deleteEvent);
+  const draws = useMowings((state) => state.draws[bed.id]);
   const announce = useAnnounce();
   const [open, setOpen] = useState<Open | null>(null);
   /** what was just done here, in sight where it was asked for */
@@ -84,6 +89,16 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
       .map((event) => ({ date: event.date, layer: null, event })),
   ].sort((one, other) => (one.date < other.date ? 1 : one.date > other.date ? -1 : 0));
 
+  const leftShare = (layer: Application): number | null => {
+    if (layer.placement !== 'laid') return null;
+    const result = results.season.layers.find(({ id }) => id === layer.id);
+    return result?.left[results.season.today - results.season.firstDay] ?? null;
+  };
+  const figuresOf = (layer: Application): readonly FigureInText[] => {
+    const then = bedOn(bed, layer.date);
+    const lies = lyingOf(garden, then, layer);
+    return layerFigures({ garden, bed: then, layer, lies, left: leftShare(layer), shown });
+  };
   const layerLine = (layer: Application): string => {
     const material = materialFrom(garden, layer.from);
     const lies = lyingOf(garden, bedOn(bed, layer.date), layer);
@@ -101,10 +116,8 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
     return planting ? ` of ${cropName(garden, planting.cropId).toLowerCase()}` : '';
   };
   const leftOf = (layer: Application): string | null => {
-    if (layer.placement !== 'laid') return null;
-    const result = results.season.layers.find(({ id }) => id === layer.id);
-    const left = result?.left[results.season.today - results.season.firstDay];
-    return left === undefined ? null : `${percent(left)} of its dry weight still lies there`;
+    const left = leftShare(layer);
+    return left === null ? null : `${percent(left)} of its dry weight still lies there`;
   };
   const remove = (label: string, layer: Application | null, event: GardenEvent | null) => {
     const result = layer ? deleteApplication(layer.id) : deleteEvent(event?.id ?? '');
@@ -166,30 +179,32 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
               tabIndex={-1}
               className="log-entry"
             >
-              <p>
-                <strong className="nowrap">{large(shown.dayNear(date, today))}</strong> {what}.
-                {left && <span className="soft"> {left}.</span>}
-                {event?.kind === 'soil test' && event.nitrateMgPerKg !== null && (
-                  <span className="soft"> {nitrateTestWords(results, dayOf(event.date))}</span>
-                )}
-                {event?.kind === 'look and dig' && (
-                  <span className="soft">
-                    {' '}
-                    {lookAdvice(event, soilWasCold(results, dayOf(event.date)))}
-                  </span>
-                )}
-                {taken && (
-                  <span className="soft">
-                    {' '}
-                    Off came about {shown.estimate(taken.dryKilograms, shown.units.mass)} of dry
-                    weight with {shown.estimate(taken.nitrogenGrams, shown.units.nitrogen)} of
-                    nitrogen.
-                  </span>
-                )}
-                {layer && layer.passedStops.length > 0 && (
-                  <span className="soft"> Laid in spite of a stop.</span>
-                )}
-              </p>
+              <Figured
+                before={<strong className="nowrap">{large(shown.dayNear(date, today))}</strong>}
+                says={[
+                  ` ${what}.`,
+                  left === null ? '' : `${left}.`,
+                  event?.kind === 'soil test' && event.nitrateMgPerKg !== null
+                    ? nitrateTestWords(results, dayOf(event.date))
+                    : '',
+                  event?.kind === 'look and dig'
+                    ? lookAdvice(event, soilWasCold(results, dayOf(event.date)))
+                    : '',
+                  taken
+                    ? `Off came about ${shown.estimate(taken.dryKilograms, shown.units.mass)} of dry weight with ${shown.estimate(taken.nitrogenGrams, shown.units.nitrogen)} of nitrogen.`
+                    : '',
+                  layer && layer.passedStops.length > 0 ? 'Laid in spite of a stop.' : '',
+                ]
+                  .filter(Boolean)
+                  .join(' ')}
+                figures={
+                  layer
+                    ? figuresOf(layer)
+                    : event
+                      ? eventFigures({ garden, results, draws, shown }, event, taken)
+                      : []
+                }
+              />
               <div className="button-row">
                 {taken && event?.kind === 'rake off' && garden.beds.length > 1 && (
                   <button

@@ -21,6 +21,7 @@ import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
 import { TakeAway } from '../takeAway/TakeAway';
+import { BedChartFigures } from './BedChartFigures';
 import { BedLedger } from './BedLedger';
 import { BedLog } from './BedLog';
 import { BedSection } from './BedSection';
@@ -133,7 +134,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       {!results || !drawnResults || !charts || !season ? (
         <p className="soft">Reckoning the season…</p>
       ) : (
-        <>
+        <BedChartFigures bedId={bedId}>
           <div className="bed-top">
             <section className="sheet" aria-labelledby="bed-state">
               <h2 id="bed-state">How it stands</h2>
@@ -213,7 +214,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
           </section>
           <Seasons garden={drawnGarden} results={drawnResults} />
           <Minerals garden={drawnGarden} results={drawnResults} />
-        </>
+        </BedChartFigures>
       )}
     </div>
   );

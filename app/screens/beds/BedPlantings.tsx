@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
+import { Figured } from '../../controls/Figured';
 import { DeleteButton } from '../../controls/DeleteButton';
 import type { Bed, Planting } from '../../document/schema';
 import { percent } from '../../words/chartFormat';
@@ -7,6 +8,7 @@ import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { emergenceLine } from './emergenceLine';
+import { plantingFigures } from '../why/plantingWhys';
 import { PlantingDialog } from './PlantingDialog';
 import { cropById, cropName } from '../../document/cropValues';
 
@@ -44,6 +46,12 @@ export function BedPlantings(props: {
     ];
     return parts.filter(Boolean).join(', ');
   };
+  const gets = ({ demandMet, fixed }: { demandMet: number; fixed: number }): string =>
+    `It gets ${percent(demandMet)} of what it could use${
+      fixed > 0
+        ? `, ${shown.estimate(fixed, shown.units.nitrogenPerArea)} of it fixed from the air`
+        : ''
+    }.`;
   return (
     <section className="section" aria-labelledby={headingId}>
       <div className="section-head">
@@ -63,22 +71,20 @@ export function BedPlantings(props: {
           const result = results?.season.plantings.find(({ id }) => id === planting.id);
           return (
             <li key={planting.id} id={`entry-${planting.id}`} tabIndex={-1} className="log-entry">
-              <p>
-                <strong>
-                  {name}
-                  {planting.variety && `, ${planting.variety}`}
-                </strong>{' '}
-                {line(planting)}.
-                {result && result.demand > 0 && (
-                  <span className="soft">
-                    {' '}
-                    It gets {percent(result.demandMet)} of what it could use
-                    {result.fixed > 0 &&
-                      `, ${shown.estimate(result.fixed, shown.units.nitrogenPerArea)} of it fixed from the air`}
-                    .
-                  </span>
-                )}
-              </p>
+              <Figured
+                before={
+                  <strong>
+                    {name}
+                    {planting.variety && `, ${planting.variety}`}
+                  </strong>
+                }
+                says={` ${line(planting)}.${result && result.demand > 0 ? ` ${gets(result)}` : ''}`}
+                figures={
+                  results && result && result.demand > 0
+                    ? plantingFigures({ garden, results, draws: undefined, shown }, result)
+                    : []
+                }
+              />
               <div className="button-row">
                 <button
                   type="button"

@@ -1,4 +1,5 @@
 import { useEffect, useMemo } from 'react';
+import { Figured } from '../../controls/Figured';
 import type { Garden } from '../../document/schema';
 import { seasonAccountsWith } from '../../document/seasonsAccount';
 import type { BedResults } from '../../store/contract';
@@ -10,6 +11,7 @@ import {
 } from '../../words/seasonAccountWords';
 import { useShown } from '../shown';
 import { SeasonsTable } from './SeasonsTable';
+import { expectedFigures } from '../why/findingWhys';
 import { useMowings } from '../store';
 import { TroubleReason } from '../WorkTrouble';
 
@@ -48,7 +50,10 @@ export function SeasonsAccount(props: {
       {seasons.map(
         ({ firstDay, year, expectedNextSeason }) =>
           expectedNextSeason && (
-            <p key={firstDay}>{expectedWords(expectedNextSeason, year, seasonStartMonth, units)}</p>
+            <Expected
+              key={firstDay}
+              says={expectedWords(expectedNextSeason, year, seasonStartMonth, units)}
+            />
           ),
       )}
       {carried?.state === 'failed' ? (
@@ -64,4 +69,9 @@ export function SeasonsAccount(props: {
       )}
     </section>
   );
+}
+
+function Expected({ says }: { readonly says: string }) {
+  const shown = useShown();
+  return <Figured says={says} figures={expectedFigures({ shown }, says)} />;
 }

@@ -27,6 +27,8 @@ export interface LayerFieldsProps {
   readonly where?: ReactNode;
   /** beside how much */
   readonly slide?: ReactNode;
+  /** a step more or less of it, by the arrow keys */
+  readonly onStep?: (by: 1 | -1) => void;
   /** before the state */
   readonly when?: ReactNode;
 }
@@ -59,6 +61,7 @@ export function LayerFields(props: LayerFieldsProps) {
           onText={(amount) => onChange({ amount })}
           trouble={asked || row.amount.trim() !== '' ? troubles.amount : null}
           echo={read.main && `${props.takenFor ?? ''}${lies(read.main)}`}
+          onStep={props.onStep}
         />
         {props.slide}
       </div>

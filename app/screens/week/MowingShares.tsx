@@ -1,6 +1,8 @@
+import { Figured } from '../../controls/Figured';
 import type { Mowing } from '../../document/schema';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
+import { mowingWeightWhy } from '../why/mowingWhys';
 import { sharesOfMowing } from './sharesOfMowing';
 import { freshOf, partOfMowing } from './partOfMowing';
 
@@ -8,18 +10,21 @@ import { freshOf, partOfMowing } from './partOfMowing';
 export function MowingShares({ mowing }: { readonly mowing: Mowing }) {
   const garden = useGarden();
   const shown = useShown();
+  const weight = (dryKilograms: number): string =>
+    shown.estimate(freshOf(garden, mowing, dryKilograms), shown.units.mass);
   return (
     <ul className="plain-list shares">
       {sharesOfMowing(garden, mowing).map(({ key, kind, words, dryKilograms }) => (
         <li key={key} className={`share share-${kind}`}>
-          {words}{' '}
-          <span className="nowrap">
-            {partOfMowing(garden, mowing, dryKilograms, shown)}
-            <span className="soft">
-              {' '}
-              ({shown.estimate(freshOf(garden, mowing, dryKilograms), shown.units.mass)})
-            </span>
-          </span>
+          <Figured
+            says={`${words} ${partOfMowing(garden, mowing, dryKilograms, shown)} (${weight(dryKilograms)})`}
+            figures={[
+              {
+                text: weight(dryKilograms),
+                why: mowingWeightWhy(garden, mowing, shown, dryKilograms),
+              },
+            ]}
+          />
         </li>
       ))}
     </ul>

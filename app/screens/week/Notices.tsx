@@ -16,6 +16,7 @@ import { StateSays } from '../why/StateSays';
 import { mayOffer, usePlanOfBed } from './plan/planOfBed';
 import { PlanOfBedLine } from './plan/PlanOfBedLine';
 import { RoomLine } from './RoomLine';
+import { TryInWhatIf } from './TryInWhatIf';
 import { planSays } from '../../words/planSays';
 
 /** What each bed has to say today, the weightiest first; beds with nothing to say share one line. */
@@ -110,6 +111,7 @@ function NoticeOfBed(props: {
             Lay some on {bed.name}
           </button>
         )}
+        {mayTake && mayOffer(plan) && <TryInWhatIf bed={bed} results={results} />}
         <button
           type="button"
           className="button-small"

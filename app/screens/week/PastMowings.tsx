@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { DeleteButton } from '../../controls/DeleteButton';
+import { Figured } from '../../controls/Figured';
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing } from '../../document/schema';
@@ -14,6 +15,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { mowingDialog } from '../places';
+import { mowingWeightWhy } from '../why/mowingWhys';
 import { MowingShares } from './MowingShares';
 
 const firstShown = 3;
@@ -68,6 +70,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
   const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
   const account = mowingAccount(garden, mowing);
   const whole = mowingMass(garden, mowing);
+  const weight = shown.estimate(whole.freshKilograms, shown.units.mass);
   const remove = () => {
     const result = deleteMowing(mowing.id);
     announce(
@@ -89,13 +92,13 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
   const title = `${large(shown.dayNear(mowing.date, today))}, ${lawn?.name ?? ''}${mark}`;
   return (
     <article className="past" aria-label={title}>
-      <p className="past-what">
+      <div className="past-what">
         <strong>{title}</strong>
-        <span>
-          {amountWords(mowing.amount, garden, context, shown)}, {mowing.wetness}: about{' '}
-          {shown.estimate(whole.freshKilograms, shown.units.mass)}
-        </span>
-      </p>
+        <Figured
+          says={`${amountWords(mowing.amount, garden, context, shown)}, ${mowing.wetness}: about ${weight}`}
+          figures={[{ text: weight, why: mowingWeightWhy(garden, mowing, shown) }]}
+        />
+      </div>
       <MowingShares mowing={mowing} />
       {held && <OneCaution caution={held} />}
       {account.leftShare < -0.02 && (

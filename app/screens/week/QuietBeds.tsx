@@ -8,6 +8,7 @@ import { quietGroups } from './quietGroups';
 import { StateSays } from '../why/StateSays';
 import { PlanOfBedLine } from './plan/PlanOfBedLine';
 import { RoomLine } from './RoomLine';
+import { TryInWhatIf } from './TryInWhatIf';
 
 const headings: readonly (readonly [keyof QuietGroups, string])[] = [
   ['planned', 'In today’s plan'],
@@ -85,6 +86,7 @@ function QuietBedLine(props: {
             Lay some on {bed.name}
           </button>
         )}
+        {group === 'couldTake' && <TryInWhatIf bed={bed} results={results} />}
       </div>
       {group === 'couldTake' && <RoomLine bed={bed} results={results} />}
       <PlanOfBedLine bedId={bed.id} isHeaded={group === 'planned'} />

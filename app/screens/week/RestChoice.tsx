@@ -1,15 +1,17 @@
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { dayOf, textFromDay } from '../../core/days';
 import type { Caution } from '../../core/season/verdict';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing, Stock } from '../../document/schema';
 import type { New, RestWish } from '../../store/contract';
-import { unaskedSource } from '../../store/selectors';
+import { mowingAccount, unaskedSource } from '../../store/selectors';
 import { editFailureSentence } from '../../words/messages';
 import { goneWords, restChoiceWords } from '../../words/weekWords';
 import { useGarden, useMowings } from '../store';
+import { useShown } from '../shown';
 import { useToday } from '../useReadingContext';
+import { heapByHand } from './plan/planRests';
 import { StopsDialog } from './StopsDialog';
 import { TreatmentQuestion } from './TreatmentDialog';
 
@@ -34,6 +36,8 @@ export function RestChoice(props: {
   const goes = isPast ? 'went' : 'goes';
   const garden = useGarden();
   const today = useToday();
+  const { estimate, units } = useShown();
+  const answer = useMowings((state) => (state.plan.isBehind ? null : state.plan.answer));
   const restOf = useMowings((state) => state.restOf);
   const addStock = useMowings((state) => state.addStock);
   const announce = useAnnounce();
@@ -68,7 +72,20 @@ export function RestChoice(props: {
     if (!result.ok) setRefused(editFailureSentence(result.error));
     return result.ok ? result.value : null;
   };
-  const onHeap = (heapId: string, option?: 'in spite of a stop') => {
+  const withLeaves = answer
+    ? heapByHand(answer, mowing.id, mowingAccount(garden, mowing).leftDryKilograms)
+    : null;
+  const leavesOn = (heapId: string): string | null => {
+    const leaves = withLeaves?.stockId === heapId ? withLeaves.leaves : undefined;
+    const store = garden.stock.find(({ id }) => id === leaves?.stockId);
+    if (!leaves || !store || leaves.amount.quantity.kind !== 'volume') return null;
+    return restChoiceWords.withLeaves(
+      heapName(heapId),
+      estimate(leaves.amount.quantity.litres, units.volume),
+      store.name,
+    );
+  };
+  const onHeap = (heapId: string, option?: 'in spite of a stop', rest: RestWish | null = null) => {
     const source = unaskedSource(garden, { source: 'mowing', mowingId: mowing.id });
     if (source) return setQuestion({ kind: 'treatment', of: source });
     // no heap is begun for clippings that may not go there
@@ -78,7 +95,7 @@ export function RestChoice(props: {
     if (stockId === null) return;
     const words =
       heapId === newHeap ? restChoiceWords.newHeap : restChoiceWords.onHeap(heapName(heapId));
-    put({ to: 'heap', stockId }, words, option);
+    put(rest ?? { to: 'heap', stockId }, words, option);
   };
 
   const onDried = () => {
@@ -103,9 +120,20 @@ export function RestChoice(props: {
         </button>
         {!isForbidden &&
           heaps.map((heap) => (
-            <button key={heap.id} type="button" className="button" onClick={() => onHeap(heap.id)}>
-              on {heap.name}
-            </button>
+            <Fragment key={heap.id}>
+              <button type="button" className="button" onClick={() => onHeap(heap.id)}>
+                on {heap.name}
+              </button>
+              {leavesOn(heap.id) && (
+                <button
+                  type="button"
+                  className="button"
+                  onClick={() => onHeap(heap.id, undefined, withLeaves)}
+                >
+                  {leavesOn(heap.id)}
+                </button>
+              )}
+            </Fragment>
           ))}
         {props.onBed && !isForbidden && (
           <button type="button" className="button" onClick={props.onBed}>

@@ -4,8 +4,14 @@ import { coefficientRows } from '../../tables/coefficients';
 import type { CoverSaved, WaterDue } from '../../core/season/waterNeeds';
 import { standingPlantings } from '../../core/season/plantingAccount';
 import type { BedResults } from '../../store/contract';
-import { savedDoubt, waterForecastWords } from '../../words/waterWords';
-import type { Why } from '../../words/why';
+import {
+  cansWords,
+  savedDoubt,
+  savedRange,
+  waterForecastWords,
+  type Can,
+} from '../../words/waterWords';
+import type { FigureInText, Why } from '../../words/why';
 import type { Shown } from '../shown';
 import { rowSource } from './sourcesOf';
 
@@ -43,6 +49,46 @@ export function pourWhy(
       rowSource('Drying under a cover', coefficientRows.coverEvaporationSaving),
     ],
   };
+}
+
+/** How much to pour, as a depth and in cans: the two figures of a sentence, one why. */
+export const pourFigures = (
+  millimetres: number,
+  bed: Bed,
+  can: Can,
+  shown: Shown,
+  why: Why,
+): readonly FigureInText[] => [
+  { text: shown.estimate(millimetres, shown.units.rain), why },
+  { text: cansWords(millimetres * bed.areaM2, can), why },
+];
+
+/** What to pour before leaving a bed to itself. */
+export const awayWhy = (millimetres: number, bed: Bed, shown: Shown): Why => ({
+  of: 'How much to pour before you leave.',
+  formula:
+    'What the soil can still take up where roots are, + what the cover drinks first. It is as full as it gets then.',
+  inputs: [
+    ['To pour', shown.estimate(millimetres, shown.units.rain)],
+    ['On the whole bed', shown.estimate(millimetres * bed.areaM2, shown.units.volume)],
+  ],
+  range: null,
+  sources: [
+    waterForecastWords,
+    rowSource('Drying under a cover', coefficientRows.coverEvaporationSaving),
+  ],
+});
+
+/** The figures of what a cover saved, as they stand in its sentences. */
+export function savedFigures(saved: CoverSaved, shown: Shown): readonly FigureInText[] {
+  const why = savedWhy(saved, shown);
+  const depth = (millimetres: number) => shown.estimate(Math.abs(millimetres), shown.units.rain);
+  return [
+    depth(saved.soil.typical),
+    savedRange(saved, shown.units),
+    `caught ${depth(saved.caught)}`,
+    `${depth(saved.atHand)} ${saved.atHand > 0 ? 'more' : 'less'} at hand`,
+  ].map((text) => ({ text, why }));
 }
 
 /** What a cover saved of the soil's water. */

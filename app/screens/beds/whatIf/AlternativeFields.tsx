@@ -27,6 +27,7 @@ export function AlternativeFields(props: {
     `About ${shown.estimate(lying.millimetres, shown.units.depth)} thick as it is laid, ` +
     `${shown.estimate(lying.nitrogenGramsPerM2, shown.units.nitrogenPerArea)} of nitrogen.`;
   const quantity = read.draft?.parts[0]?.amount.quantity ?? null;
+  const slide = amountSlide(quantity, garden.containers, bed, shown.system);
   return (
     <div className="form">
       <LayerFields
@@ -38,12 +39,11 @@ export function AlternativeFields(props: {
         onChange={(changes) =>
           change(changes.what === undefined ? changes : { ...changes, condition: null })
         }
-        slide={
-          <AmountSlider
-            slide={amountSlide(quantity, garden.containers, bed, shown.system)}
-            onText={(amount) => change({ amount })}
-          />
-        }
+        slide={<AmountSlider slide={slide} onText={(amount) => change({ amount })} />}
+        onStep={(by) => {
+          const at = Math.min(slide.most, Math.max(1, slide.at + by));
+          change({ amount: slide.textOf(at) });
+        }}
         when={
           <ChoiceRow
             legend="When?"

@@ -1,7 +1,10 @@
 import { useId } from 'react';
 import type { AmountSlide } from './amountSlide';
 
-/** The same amount as in the field beside it, slid; arrow keys move it a step at a time. */
+/**
+ * The same amount as in the field beside it, slid. By keyboard the field has it, typed or by its
+ * arrow keys: one amount is one stop of the Tab key.
+ */
 export function AmountSlider(props: {
   readonly slide: AmountSlide;
   readonly onText: (text: string) => void;
@@ -19,6 +22,7 @@ export function AmountSlider(props: {
         min={1}
         max={slide.most}
         step={1}
+        tabIndex={-1}
         value={slide.at}
         aria-valuetext={slide.textOf(slide.at)}
         onChange={(event) => onText(slide.textOf(Number(event.target.value)))}

@@ -110,7 +110,9 @@ export function WhatIfSection({
   return (
     <section className="section what-if" aria-labelledby="bed-what-if" ref={holder}>
       <div className="section-head">
-        <h2 id="bed-what-if">What if…</h2>
+        <h2 id="bed-what-if" tabIndex={-1}>
+          What if…
+        </h2>
         {alternatives.length < mostAlternatives && (
           <button type="button" className="button what-if-add" onClick={add}>
             {current ? 'Another alternative' : 'Try a layer'}

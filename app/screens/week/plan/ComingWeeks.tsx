@@ -1,7 +1,9 @@
+import { Figured } from '../../../controls/Figured';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { planSays } from '../../../words/planSays';
 import { planAmountWords, planSourceWords } from '../../../words/planWords';
 import { useShown } from '../../shown';
+import { amountFigure } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** What the plan expects to be laid later; worked out anew when those weeks are there. */
@@ -14,19 +16,21 @@ export function ComingWeeks({ answer }: { readonly answer: PlanAnswer }) {
     <>
       <h3>Expected for the coming weeks</h3>
       <ul>
-        {days.map((day) => (
-          <li key={day}>
-            {shown.dayWord(day)}:{' '}
-            {answer.coming
-              .filter((layer) => layer.day === day)
-              .map(
-                (layer) =>
-                  `${names.bed(layer.bedId)}, ${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}`,
-              )
-              .join('; ')}
-            .
-          </li>
-        ))}
+        {days.map((day) => {
+          const layers = answer.coming.filter((layer) => layer.day === day);
+          const told = layers.map(
+            (layer) =>
+              `${names.bed(layer.bedId)}, ${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}`,
+          );
+          return (
+            <li key={day}>
+              <Figured
+                says={`${shown.dayWord(day)}: ${told.join('; ')}.`}
+                figures={layers.map(({ amount }) => amountFigure(amount, planSays.coming, names))}
+              />
+            </li>
+          );
+        })}
       </ul>
       <p className="small soft">{planSays.coming}</p>
     </>

@@ -102,6 +102,7 @@ export function ExactDialog(props: {
     <Dialog title={exactWords.title(bed.name)} onClose={onClose}>
       <form className="form" noValidate onSubmit={submit}>
         <p className="small soft">{exactWords.about}</p>
+        <p className="small soft">{exactWords.unsaved}</p>
         {typed.map(({ source, read: reading }) => {
           const words = planSourceWords(source.ref, names);
           const text = texts[source.sourceId] ?? '';

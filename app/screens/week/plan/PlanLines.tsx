@@ -13,10 +13,16 @@ import {
 import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
-import { layerFigures, limitFigures, lineFigures, turnFigures } from '../../why/planWhys';
+import {
+  layerFigures,
+  limitFigures,
+  lineFigures,
+  restFigures,
+  turnFigures,
+} from '../../why/planWhys';
 import { OddsKey } from '../../OddsMarks';
 import { PlanOddsMarks } from './PlanOddsMarks';
-import { plannedRests, toldRests, type PlannedRest } from './planRests';
+import { leavesLitres, plannedRests, toldRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 
 /** The list alone goes on paper; everything else that is printed has the garden's menu. */
@@ -112,7 +118,13 @@ export function PlanLines(props: {
           Print a list to take outside
         </button>
       </div>
-      <p className="small soft not-printed">{planSays.all(lines.length, all)}</p>
+      <div className="not-printed">
+        <Figured
+          className="small soft"
+          says={planSays.all(lines.length, all)}
+          figures={rests.flatMap((rest) => restFigures(rest.choice, names, leavesLitres(rest)))}
+        />
+      </div>
     </div>
   );
 }

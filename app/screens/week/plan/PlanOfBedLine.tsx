@@ -1,6 +1,8 @@
+import { Figured } from '../../../controls/Figured';
 import { leftOutWords, planLayersWords } from '../../../words/planWords';
 import { planSays } from '../../../words/planSays';
 import { mayOffer, usePlanOfBed } from './planOfBed';
+import { layerFigures } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** What the week's plan says of a bed, where it lays something or has a reason against it. */
@@ -14,7 +16,13 @@ export function PlanOfBedLine(props: {
   const names = usePlanNames();
   if (plan?.kind === 'line') {
     const layers = planLayersWords(plan.line.layers, names);
-    return <p className="small">{isHeaded ? `${layers}.` : planSays.inPlan(layers)}</p>;
+    return (
+      <Figured
+        className="small"
+        says={isHeaded ? `${layers}.` : planSays.inPlan(layers)}
+        figures={plan.line.layers.flatMap((layer) => layerFigures(layer, names).slice(0, 1))}
+      />
+    );
   }
   if (plan?.left.reason.kind === 'beds a day')
     return <p className="small">{planSays.otherDay(leftOutWords(plan.left, names))}</p>;

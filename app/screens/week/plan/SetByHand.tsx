@@ -28,6 +28,7 @@ export function SetByHand({ onFree }: { readonly onFree: (words: string) => void
   return (
     <div className="plan-set not-printed">
       <h3>{exactWords.heading}</h3>
+      <p className="small soft">{exactWords.unsaved}</p>
       <ul className="plain-list">
         {exact.map(({ bedId, sourceId, litres, what }) => {
           const bed = names.bed(bedId);

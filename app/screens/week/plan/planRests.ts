@@ -74,6 +74,33 @@ export const leavesLitres = ({ rest }: Pick<PlannedRest, 'rest'>): number =>
 export const toldRests = (rests: readonly PlannedRest[]): readonly RestTold[] =>
   rests.map((one) => ({ choice: one.choice, leavesLitres: leavesLitres(one) }));
 
+/**
+ * Leaves for a heap on which all that is in hand of a mowing is put by hand: as many for each
+ * kilogram as the plan wants with what its beds leave over, and no more than are there.
+ *
+ * @param leftDryKilograms dry weight in hand
+ * @returns the wish as it is written down; null where the plan asks for none, or knows no heap
+ */
+export function heapByHand(
+  { sources }: Pick<PlanAnswer, 'sources'>,
+  mowingId: string,
+  leftDryKilograms: number,
+): Extract<RestWish, { to: 'heap' }> | null {
+  const source = sources.find(({ ref }) => ref.source === 'mowing' && ref.mowingId === mowingId);
+  const choice = source?.choices.find(({ place }) => place.to === 'heap');
+  if (!source || choice?.place.to !== 'heap' || !(source.rest.dryKilograms > 0)) return null;
+  const { place } = choice;
+  const more = leftDryKilograms / source.rest.dryKilograms;
+  const wish = restOfChoice({
+    ...choice,
+    place: {
+      ...place,
+      leaves: place.leaves && { ...place.leaves, litres: place.leaves.litres * more },
+    },
+  });
+  return wish?.to === 'heap' && wish.leaves ? wish : null;
+}
+
 /** Clippings in hand of which the plan leaves something over. */
 export const hasRest = ({ rest }: SourceAccount): boolean => rest.litres > leastLitres;
 

@@ -14,7 +14,7 @@ import {
   waterForecastWords,
 } from '../../../words/waterWords';
 import { useShown } from '../../shown';
-import { pourWhy, savedWhy } from '../../why/waterWhys';
+import { awayWhy, pourFigures, pourWhy, savedFigures } from '../../why/waterWhys';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
 import { TroubleReason } from '../../WorkTrouble';
@@ -113,18 +113,14 @@ function DueBed({ bed, water }: BedWater) {
   const { due } = water;
   if (!due) return null;
   const isDue = due.day <= today;
-  const pour = pourWords(due.pour, bed.areaM2, canOf(garden, shown.system), shown.units);
+  const can = canOf(garden, shown.system);
+  const pour = pourWords(due.pour, bed.areaM2, can, shown.units);
   return (
     <li className="water-due">
       <Figured
         before={<strong>{bed.name}</strong>}
         says={`: ${isDue ? 'due today' : `due by ${shown.dayNear(due.day, today)}`}, ${isDue ? pour : `then ${pour}`}.`}
-        figures={[
-          {
-            text: shown.estimate(due.pour, shown.units.rain),
-            why: pourWhy(due, bed, results, garden, shown),
-          },
-        ]}
+        figures={pourFigures(due.pour, bed, can, shown, pourWhy(due, bed, results, garden, shown))}
       />
       {isDue && (
         <button
@@ -172,12 +168,13 @@ function WaterTable({ known }: { readonly known: readonly BedWater[] }) {
               }
               figures={
                 due
-                  ? [
-                      {
-                        text: shown.estimate(due.pour, shown.units.rain),
-                        why: pourWhy(due, bed, bedResults[bed.id], garden, shown),
-                      },
-                    ]
+                  ? pourFigures(
+                      due.pour,
+                      bed,
+                      can,
+                      shown,
+                      pourWhy(due, bed, bedResults[bed.id], garden, shown),
+                    )
                   : []
               }
             />
@@ -185,12 +182,7 @@ function WaterTable({ known }: { readonly known: readonly BedWater[] }) {
               <Figured
                 className="small soft"
                 says={savedWords(saved, shown.units)}
-                figures={[
-                  {
-                    text: shown.estimate(Math.abs(saved.soil.typical), shown.units.rain),
-                    why: savedWhy(saved, shown),
-                  },
-                ]}
+                figures={savedFigures(saved, shown)}
               />
             )}
           </li>
@@ -220,15 +212,16 @@ function GoingAway({ known }: { readonly known: readonly BedWater[] }) {
     <ul className="plain-list water-list">
       {needing.map(({ bed, away }) => (
         <li key={bed.id}>
-          <p>
-            <strong>{bed.name}</strong>:{' '}
-            {awayWords(
+          <Figured
+            before={<strong>{bed.name}</strong>}
+            says={`: ${awayWords(
               away,
               today + daysAway,
               (millimetres) => pourWords(millimetres, bed.areaM2, can, shown.units),
               shown.dayWord,
-            )}
-          </p>
+            )}`}
+            figures={pourFigures(away.pour, bed, can, shown, awayWhy(away.pour, bed, shown))}
+          />
         </li>
       ))}
     </ul>

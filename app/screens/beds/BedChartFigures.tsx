@@ -1,0 +1,61 @@
+import { useMemo, type ReactNode } from 'react';
+import {
+  ChartFiguresIn,
+  type ChartFigures,
+  type ChartSaying,
+  type LedgerRowProps,
+} from '../../charts/ChartSays';
+import { Figured } from '../../controls/Figured';
+import { FigureRow } from '../../controls/FigureRow';
+import { useShown } from '../shown';
+import { useGarden, useMowings } from '../store';
+import { findingFigures } from '../why/findingWhys';
+import { ledgerLineWhy } from '../why/ledgerWhys';
+
+const figuresOfBed = (bedId: string): ChartFigures => ({
+  Says: (props) => <Saying bedId={bedId} {...props} />,
+  LedgerRow: Line,
+});
+
+/** Within it the charts of a bed say their findings with figures that open what stands behind them. */
+export function BedChartFigures(props: { readonly bedId: string; readonly children: ReactNode }) {
+  const { bedId } = props;
+  const given = useMemo(() => figuresOfBed(bedId), [bedId]);
+  return <ChartFiguresIn value={given}>{props.children}</ChartFiguresIn>;
+}
+
+function Saying(props: {
+  readonly bedId: string;
+  readonly saying: ChartSaying;
+  readonly says: string;
+}) {
+  const { bedId, saying, says } = props;
+  const garden = useGarden();
+  const shown = useShown();
+  const results = useMowings((state) => state.bedResults[bedId]);
+  const draws = useMowings((state) => state.draws[bedId]);
+  return (
+    <Figured
+      className={saying.of === 'section' ? 'small' : 'chart-finding'}
+      says={says}
+      figures={results ? findingFigures({ garden, results, draws, shown }, saying, says) : []}
+    />
+  );
+}
+
+/** A line of the ledger: both its figures open one why. */
+function Line({ ledger, line, words, figures, className }: LedgerRowProps) {
+  const { chart: units } = useShown();
+  const why = ledgerLineWhy(ledger, line, words, figures, units);
+  return (
+    <FigureRow
+      words={words}
+      className={className}
+      cells={figures.map((text, at) => ({
+        key: at,
+        figure: { text, why },
+        of: at === 0 ? units.nitrogen.short : `${units.nitrogenOnBed.short} on the bed`,
+      }))}
+    />
+  );
+}

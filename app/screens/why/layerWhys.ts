@@ -1,0 +1,91 @@
+import { coefficientRows } from '../../tables/coefficients';
+import { materialFrom } from '../../document/materialValues';
+import type { Application, Bed, Garden } from '../../document/schema';
+import { percent } from '../../words/chartFormat';
+import type { FigureInText, Why } from '../../words/why';
+import { whyWords } from '../../words/why';
+import type { Shown } from '../shown';
+import type { Lying } from '../week/layRows';
+import { rowSource } from './sourcesOf';
+
+/** A layer as the log tells it. */
+export interface LayerFacts {
+  readonly garden: Garden;
+  /** as large as it was that day */
+  readonly bed: Bed;
+  readonly layer: Pick<Application, 'from' | 'placement'>;
+  readonly lies: Lying;
+  /** share of its dry weight that lies there today; null: dug in, or not known */
+  readonly left: number | null;
+  readonly shown: Shown;
+}
+
+/** What a layer weighs, how thick it lay, its nitrogen, and how much of it is left. */
+export function layerFigures(facts: LayerFacts): readonly FigureInText[] {
+  const { garden, bed, layer, lies, left, shown } = facts;
+  const { units } = shown;
+  const { row } = materialFrom(garden, layer.from);
+  const fresh = shown.estimate(lies.freshKilograms, units.mass);
+  const dry = shown.estimate(lies.dryKilograms, units.mass);
+  const depth = shown.estimate(lies.millimetres, units.depth);
+  const nitrogen = shown.estimate(lies.nitrogenGramsPerM2, units.nitrogenPerArea);
+  const area = ['The bed', shown.estimate(bed.areaM2, units.area)] as const;
+  const weight: Why = {
+    of: 'What it weighs.',
+    formula:
+      'Its amount × what a litre of it weighs, or as you weighed one; as wet as it was. Dry weight leaves its water out.',
+    inputs: [
+      ['As it was laid', fresh],
+      ['Dry, that is', dry],
+    ],
+    range: null,
+    sources: [
+      rowSource(`Weight of ${row.name.toLowerCase()}`, row.densityKgPerM3),
+      rowSource('Water in it', row.moisturePercent),
+    ],
+  };
+  return [
+    { text: `about ${fresh}`, why: weight },
+    {
+      text: depth,
+      why: {
+        of: 'How thick it lay.',
+        formula: 'Volume ÷ area of the bed: a litre on a square metre is a millimetre.',
+        inputs: [area, ['As laid', depth]],
+        range: null,
+        sources: ['From the area of the bed as you gave it.', ...weight.sources.slice(0, 1)],
+      },
+    },
+    {
+      text: nitrogen,
+      why: {
+        of: 'Nitrogen it brought.',
+        formula: 'Dry weight × its share of nitrogen ÷ area of the bed.',
+        inputs: [['Dry weight', dry], area],
+        range: null,
+        sources: [rowSource('Nitrogen, of dry weight', row.nitrogenPercent)],
+      },
+    },
+    ...(left === null
+      ? []
+      : [
+          {
+            text: `${percent(left)} of its dry weight`,
+            why: {
+              of: 'What of it still lies there.',
+              formula:
+                'Dry weight today ÷ dry weight when laid: it rots by its kind, by the warmth of each day and by how wet it lies.',
+              inputs: [['Dry when laid', dry]],
+              range: null,
+              sources: [
+                whyWords.model,
+                rowSource(
+                  'How fast greens on top rot, against dug in',
+                  coefficientRows.surfaceRateGreen,
+                ),
+              ],
+            } satisfies Why,
+          },
+        ]),
+  ];
+}

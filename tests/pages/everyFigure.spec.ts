@@ -1,0 +1,110 @@
+// Every figure of the places opens what stands behind it. What does not stands here by name, with
+// the reason; a figure that somebody adds without its why is found.
+import type { Page } from '@playwright/test';
+import { expect, test } from './fixtures';
+import { goTo, openSampleImagined, seasonsAreImagined } from './journeys';
+
+/** Where figures need no button of their own, and why. */
+const answered: Readonly<Record<string, string>> = {
+  'button, label, select, input, .field-hint': 'what is pressed, typed or given as an example',
+  '.why-panel': 'it is the why',
+  '.caution': 'has “Why this line” beneath it',
+  '.figures': 'has “Why these figures” beneath it',
+  'svg, .chart-reading, .chart-table, .chart-how, .section-key, .way-says, .cover-chart ol':
+    'marks, scale and table of a drawing, which says itself how it is read',
+  'h2, h3': 'names a mowing by the words it was logged in',
+  '.rest': 'the words the mowing was logged in; its kilograms are under “Mowings so far”',
+  caption: 'says in which unit the figures of the table are',
+  '.only-heard, .only-printed': 'stands elsewhere on the page',
+};
+
+/** Sentences whose figures are no result: what the person gave, or one that never changes. */
+const given: readonly (readonly [says: RegExp, reason: string])[] = [
+  [/made from the usual months of/, 'the source of the normal months, in full'],
+  [/^From the gate outwards/, 'the scale of the drawings'],
+  [/^[\d.,]+ m², \d+ steps from the gate$/, 'size and way as the person gave them'],
+  [/^[\d.,]+ m²\. /, 'size as the person gave it'],
+  [/ Soil test: (?:nitrate-N|organic matter) /, 'as the laboratory gave it'],
+  [/^Have a laboratory measure nitrate in the top 30 cm/, 'an advice that never changes'],
+];
+
+/** Every figure with a unit in the page's own words that nothing answers for, with its sentence. */
+const bare = (garden: Page): Promise<string[]> =>
+  garden.evaluate((selectors) => {
+    const unit = String.raw`(?:g\/m²|kg|g|mm|cm|m²|L|%|times|bags?|buckets?|cans?|mg\/kg)`;
+    const figure = new RegExp(String.raw`\d[\d.,/ ]*\s?${unit}(?![\w²/])`);
+    const texts = document.createTreeWalker(
+      document.getElementById('place')!,
+      NodeFilter.SHOW_TEXT,
+    );
+    const found = new Set<string>();
+    while (texts.nextNode()) {
+      const element = texts.currentNode.parentElement;
+      if (!element || !figure.test(texts.currentNode.textContent ?? '')) continue;
+      if (element.closest(selectors)) continue;
+      const block = element.closest('p, li, dd, td, th, dt, figcaption, summary') ?? element;
+      // beside a figure that opens, an amount as the person said it: "Gate bed 1 bag (15 kg)"
+      const words = [...block.childNodes]
+        .filter(
+          (node) =>
+            node.nodeType === Node.TEXT_NODE || !(node as Element).matches?.('.figure-held'),
+        )
+        .map((node) => node.textContent)
+        .join('');
+      found.add(words.trim() === '' ? block.textContent : words.trim());
+    }
+    return [...found];
+  }, Object.keys(answered).join(', '));
+
+const openAll = (garden: Page): Promise<void> =>
+  garden.evaluate(() => {
+    for (const part of document.querySelectorAll<HTMLDetailsElement>('#place details'))
+      part.open = true;
+  });
+
+/** As a person said an amount, beside its own weight that opens. */
+const asSaid = /^(?:.* )?(?:\d+ )?(?:\d\/\d )?\d* ?(?:bags?|buckets?)(?:,|\s*\(|$)/;
+
+const left = (sentences: readonly string[]): string[] =>
+  sentences.filter((says) => !given.some(([known]) => known.test(says)));
+
+test('This week', async ({ garden }) => {
+  await openSampleImagined(garden);
+  await openAll(garden);
+  await expect(garden.getByText(/^Reckoning when each bed/)).toHaveCount(0);
+  await expect(garden.locator('#place .figure-why').first()).toBeVisible();
+  expect(left(await bare(garden)).filter((says) => !asSaid.test(says))).toEqual([]);
+});
+
+test('Beds and the page of a bed', async ({ garden }) => {
+  await openSampleImagined(garden);
+  await goTo(garden, 'Beds');
+  await seasonsAreImagined(garden);
+  expect(left(await bare(garden))).toEqual([]);
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
+  await seasonsAreImagined(garden);
+  await expect(garden.getByRole('region', { name: 'From season to season' })).toHaveAttribute(
+    'aria-busy',
+    'false',
+  );
+  await openAll(garden);
+  expect(left(await bare(garden)).filter((says) => !asSaid.test(says))).toEqual([]);
+  // the account opens its figures line by line
+  const ledger = garden.getByRole('region', { name: 'Its ledger' });
+  const line = ledger.getByRole('row', { name: /^washed out below the roots/ });
+  await line.getByRole('button').first().click();
+  await expect(ledger.getByText('Washed out below the roots.', { exact: true })).toBeVisible();
+  await expect(ledger.getByText(/^Day by day and layer by layer/)).toBeVisible();
+  await garden.keyboard.press('Escape');
+  await expect(ledger.getByText(/^Day by day and layer by layer/)).toHaveCount(0);
+});
+
+test('a figure without its why would be found', async ({ garden }) => {
+  await openSampleImagined(garden);
+  await garden.evaluate(() => {
+    const p = document.createElement('p');
+    p.textContent = 'In all it comes to 12.5 g/m² of nitrogen.';
+    document.getElementById('place')!.append(p);
+  });
+  expect(left(await bare(garden))).toContain('In all it comes to 12.5 g/m² of nitrogen.');
+});
