@@ -94,9 +94,9 @@ test('Beds and the page of a bed', async ({ garden }) => {
   const line = ledger.getByRole('row', { name: /^washed out below the roots/ });
   await line.getByRole('button').first().click();
   await expect(ledger.getByText('Washed out below the roots.', { exact: true })).toBeVisible();
-  await expect(ledger.getByText(/^Day by day and layer by layer/)).toBeVisible();
+  await expect(ledger.getByText(/Day by day and layer by layer/)).toBeVisible();
   await garden.keyboard.press('Escape');
-  await expect(ledger.getByText(/^Day by day and layer by layer/)).toHaveCount(0);
+  await expect(ledger.getByText(/Day by day and layer by layer/)).toHaveCount(0);
 });
 
 test('a figure without its why would be found', async ({ garden }) => {
