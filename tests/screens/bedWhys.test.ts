@@ -28,6 +28,7 @@ import { estimateWithUnit } from '../../app/words/figures';
 import { limits } from '../../app/tables/thresholds';
 import { seasonLineNames } from '../../app/words/seasonAccountWords';
 import type { Why } from '../../app/words/why';
+import measured from '../validation/measured.json';
 
 const parsed = parseGarden(
   readFileSync(join(import.meta.dirname, '../../assets/gardens/sample.mowings'), 'utf8'),
@@ -62,6 +63,18 @@ describe('what a sum leaves out is said where its figure is', () => {
     for (const line of [clayLoam!, ...sourcesOf('loam')].filter((one) => /clay/i.test(one)))
       expect(line).toMatch(/recalled/i);
     for (const { facts } of beds) expect(ratioWhy(facts).sources.join(' ')).toContain('lime');
+  });
+
+  test('what the air takes of lean grass, by the measurement that ours fall short of', () => {
+    const { garden: of, results } = beds[0]!.facts;
+    const [season] = bedSeasonAccounts(of, results.input, results.season);
+    const says = (name: 'wentOut' | 'soilGave') =>
+      seasonLineWhy(name, season!, metricChartUnits).sources.join(' ');
+    const { low, source } = measured.find(({ id }) => id === 'CO07')!;
+    expect(says('wentOut')).toContain(
+      `lost ${String(low)} % of its nitrogen in one trial (${source})`,
+    );
+    expect(says('soilGave')).toContain('lime');
   });
 
   test('drought', () => {

@@ -33,3 +33,14 @@ export const rootsTake = (): readonly string[] => [
   rowSource('Of what is ready, roots take in a day', coefficientRows.uptakeShare),
   drought,
 ];
+
+/** What the sum of ammonia says too little of, measured once (`tests/validation`, CO07). */
+const leanGrass =
+  'A thick mulch of lean grass lost 39 % of its nitrogen in one trial (Larsson and others 1998): this sum gives it far less.';
+
+/** Where what is lost to the air comes from, and what the sum leaves out. */
+export const airTakes = (): readonly string[] => [
+  rowSource('To the air from a cover', coefficientRows.ammoniaFactor),
+  leanGrass,
+  rowSource('To the air from wet soil', coefficientRows.denitrifiedShare),
+];

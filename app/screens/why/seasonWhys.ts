@@ -15,6 +15,7 @@ import {
 } from '../../words/seasonAccountWords';
 import type { Why } from '../../words/why';
 import { whyWords } from '../../words/why';
+import { airTakes, soilGives } from './notInSum';
 import { rowSource } from './sourcesOf';
 
 /** less than this is told as nothing [g/m2] */
@@ -59,14 +60,16 @@ export function seasonLineWhy(
         of: 'Went out.',
         formula: 'All that crossed the bed’s edge outwards.',
         inputs: lines(ledger.wentOut, wentOutWords),
-        ...common,
+        range: null,
+        sources: [...common.sources, ...airTakes()],
       };
     case 'soilGave':
       return {
         of: 'Given by the soil itself.',
         formula: 'What the soil’s own store released − what of compost became soil.',
         inputs: [['On balance', grams(seasonLine('soilGave', ledger))]],
-        ...common,
+        range: null,
+        sources: [...common.sources, ...soilGives(null)],
       };
     case 'left in all':
       return {
