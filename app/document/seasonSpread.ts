@@ -37,7 +37,7 @@ const factorOf = (row: Row): { low: number; typical: number; high: number } => (
   high: row.high / row.typical,
 });
 
-/** Compost and the like have a share of their own, and wood on top does not rot. */
+/** Compost and the like have a share of their own, and wood a rate that no ratio moves. */
 const rotsByRatio = ({ materialClass }: MaterialRow): boolean =>
   materialClass === 'green' || materialClass === 'mature';
 

@@ -270,7 +270,7 @@ const sentences: Readonly<Record<CautionKind, (figures: Figures) => string>> = {
     `${large(crop)} ${byCrop('was', 'were')} to end about ${day} and ${byCrop('needs', 'need')} nothing more. Still standing?`,
   'outside validity': ({ number, threshold, text }) =>
     text('what') === 'wood'
-      ? 'Wood in the ground holds nitrogen for years. The sums of rotting were not tested on it and end sooner.'
+      ? 'Wood in the ground holds nitrogen for years. Its pace was taken from ground wood in jars; pieces are slower.'
       : `Carbon to nitrogen is ${twoFigures(number)}; the sums of rotting were tested ${number < threshold ? 'from' : 'up to'} ${twoFigures(threshold)}.`,
   safety,
 };

@@ -22,6 +22,7 @@ export const coefficientWords: Readonly<Partial<Record<keyof Coefficients, Drawn
   manureAmmoniaShare: byNitrate('how much of manure left on top goes to the air'),
   slowRate: byNitrate('how soon composts and manures let go of their nitrogen'),
   mealRate: byNitrate('how soon meals let go of their nitrogen'),
+  woodDecay: byNitrate('how fast wood rots in the ground'),
   decayBase: byNitrate('how fast plant material rots'),
   greenTurnover: byNitrate('how soon what rots greens dies in its turn'),
   coverFreeShareForTieUp: byNitrate('how much browns take from greens beside them'),

@@ -49,7 +49,7 @@ enum { LAID, LAID_READY, DUG, DUG_READY, SLOW_LAID, SLOW_DUG, RAIN, FIXED, COVER
   LOWER_LUXURY, PICKED, CLEARED_AWAY, TOPS_LEFT, TOPS_DUG, ROOTS_LEFT,
   DEEPER, LESS_DEEP, FLOWS };
 
-enum { GREEN, MATURE, SLOW_MATERIAL, INERT };
+enum { GREEN, MATURE, SLOW_MATERIAL, INERT, WOOD };
 enum { COMPOST, MANURE, MEAL };
 enum { ON_TOP, HOED_IN, DUG_IN };
 enum { JUST_CUT, LIMP, CRISP };
@@ -58,7 +58,7 @@ enum { RAKE_OFF, DIG_COVER_IN, WATER, HARVEST };
 enum { MOST_CLASSES = 64, MOST_PLANTS = 32, MOST_ARREARS = 64 };
 
 #define COEFFICIENTS(X) \
-  X(decayBase) X(decayPerCarbonToNitrogen) X(assimilation) X(humusCarbonToNitrogen) \
+  X(decayBase) X(decayPerCarbonToNitrogen) X(woodDecay) X(assimilation) X(humusCarbonToNitrogen) \
   X(greenMicrobeBase) X(greenMicrobeSlope) X(greenMicrobeFactor) X(greenHumusSlope) \
   X(greenHumusHalf) X(greenHumusFactor) X(greenTurnover) X(matureMicrobeBase) \
   X(matureMicrobeSlope) X(matureHumusSlope) X(matureHumusHalf) X(matureTurnover) \
@@ -218,7 +218,8 @@ static Class *classFor(const Bed *bed, State *s, int placement, int kind, double
   double humified = isGreen
     ? (1 - (c->greenHumusSlope * cn) / (c->greenHumusHalf + cn)) * c->greenHumusFactor
     : 1 - (c->matureHumusSlope * cn) / (c->matureHumusHalf + cn);
-  item->decay = moves * (c->decayBase + c->decayPerCarbonToNitrogen / cn);
+  item->decay = kind == WOOD ? c->woodDecay
+    : moves * (c->decayBase + c->decayPerCarbonToNitrogen / cn);
   item->turnover = moves * (isGreen ? c->greenTurnover : c->matureTurnover);
   item->microbeCn = microbes;
   item->humusShare = least(least(humified, c->humusShareLimit), c->humusTurnoverLimit / microbes);
@@ -319,7 +320,7 @@ static Class *newClass(State *s, int placement, int kind) {
 }
 
 static Class *classBelow(const Bed *bed, State *s, const Class *item) {
-  int kind = item->kind == INERT ? MATURE : item->kind;
+  int kind = item->kind == INERT ? WOOD : item->kind;
   if (item->cn != INFINITY) return classFor(bed, s, DUG_IN, kind, item->cn);
   Class *below = newClass(s, DUG_IN, kind);
   below->cn = INFINITY;
@@ -337,15 +338,15 @@ static inline int isSpent(const Class *item) {
 
 static inline int isInGroup(const Class *item, int group) {
   return isSpent(item) && (item->placement == ON_TOP) == (group & 1) &&
-    (item->kind == GREEN) == (group >> 1 & 1);
+    item->kind == group >> 1;
 }
 
 static void joinSpent(const Bed *bed, State *s) {
-  int isJoined[MOST_CLASSES] = {0}, before = s->classCount, done[4] = {0};
+  int isJoined[MOST_CLASSES] = {0}, before = s->classCount, done[16] = {0};
   for (int from = 0; from < before; from++) {
     if (!isSpent(&s->classes[from])) continue;
     /* groups in the order in which they are met */
-    int group = (s->classes[from].placement == ON_TOP) | (s->classes[from].kind == GREEN) << 1;
+    int group = (s->classes[from].placement == ON_TOP) | s->classes[from].kind << 1;
     if (done[group]) continue;
     done[group] = 1;
     int count = 0;
@@ -360,8 +361,8 @@ static void joinSpent(const Bed *bed, State *s) {
       humified += item->humusShare * item->microbes;
     }
     if (count == 1) continue;
-    int isGreen = group >> 1;
-    Class *whole = newClass(s, group & 1 ? ON_TOP : DUG_IN, isGreen ? GREEN : MATURE);
+    int isGreen = group >> 1 == GREEN;
+    Class *whole = newClass(s, group & 1 ? ON_TOP : DUG_IN, group >> 1);
     whole->cn = INFINITY;
     whole->turnover = isGreen ? bed->c.greenTurnover : bed->c.matureTurnover;
     whole->microbeCn = microbes > 0 ? microbes / nitrogen : 1;
@@ -436,8 +437,7 @@ static void layLayers(const Bed *bed, State *s, double *flows, int index) {
     Class *item = NULL;
     if (layer->kind == SLOW_MATERIAL) laySlow(bed, s, flows, layer);
     else if (layer->nitrogen > 0) {
-      int kind = layer->kind == GREEN ? GREEN
-        : layer->kind == INERT && layer->placement == ON_TOP ? INERT : MATURE;
+      int kind = layer->kind == INERT && layer->placement != ON_TOP ? WOOD : layer->kind;
       item = classFor(bed, s, layer->placement, kind, layer->carbon / layer->nitrogen);
       item->residue += layer->nitrogen * item->cn;
       move(bed, s, flows, layer->placement == ON_TOP ? LAID : DUG, layer->nitrogen);

@@ -7,7 +7,7 @@ import {
 } from '../../app/core/season/input';
 import { lowerDepthFor, runPlan } from '../../app/core/season/runPlan';
 
-const kinds = ['green', 'mature', 'slow', 'inert'] as const;
+const kinds = ['green', 'mature', 'slow', 'inert', 'wood'] as const;
 const placements = ['laid', 'hoed', 'dug'] as const;
 const conditions = ['just cut', 'limp', 'crisp'] as const;
 const fates = ['left', 'dug in', 'taken away', 'pulled with roots'] as const;

@@ -29,10 +29,12 @@ export interface DecayParameters {
  *     mature: CNb = max(7.8, 16.1 - 123/CN),       h =  1 - 0.69 CN/(11.2 + CN),          lam = 0.0076
  *     h <= min(0.95, 9.0/CNb), so that turnover never ties nitrogen up
  *
- * `inert` material (wood and bark lying on top) does not decay at all.
+ * `inert` material (chips and bark lying on top) does not decay at all. `wood` (sawdust, chips in the
+ * ground) is eaten at a rate of its own and by the microbes of mature material: lignin holds it up, which
+ * no C:N knows of.
  *
  * @validity C:N 8-40 green, 10-150 mature; outside it the caller says so
- * @source Nicolardot, Recous & Mary 2001; Justes, Mary & Nicolardot 2009; the two factors 1.2 are
+ * @source wood: Allison & Murphy 1962 (row `woodDecay`); the rest Nicolardot, Recous & Mary 2001; Justes, Mary & Nicolardot 2009; the two factors 1.2 are
  *   the project's own (rows in `app/tables/coefficients.ts`)
  */
 export function decayParameters(
@@ -52,7 +54,10 @@ export function decayParameters(
   const moves = materialClass === 'inert' ? 0 : 1;
   return {
     carbonToNitrogen: cn,
-    decay: moves * (c.decayBase + c.decayPerCarbonToNitrogen / cn),
+    decay:
+      materialClass === 'wood'
+        ? c.woodDecay
+        : moves * (c.decayBase + c.decayPerCarbonToNitrogen / cn),
     turnover: moves * (green ? c.greenTurnover : c.matureTurnover),
     microbeCarbonToNitrogen: microbes,
     humusShare: Math.min(humified, c.humusShareLimit, c.humusTurnoverLimit / microbes),

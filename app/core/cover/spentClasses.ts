@@ -11,7 +11,7 @@ export function classBelow(
   c: Coefficients,
 ): ResidueClass {
   const { materialClass, parameters } = item;
-  const kind = materialClass === 'inert' ? 'mature' : materialClass;
+  const kind = materialClass === 'inert' ? 'wood' : materialClass;
   if (parameters.carbonToNitrogen !== noResidue)
     return classFor(classes, 'dug', kind, parameters.carbonToNitrogen, c);
   const below = newClass('dug', kind, parameters, c);

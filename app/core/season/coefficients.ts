@@ -7,6 +7,7 @@ export interface Coefficients {
   // decomposition (model 3)
   readonly decayBase: number;
   readonly decayPerCarbonToNitrogen: number;
+  readonly woodDecay: number;
   readonly assimilation: number;
   readonly humusCarbonToNitrogen: number;
   readonly greenMicrobeBase: number;
@@ -95,6 +96,7 @@ export interface Coefficients {
 export const ownCoefficients = (c: Coefficients): Coefficients => ({
   decayBase: c.decayBase,
   decayPerCarbonToNitrogen: c.decayPerCarbonToNitrogen,
+  woodDecay: c.woodDecay,
   assimilation: c.assimilation,
   humusCarbonToNitrogen: c.humusCarbonToNitrogen,
   greenMicrobeBase: c.greenMicrobeBase,

@@ -35,13 +35,12 @@ const flow = {
   humusDug: wayOf('dugHumus', 'youngHumus', 'season end'),
 } as const;
 
-/** Decay class of plant material; wood on top stays `inert` until it is dug in. */
-const residueKind = (layer: LayerInput): ResidueClass['materialClass'] =>
-  layer.materialClass === 'green'
-    ? 'green'
-    : layer.materialClass === 'inert' && layer.placement === 'laid'
-      ? 'inert'
-      : 'mature';
+/** Decay class of plant material; chips on top stay `inert` until they are dug in. */
+const residueKind = (
+  materialClass: ResidueClass['materialClass'],
+  placement: LayerInput['placement'],
+): ResidueClass['materialClass'] =>
+  materialClass === 'inert' && placement !== 'laid' ? 'wood' : materialClass;
 
 /**
  * Compost, manure or meal: a share of its nitrogen is ready, a share comes slowly, and the rest
@@ -92,7 +91,7 @@ export function layLayers(
       item = classFor(
         state.classes,
         layer.placement,
-        residueKind(layer),
+        residueKind(layer.materialClass, layer.placement),
         layer.carbon / layer.nitrogen,
         c,
       );

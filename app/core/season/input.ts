@@ -43,7 +43,11 @@ export interface SoilProperties {
   readonly startingMineralTop: GramsPerM2 | null;
 }
 
-export type MaterialClass = 'green' | 'mature' | 'slow' | 'inert';
+/**
+ * How a material rots. `wood`: sawdust, and chips or bark once they are worked in, slower than their
+ * C:N says; `inert`: chips and bark, which on top do not rot at all within the years of a garden's log.
+ */
+export type MaterialClass = 'green' | 'mature' | 'wood' | 'slow' | 'inert';
 /** What slow material is: meals free theirs sooner, and manure left on top loses some to the air. */
 export const slowKinds = ['compost', 'manure', 'meal'] as const;
 export type SlowKind = (typeof slowKinds)[number];

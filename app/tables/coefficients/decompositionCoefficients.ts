@@ -25,6 +25,19 @@ export const decompositionCoefficients = {
     'decay rate, part divided by C:N',
     'reported',
   ),
+  woodDecay: row(
+    0.0035,
+    0.0065,
+    0.0135,
+    'per normalised day',
+    'AllisonMurphy1962',
+    'abstract: finely ground, with nitrogen given, hardwoods breathed out 45.1 % and their barks 24.5 % of their carbon in 60 days; the rates at which ours do, in a jar taken as 25 to 30 deg C; between the two the middle',
+    'derived',
+    {
+      drawnPer: 'garden',
+      note: 'most softwoods went slower, chips and shavings go slower than ground wood: they lie towards the low end. One rate stands for cellulose and lignin together',
+    },
+  ),
   assimilation: single(
     0.62,
     'g C in microbes per g C decayed',

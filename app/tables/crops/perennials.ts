@@ -57,7 +57,7 @@ export const perennials = {
       10,
       'GermanOrdinance2017',
       'read',
-      'annex 4 table 4: yield x content + credit, scaled',
+      'annex 4 table 4: a demand of 8 from the fourth year, printed for 1 kg of spears; not scaled to half of that, for fern and crown want most of it',
     ),
     goodYield: goodYield(0.3, 0.5, 0.8, 'Recalled', 'memory', 'no source found'),
     removedPerKilogram: removed(2.6, 2.9, 3.5, 'GermanOrdinance2017', 'derived', 'annex 7 table 2'),

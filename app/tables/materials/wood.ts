@@ -108,7 +108,7 @@ export const wood = {
   sawdust: {
     id: 'sawdust',
     name: 'Sawdust, fresh',
-    materialClass: 'mature',
+    materialClass: 'wood',
     isGreens: false,
     isBrowns: true,
     nitrogenPercent: nitrogen(
@@ -136,7 +136,7 @@ export const wood = {
   'sawdust-rotted': {
     id: 'sawdust-rotted',
     name: 'Sawdust, rotted',
-    materialClass: 'mature',
+    materialClass: 'wood',
     isGreens: false,
     isBrowns: true,
     nitrogenPercent: nitrogen(0.15, 0.25, 0.4, 'Jenkins', 'reported', 'nitrogen of dry matter'),

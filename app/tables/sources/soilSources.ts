@@ -98,6 +98,12 @@ export const soilSources = {
     'A daily soil temperature model from air temperature and precipitation',
     'Climate Research 2:183-191; abstract read',
   ),
+  AllisonMurphy1962: source(
+    'Allison FE, Murphy RM',
+    1962,
+    'Comparative rates of decomposition in soil of wood and bark particles of several hardwood species',
+    'Soil Science Society of America Proceedings 26; abstract read',
+  ),
   RemyMarin1976: source(
     'Rémy JC, Marin-Laflèche A',
     1976,

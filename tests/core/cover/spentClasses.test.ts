@@ -128,7 +128,7 @@ describe('spent classes that are joined', () => {
     expect(classes).toHaveLength(2);
     expect(classBelow(classes, classFor(classes, 'laid', 'inert', 300, c), c)).toMatchObject({
       placement: 'dug',
-      materialClass: 'mature',
+      materialClass: 'wood',
     });
   });
 });

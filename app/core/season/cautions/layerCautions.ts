@@ -5,17 +5,19 @@ import type { Caution } from '../verdict';
 import type { Run } from './facts';
 import { makeCaution } from './makeCaution';
 
+/** Wet and fine: it mats and crusts, whatever it rots like. */
+const lieClose = (layer: LayerInput): boolean => layer.materialClass === 'green' || layer.isGreens;
+
 /** Browns lie loose whatever they were called; clippings go by how wilted they are. */
 function depthRow(layer: LayerInput): LineId {
-  if (layer.materialClass !== 'green') return 'layer crisp';
+  if (!lieClose(layer)) return 'layer crisp';
   if (layer.condition === 'just cut') return 'layer just cut';
   return layer.condition === 'limp' ? 'layer limp' : 'layer crisp';
 }
 
 /** Layers whose depth is judged: plant material lying on the bed. Compost has a rule of its own. */
 const hasDepthRule = (layer: LayerInput): boolean =>
-  layer.placement === 'laid' &&
-  (layer.materialClass === 'green' || layer.materialClass === 'mature');
+  layer.placement === 'laid' && layer.materialClass !== 'slow' && layer.materialClass !== 'inert';
 
 /**
  * Depth of each layer as laid. What went on the same bed on the same day under the same line counts
@@ -46,7 +48,7 @@ export function depthCautions(run: Run, layers: readonly LayerInput[], limits: L
           threshold: weighed.threshold,
           unit: 'mm',
           date: layer.day,
-          detail: { condition: layer.materialClass === 'green' ? layer.condition : 'browns' },
+          detail: { condition: lieClose(layer) ? layer.condition : 'browns' },
           layerId: layer.id,
         }),
       );
@@ -108,17 +110,18 @@ export function tooSoonCautions(
 
 /**
  * Materials outside what the model of rotting was tested on: by their C:N, and wood worked into the
- * soil by what it is. The sums know chips by their C:N alone and eat them within the year, where wood
- * in the ground lasts for years and goes on holding nitrogen.
+ * soil by what it is. Its rate is that of ground wood in jars; chips and shavings last longer.
  */
 export function validityCautions(layers: readonly LayerInput[], limits: Limits): Caution[] {
   const { numbers } = limits;
   const cautions: Caution[] = [];
   for (const layer of layers) {
     if (layer.nitrogen <= 0 || layer.materialClass === 'slow') continue;
-    // lying on top wood does not rot at all, and no sum is asked for
-    const isWood = layer.materialClass === 'inert';
-    if (isWood && layer.placement === 'laid') continue;
+    // lying on top chips do not rot at all, and no sum is asked for
+    if (layer.materialClass === 'inert' && layer.placement === 'laid') continue;
+    const isWood =
+      layer.materialClass === 'inert' ||
+      (layer.materialClass === 'wood' && layer.placement !== 'laid');
     const ratio = layer.carbon / layer.nitrogen;
     const least = numbers[layer.materialClass === 'green' ? 'least green C:N' : 'least mature C:N'];
     const most = numbers[layer.materialClass === 'green' ? 'most green C:N' : 'most mature C:N'];
