@@ -17,9 +17,11 @@ export function DialogEnd(props: {
         </p>
       )}
       {props.refused && props.remedy && (
-        <button type="button" className="button-small" onClick={props.remedy.onTake}>
-          {props.remedy.label}
-        </button>
+        <div className="button-row">
+          <button type="button" className="button-small" onClick={props.remedy.onTake}>
+            {props.remedy.label}
+          </button>
+        </div>
       )}
       <div className="button-row">
         <button type="submit" className="button-main">

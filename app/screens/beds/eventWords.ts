@@ -1,4 +1,4 @@
-import type { GardenEvent } from '../../document/schema';
+import type { GardenEvent, Quantity } from '../../document/schema';
 import { percent } from '../../words/chartFormat';
 import { twoFigures } from '../../words/figures';
 import { lookLine } from '../../words/lookWords';
@@ -28,6 +28,12 @@ const only =
   ) =>
   (event: GardenEvent, shown: Shown): string =>
     event.kind === kind ? words(event as Extract<GardenEvent, { kind: Kind }>, shown) : '';
+
+/** ", put on the heap: about 17 kg"; a weight is what it is written down by. */
+const heaped = (quantity: Quantity | undefined, shown: Shown): string =>
+  quantity?.kind === 'mass'
+    ? `, put on the heap: about ${shown.estimate(quantity.kilograms, shown.units.mass)} as it lay`
+    : '';
 
 /** What is done on a bed besides laying, as buttons, names and lines of the log. */
 export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
@@ -73,8 +79,8 @@ export const eventWords: Readonly<Record<GardenEvent['kind'], EventWords>> = {
     name: 'raking off',
     line: only(
       'rake off',
-      ({ share, toHeap }) =>
-        `Raked off ${percent(share)} of the cover${toHeap ? `, ${toHeap.amount.text} of it put on the heap` : ''}`,
+      ({ share, toHeap }, shown) =>
+        `Raked off ${percent(share)} of the cover${heaped(toHeap?.amount.quantity, shown)}`,
     ),
   },
   'dig cover in': {
