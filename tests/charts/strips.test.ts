@@ -1,3 +1,5 @@
+import { stuffs } from '../../app/charts/cover/data';
+import { layerShape } from '../../app/charts/strips/layerShape';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { BedStrip, StripPlanting } from '../../app/charts/strips/data';
@@ -257,6 +259,27 @@ describe('upright lines', () => {
         expect(drawn).toBeGreaterThanOrEqual(geometry.foot - left);
         if (under.length === 0) expect(pieces).toEqual([{ top: 0, bottom: geometry.foot }]);
       }
+    },
+  );
+});
+
+describe('a layer’s shape on a strip', () => {
+  const box = { x: 10, y: 20, width: 8, height: 12 };
+  const pointsOf = (path: string) =>
+    [...path.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+
+  test('is another for each kind of stuff', () => {
+    expect(new Set(stuffs.map((stuff) => layerShape(stuff, box))).size).toBe(stuffs.length);
+  });
+
+  test.each(stuffs)(
+    'of %s is as tall as the layer was deep, and no wider than its box',
+    (stuff) => {
+      const points = pointsOf(layerShape(stuff, box));
+      const [across, down] = [points.map(([x]) => x), points.map(([, y]) => y)];
+      expect([Math.min(...down), Math.max(...down)]).toEqual([20, 32]);
+      expect(Math.min(...across)).toBeGreaterThanOrEqual(10);
+      expect(Math.max(...across)).toBeLessThanOrEqual(18);
     },
   );
 });

@@ -4,6 +4,7 @@ import { seasonPlaceWords } from '../../words/seasonPlaceWords';
 import type { CalendarStretch } from '../season/calendar';
 import type { Stretch } from '../season/geometry';
 import { PlantingStem } from '../season/StripPanels';
+import { layerShape } from './layerShape';
 import { uprightPieces, type BedStripGeometry } from './geometry';
 import type { StripLayout, StripScale } from './layout';
 import { StripBackdrop } from './StripBackdrop';
@@ -66,17 +67,17 @@ export const StripDrawing = memo(function StripDrawing(props: {
         />
       ))}
       <path className="strip-surface" d={`M${layout.left} ${surface} H${layout.right}`} />
-      {geometry.layers.map(({ layer, ...box }) => (
-        <rect
-          key={layer.id}
-          className={
-            layer.inSoil === true
-              ? 'strip-layer strip-layer-in'
-              : `strip-layer stuff-${layer.stuff ?? 'other'}`
-          }
-          {...box}
-        />
-      ))}
+      {geometry.layers.map(({ layer, ...box }) =>
+        layer.inSoil === true ? (
+          <rect key={layer.id} className="strip-layer strip-layer-in" {...box} />
+        ) : (
+          <path
+            key={layer.id}
+            className={`strip-layer stuff-${layer.stuff ?? 'other'}`}
+            d={layerShape(layer.stuff ?? 'other', box)}
+          />
+        ),
+      )}
       {todayX !== null && (
         <path
           className="chart-today"

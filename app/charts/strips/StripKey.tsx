@@ -3,6 +3,7 @@ import { weightShapes } from '../../words/markShapes';
 import { stuffWords } from '../../words/stuffWords';
 import { stuffs } from '../cover/data';
 import type { DaySpan } from '../season/data';
+import { layerShape } from './layerShape';
 import type { BedStrip } from './data';
 import { knownSpan } from './layout';
 import { stages } from '../season/strips';
@@ -54,7 +55,10 @@ export function StripKey({
           <li key={stuff}>
             <svg width="16" height="16" aria-hidden="true" focusable="false">
               <path className="strip-surface" d="M0 14 H16" />
-              <rect className={`strip-layer stuff-${stuff}`} x="4" y="3" width="8" height="11" />
+              <path
+                className={`strip-layer stuff-${stuff}`}
+                d={layerShape(stuff, { x: 4, y: 3, width: 8, height: 11 })}
+              />
             </svg>
             {stuffWords[stuff]}
             {index === 0 && words.laid}

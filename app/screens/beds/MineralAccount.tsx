@@ -23,6 +23,8 @@ export function MineralAccount(props: {
   /** what the results are answers to */
   readonly garden: Garden;
   readonly results: Pick<BedResults, 'bedId' | 'input' | 'season'>;
+  /** "up to today", where nothing else is said */
+  readonly upTo?: string;
 }) {
   const { garden, results } = props;
   const shown = useShown();
@@ -73,7 +75,7 @@ export function MineralAccount(props: {
       <Scroller label="Phosphorus and potassium of this bed" className="table-scroll">
         <table className="ledger-table">
           <caption>
-            {`In and out up to today, ${unit.symbol}, as the elements; 8 times in 10 within the range`}
+            {`In and out ${props.upTo ?? 'up to today'}, ${unit.symbol}, as the elements; 8 times in 10 within the range`}
           </caption>
           <thead>
             <tr>

@@ -21,7 +21,14 @@ import { carriedWhy, seasonLineWhy } from '../why/seasonWhys';
 const leastShown = 0.005;
 
 /** Seasons of a bed side by side: what came in, went out, and what each left. */
-export function SeasonsTable({ seasons }: { readonly seasons: readonly SeasonAccount[] }) {
+export function SeasonsTable({
+  seasons,
+  left = leftWords.heading,
+}: {
+  readonly seasons: readonly SeasonAccount[];
+  /** over what each leaves, where the bed goes on */
+  readonly left?: string;
+}) {
   const { chart: units } = useShown();
   const { seasonStartMonth } = useGarden().garden;
   const cells = (
@@ -62,7 +69,7 @@ export function SeasonsTable({ seasons }: { readonly seasons: readonly SeasonAcc
         <tbody>
           <tr className="ledger-heading">
             <th scope="rowgroup" colSpan={seasons.length + 1}>
-              {leftWords.heading}
+              {left}
             </th>
           </tr>
           {carriedNames

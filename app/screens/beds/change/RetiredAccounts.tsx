@@ -35,9 +35,9 @@ export function RetiredAccounts({ bed }: { readonly bed: RetiredBed }) {
           To the evening of {shown.day(textFromDay(results.input.lastDay))}, on each square metre.
           What it held then went on with its ground.
         </p>
-        <SeasonsTable seasons={seasons} />
+        <SeasonsTable seasons={seasons} left="Left with its ground" />
       </section>
-      <MineralAccount garden={garden} results={results} />
+      <MineralAccount garden={garden} results={results} upTo="up to its last evening" />
     </>
   );
 }
