@@ -45,8 +45,8 @@ function watchPlace(name: string): void {
   const observer = new MutationObserver(() => {
     const heading = document.querySelector('main h1');
     if (heading?.textContent !== name || bench.from === 0) return;
-    // more than a heading: the place itself
-    if ((heading.closest('.page')?.querySelectorAll('h2, h3').length ?? 0) === 0) return;
+    // more than a heading and what stands under it: the place itself
+    if ((heading.closest('.page')?.textContent?.length ?? 0) < 400) return;
     observer.disconnect();
     requestAnimationFrame(() => {
       const after = new MessageChannel();
