@@ -38,6 +38,25 @@ test('a bed is split by share, with its plants on one part, and undo makes it wh
   await expect(garden.getByRole('heading', { name: 'South wall, far end' })).toHaveCount(0);
 });
 
+test('where later entries stand in the way of a split, the day that can be taken is one press away', async ({
+  garden,
+}) => {
+  await garden.getByRole('button', { name: 'South wall' }).click();
+  await garden.getByRole('button', { name: 'Split in two…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Split South wall' });
+  await dialog.getByLabel('On which day?').fill('1 May');
+  await dialog.getByLabel('On which day?').blur();
+  await dialog.getByRole('button', { name: 'Split it' }).click();
+  // sampleMowings.ts: it got grass on 9 June
+  await expect(dialog.getByRole('alert')).toContainText('on 9 June');
+  await dialog.getByRole('button', { name: 'Take 9 June' }).click();
+  await dialog.getByRole('button', { name: 'Split it' }).click();
+  await expect(dialog).toHaveCount(0);
+  await garden.getByRole('button', { name: 'South wall as it was' }).click();
+  await expect(garden.getByText(/^To the evening of Saturday 8 June 2013/)).toBeVisible();
+  await expect(garden.getByRole('row', { name: /^left in all/ })).toBeVisible();
+});
+
 test('another size holds from its day on, and says what leaves with the ground', async ({
   garden,
 }) => {

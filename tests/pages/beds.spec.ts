@@ -225,6 +225,21 @@ test('the top layer is raked off, told, and laid on another bed', async ({ garde
   await expect(log(garden).locator('.log-entry', { hasText: 'Clippings' })).toHaveCount(1);
 });
 
+test('what is raked off goes on the heap, and into its books', async ({ garden }) => {
+  await openBed(garden, 'Gate bed');
+  await garden.getByRole('button', { name: 'Rake off…' }).click();
+  await garden.getByRole('dialog').getByRole('button', { name: 'Write it down' }).click();
+  await garden.getByRole('button', { name: /^Lay it on another bed/ }).click();
+  const carry = garden.getByRole('dialog', { name: 'What came off Gate bed' });
+  await carry.getByLabel('Where does it go?').selectOption('Heap');
+  await carry.getByRole('button', { name: 'Put it there' }).click();
+  await expect(carry).toHaveCount(0);
+  await expect(log(garden)).toContainText(/put on the heap: about [\d.]+ kg as it lay/);
+  await goTo(garden, 'Garden');
+  await garden.locator('summary', { hasText: /^Heap/ }).click();
+  await expect(garden.getByText(/^Put on it since, raked off beds once/)).toBeVisible();
+});
+
 test('Back of the window goes from a bed to the beds, and Forward to the bed', async ({
   garden,
 }) => {
