@@ -92,3 +92,11 @@ describe('the two books of a pool', () => {
     }
   });
 });
+
+test('the stores of a fresh bed start as broken numbers: nought with its sign', () => {
+  const { slow, ammonia } = startingState(bareBed(), 300);
+  const { lyingFactor, ...stores } = slow;
+  expect(lyingFactor).toBe(1);
+  for (const [store, grams] of Object.entries({ ...stores, ...ammonia }))
+    expect(grams, store).toBe(-0);
+});

@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { handsHigh } from '../../../app/core/season/cautions/plantSize';
 import type { CropInput, PlantingInput } from '../../../app/core/season/input';
-import { handMillimetres, type PlantOnDay, plantsOnDay } from '../../../app/core/season/plantStage';
+import {
+  handMillimetres,
+  pickingDayOf,
+  type PlantOnDay,
+  plantsOnDay,
+} from '../../../app/core/season/plantStage';
 import { limits } from '../../../app/tables/thresholds';
 import { makeBed, makePlanting, makePlantingResult, makeResult, stepping, today } from '../madeBed';
 
@@ -97,6 +102,21 @@ describe('how far a planting is', () => {
   });
 });
 
+test('what stays for years is picked by its last season, not by its first two', () => {
+  const season = (firstHarvestDay: number) => ({
+    seasonDay: firstHarvestDay - 150,
+    isRegrowth: true,
+    startDay: firstHarvestDay - 100,
+    firstHarvestDay,
+    usualEndDay: firstHarvestDay + 100,
+    normalDegreeDays: 1300,
+  });
+  const { planting } = made({ firstHarvestDay: sownOn + 1 });
+  expect(pickingDayOf({ ...planting, seasons: [season(1000)] })).toBe(1000);
+  expect(pickingDayOf({ ...planting, seasons: [1000, 1365, 1730].map(season) })).toBe(1730);
+  expect(pickingDayOf(planting)).toBe(sownOn + 1);
+});
+
 describe('how tall it is', () => {
   test('nothing below ground; a hand’s breadth when the cautions say so; grown at 0.6 of its time', () => {
     const { on, hands } = made();
@@ -111,6 +131,15 @@ describe('how tall it is', () => {
     expect(on(sownOn + 60)!.height).toBeCloseTo(grown, 9);
     expect(on(sownOn + 59)!.height).toBeLessThan(grown);
     expect(on(today)!.height).toBeCloseTo(grown, 9);
+  });
+
+  test('below a hand it is its share of one, by the clock of the cautions', () => {
+    const { on, hands } = made();
+    for (const day of [sownOn + 12, sownOn + 15, sownOn + 20]) {
+      expect(hands(day)).toBeGreaterThan(0);
+      expect(hands(day)).toBeLessThan(1);
+      expect(on(day)!.height).toBeCloseTo(100 * hands(day), 9);
+    }
   });
 
   test('roots are those of the run', () => {
