@@ -283,3 +283,27 @@ describe('what was done to one ground’s cover on that morning', () => {
     );
   });
 });
+
+describe('the lower layer of a bed made of grounds', () => {
+  const depthOf = (...inputs: readonly BedSeason[]) =>
+    lowerDepthFor(madeOf(inputs.map((input) => ground(input, 1 / inputs.length))));
+
+  // 30 cm at least; roots of 80 cm go 50 below the top 30
+  test('goes no less deep than the deepest of them, though nothing deep goes on', () => {
+    expect(depthOf(bare)).toBe(300);
+    expect(depthOf(before)).toBe(500);
+    expect(depthOf(bare, before)).toBe(500);
+    expect(depthOf(before, bare)).toBe(500);
+  });
+
+  test('is that of a ground’s last season: what was deep in an earlier one is over', () => {
+    const turn = dayOf('2013-06-01');
+    const deepTill = (clearingDay: DayNumber): BedSeason => ({
+      ...before,
+      seasonStarts: [turn],
+      plantings: [{ ...fruit, startDay: may, clearingDay }],
+    });
+    expect(depthOf(deepTill(turn - 5))).toBe(300);
+    expect(depthOf(deepTill(turn + 5))).toBe(500);
+  });
+});
