@@ -18,6 +18,8 @@ export interface GardenSize {
   readonly seed: number;
   /** a day of 2013, the middle of June unless said */
   readonly today?: string;
+  /** the log begins so many years before `today` to the day, not on a New Year's Day */
+  readonly toTheDay?: boolean;
 }
 
 const lastYear = 2013;
@@ -113,23 +115,31 @@ class BedBook {
   readonly applications: Application[] = [];
   readonly events: GardenEvent[] = [];
   private readonly bedId: string;
+  private readonly since: DayNumber;
   private readonly today: DayNumber;
 
-  constructor(bedId: string, today: DayNumber) {
+  constructor(bedId: string, since: DayNumber, today: DayNumber) {
     this.bedId = bedId;
+    this.since = since;
     this.today = today;
+  }
+
+  private isLogged(day: DayNumber): boolean {
+    return day >= this.since && day <= this.today;
   }
 
   bear(year: number, turns: readonly Turn[], areaM2: number): void {
     for (const { cropId, how, started, cleared, tops, picks } of turns) {
       const id = `planting-${this.bedId}-${year}-${cropId}`;
+      const start = dayFromParts(year, ...started);
+      if (start < this.since) continue;
       const end = dayFromParts(year, ...cleared);
       this.plantings.push({
         id,
         bedId: this.bedId,
         cropId,
         share: 1,
-        started: textFromDay(dayFromParts(year, ...started)),
+        started: textFromDay(start),
         how,
         firstHarvest: null,
         cleared: end <= this.today ? textFromDay(end) : null,
@@ -139,7 +149,7 @@ class BedBook {
       });
       for (const [month, dayOfMonth, kilogramsPerM2] of picks ?? []) {
         const day = dayFromParts(year, month, dayOfMonth);
-        if (day > this.today) continue;
+        if (!this.isLogged(day)) continue;
         this.events.push({
           id: `pick-${id}-${day}`,
           date: textFromDay(day),
@@ -153,7 +163,7 @@ class BedBook {
   }
 
   lay(day: DayNumber, from: Application['from'], amount: number, more: Partial<Application>): void {
-    if (day > this.today) return;
+    if (!this.isLogged(day)) return;
     this.applications.push({
       id: `layer-${this.bedId}-${day}-${this.applications.length}`,
       date: textFromDay(day),
@@ -174,7 +184,7 @@ class BedBook {
     event:
       { kind: 'water'; millimetres: number } | { kind: 'dig cover in' | 'rake off'; share: number },
   ): void {
-    if (day > this.today) return;
+    if (!this.isLogged(day)) return;
     const id = `event-${this.bedId}-${day}-${event.kind}`;
     this.events.push({ id, date: textFromDay(day), bedId: this.bedId, ...event });
   }
@@ -202,14 +212,24 @@ function feed(book: BedBook, year: number, at: number): void {
  *
  * @returns a garden that went through the door every file goes through
  */
-export function bigGarden({ beds, years, seed, today: date = '2013-06-15' }: GardenSize): Garden {
+export function bigGarden({
+  beds,
+  years,
+  seed,
+  today: date = '2013-06-15',
+  toTheDay = false,
+}: GardenSize): Garden {
   const parsed = parseGarden(sampleText);
   if (!parsed.ok) throw new Error('The sample does not open');
   const sample = parsed.value;
   const today = dayOf(date);
   const random = seeded(seed);
-  const firstYear = lastYear + 1 - years;
-  const knownSince = textFromDay(dayFromParts(firstYear, 1, 1));
+  const firstYear = lastYear + (toTheDay ? 0 : 1) - years;
+  const { month, dayOfMonth } = partsFromDay(today);
+  const since = toTheDay
+    ? dayFromParts(firstYear, month, dayOfMonth)
+    : dayFromParts(firstYear, 1, 1);
+  const knownSince = textFromDay(since);
   const textures = ['loam', 'sandy loam', 'silt loam', 'clay loam'] as const;
   const ownBeds = Array.from({ length: beds }, (_, at): Garden['beds'][number] => ({
     ...sample.beds[0]!,
@@ -221,7 +241,7 @@ export function bigGarden({ beds, years, seed, today: date = '2013-06-15' }: Gar
     watering: at % 6 === 5 ? 'kept moist' : 'as logged',
     knownSince,
   }));
-  const books = ownBeds.map(({ id }) => new BedBook(id, today));
+  const books = ownBeds.map(({ id }) => new BedBook(id, since, today));
   const mowings: Mowing[] = [];
   let next = 0;
   for (let year = firstYear; year <= lastYear; year++) {
@@ -232,6 +252,7 @@ export function bigGarden({ beds, years, seed, today: date = '2013-06-15' }: Gar
     for (let week = 0; week < 28; week++) {
       const day = dayFromParts(year, 4, 13) + 7 * week;
       if (day > today) break;
+      if (day < since) continue;
       const id = `mowing-${textFromDay(day)}`;
       mowings.push({
         ...sample.mowings[0]!,
@@ -262,7 +283,7 @@ export function bigGarden({ beds, years, seed, today: date = '2013-06-15' }: Gar
     plantings: books.flatMap((book) => book.plantings),
     applications: books.flatMap((book) => book.applications),
     events: books.flatMap((book) => book.events),
-    weather: { ...sample.weather, bundledRecord: null, days: weatherDays(years, today, random) },
+    weather: { ...sample.weather, bundledRecord: null, days: weatherDays(lastYear + 1 - firstYear, today, random) },
   };
   const checked = parseGarden(JSON.stringify(garden));
   if (!checked.ok) throw new Error(`The made-up garden is refused: ${JSON.stringify(checked)}`);

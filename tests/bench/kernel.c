@@ -118,8 +118,8 @@ typedef struct {
 
 typedef struct {
   char key[48];
-  int kind, placement;
-  double cn, decay, turnover, microbeCn, humusShare, humusCn;
+  int kind, placement, isLeftOver;
+  double crumb, cn, decay, turnover, microbeCn, humusShare, humusCn;
   double residue, microbes, humus, lyingFactor, lyingDry;
   double soilRate, surfaceRate, residueDays, turnoverDays, turned, lost, decayed, gone, spread;
   double afterResidue, afterMicrobes, afterHumus, eaten, humified, released, wanted, fromSoil;
@@ -159,7 +159,7 @@ static const int released[6] = { SOIL, YOUNG, DUG_RELEASED, SLOW_SOIL, WASHED, D
 static const int tiedUp[2] = { DUG_HELD, SOIL_HELD };
 static const int luxury[2] = { TOP_LUXURY, LOWER_LUXURY };
 
-static const double topDepth = 300, carbonOfTops = 0.42, crumb = 1e-6;
+static const double topDepth = 300, carbonOfTops = 0.42, crumb = 1e-6, remnant = 0.5;
 static double factorAt15, factorAt1, factorAt20;
 
 static inline double least(double a, double b) { return a < b ? a : b; }
@@ -198,6 +198,7 @@ static Class *classFor(const Bed *bed, State *s, int placement, int kind, double
   for (int at = 0; at < s->classCount; at++) {
     Class *known = &s->classes[at];
     if (known->placement != placement || known->kind != kind) continue;
+    if (known->isLeftOver) continue;
     if (known->cn == cn) return known;
     if (fabs(known->cn - cn) > 1e-9 * cn) continue;
     snprintf(key, sizeof key, "%d %d %.9e", placement, kind, cn);
@@ -206,6 +207,7 @@ static Class *classFor(const Bed *bed, State *s, int placement, int kind, double
   if (s->classCount == MOST_CLASSES) fail("too many classes");
   Class *item = &s->classes[s->classCount++];
   memset(item, 0, sizeof *item);
+  item->crumb = crumb;
   snprintf(item->key, sizeof item->key, "%d %d %.9e", placement, kind, cn);
   item->placement = placement;
   item->kind = kind;
@@ -271,7 +273,7 @@ static inline void stepSpent(Class *k) {
 }
 
 static inline void setDay(Class *k) {
-  if (k->residue > crumb) {
+  if (k->residue > k->crumb) {
     double a = k->decay * k->residueDays;
     double difference = a - k->turnover * k->turnoverDays;
     double apart = fabs(difference);
@@ -307,71 +309,76 @@ static void stepStarved(Class *k, double supply, const Coefficients *c) {
   stepAtYield(k, yieldLeft);
 }
 
-/* ---- cover/spentClasses.ts ---- */
+/* ---- cover/leftOver.ts ---- */
 
-static Class *newClass(State *s, int placement, int kind) {
+static Class *leftOverClass(const Bed *bed, State *s, int placement, int kind) {
   if (s->classCount == MOST_CLASSES) fail("too many classes");
   Class *item = &s->classes[s->classCount++];
   memset(item, 0, sizeof *item);
   item->placement = placement;
   item->kind = kind;
+  item->isLeftOver = 1;
+  item->crumb = remnant;
   item->lyingFactor = 1;
+  item->turnover = kind == GREEN ? bed->c.greenTurnover : bed->c.matureTurnover;
+  item->humusCn = bed->c.humusCarbonToNitrogen;
+  item->soilRate = placement == DUG_IN ? 1 : placement == HOED_IN ? bed->c.hoedRate : 0;
+  item->surfaceRate = placement != ON_TOP ? 0
+    : bed->c.surfaceRateGreen * (kind == GREEN ? 1 : bed->c.surfaceRateMatureShare);
   return item;
 }
 
 static Class *classBelow(const Bed *bed, State *s, const Class *item) {
   int kind = item->kind == INERT ? WOOD : item->kind;
-  if (item->cn != INFINITY) return classFor(bed, s, DUG_IN, kind, item->cn);
-  Class *below = newClass(s, DUG_IN, kind);
-  below->cn = INFINITY;
-  below->turnover = item->turnover;
+  if (!item->isLeftOver) return classFor(bed, s, DUG_IN, kind, item->cn);
+  Class *below = leftOverClass(bed, s, DUG_IN, kind);
+  below->cn = item->cn;
+  below->decay = item->decay;
   below->microbeCn = item->microbeCn;
   below->humusShare = item->humusShare;
-  below->humusCn = item->humusCn;
-  below->soilRate = 1;
   return below;
 }
 
-static inline int isSpent(const Class *item) {
-  return item->residue == 0 && item->lyingDry == 0 && item->kind != INERT;
-}
-
-static inline int isInGroup(const Class *item, int group) {
-  return isSpent(item) && (item->placement == ON_TOP) == (group & 1) &&
-    item->kind == group >> 1;
-}
-
-static void joinSpent(const Bed *bed, State *s) {
-  int isJoined[MOST_CLASSES] = {0}, before = s->classCount, done[16] = {0};
+static void joinLeftOvers(const Bed *bed, State *s) {
+  int isJoined[MOST_CLASSES] = {0}, isMet[MOST_CLASSES] = {0}, before = s->classCount;
+  double yield = bed->c.assimilation;
+  /* groups in the order in which they are met */
   for (int from = 0; from < before; from++) {
-    if (!isSpent(&s->classes[from])) continue;
-    /* groups in the order in which they are met */
-    int group = (s->classes[from].placement == ON_TOP) | s->classes[from].kind << 1;
-    if (done[group]) continue;
-    done[group] = 1;
-    int count = 0;
-    double microbes = 0, humus = 0, nitrogen = 0, humified = 0;
-    for (int at = 0; at < before; at++) {
-      const Class *item = &s->classes[at];
-      if (!isInGroup(item, group)) continue;
-      count++;
+    const Class *first = &s->classes[from];
+    if (first->kind == INERT || isMet[from]) continue;
+    int count = 0, members[MOST_CLASSES];
+    double residue = 0, inResidue = 0, decay = 0, microbes = 0, inMicrobes = 0, turns = 0;
+    double humified = 0, humus = 0, dry = 0;
+    for (int at = from; at < before; at++) {
+      Class *item = &s->classes[at];
+      if (item->placement != first->placement || item->kind != first->kind) continue;
+      item->crumb = remnant;
+      isMet[at] = 1;
+      members[count++] = at;
+      residue += item->residue;
+      inResidue += item->residue / item->cn;
+      decay += item->decay * item->residue;
       microbes += item->microbes;
+      inMicrobes += item->microbes / item->microbeCn;
+      double weight = item->microbes + yield * item->residue;
+      turns += weight;
+      humified += item->humusShare * weight;
       humus += item->humus;
-      nitrogen += item->microbes / item->microbeCn;
-      humified += item->humusShare * item->microbes;
+      dry += item->lyingDry;
     }
     if (count == 1) continue;
-    int isGreen = group >> 1 == GREEN;
-    Class *whole = newClass(s, group & 1 ? ON_TOP : DUG_IN, group >> 1);
-    whole->cn = INFINITY;
-    whole->turnover = isGreen ? bed->c.greenTurnover : bed->c.matureTurnover;
-    whole->microbeCn = microbes > 0 ? microbes / nitrogen : 1;
-    whole->humusShare = microbes > 0 ? humified / microbes : 0;
-    whole->humusCn = bed->c.humusCarbonToNitrogen;
+    for (int at = 0; at < count; at++) isJoined[members[at]] = 1;
+    double ratio = microbes > 0 ? microbes / inMicrobes : first->microbeCn;
+    Class *whole = leftOverClass(bed, s, first->placement, first->kind);
+    whole->cn = residue > 0 ? residue / inResidue : first->cn;
+    whole->decay = residue > 0 ? decay / residue : first->decay;
+    whole->microbeCn = ratio;
+    whole->humusShare =
+      least(turns > 0 ? humified / turns : first->humusShare, bed->c.humusTurnoverLimit / ratio);
+    whole->residue = residue;
     whole->microbes = microbes;
     whole->humus = humus;
-    for (int at = 0; at < before; at++)
-      if (isInGroup(&s->classes[at], group)) isJoined[at] = 1;
+    whole->lyingDry = dry;
   }
   int kept = 0;
   for (int at = 0; at < s->classCount; at++)
@@ -525,7 +532,7 @@ static void turnSeason(const Bed *bed, State *s, double *flows) {
       item->humus / item->humusCn);
     item->humus = 0;
   }
-  joinSpent(bed, s);
+  joinLeftOvers(bed, s);
   move(bed, s, flows, DIG_SLOW, s->topInert);
   s->topInert = 0;
 }

@@ -21,6 +21,23 @@ export interface DecayParameters {
   readonly humusCarbonToNitrogen: number;
 }
 
+/** Parameters, all made in one place: objects from several are of several builds, and slow to read. */
+export const parametersOf = (
+  carbonToNitrogen: number,
+  decay: number,
+  turnover: number,
+  microbeCarbonToNitrogen: number,
+  humusShare: number,
+  humusCarbonToNitrogen: number,
+): DecayParameters => ({
+  carbonToNitrogen,
+  decay,
+  turnover,
+  microbeCarbonToNitrogen,
+  humusShare,
+  humusCarbonToNitrogen,
+});
+
 /**
  * Parameters of the three-pool decomposition model for a C:N ratio.
  *
@@ -52,17 +69,16 @@ export function decayParameters(
     ? (1 - (c.greenHumusSlope * cn) / (c.greenHumusHalf + cn)) * c.greenHumusFactor
     : 1 - (c.matureHumusSlope * cn) / (c.matureHumusHalf + cn);
   const moves = materialClass === 'inert' ? 0 : 1;
-  return {
-    carbonToNitrogen: cn,
-    decay:
-      materialClass === 'wood'
-        ? c.woodDecay
-        : moves * (c.decayBase + c.decayPerCarbonToNitrogen / cn),
-    turnover: moves * (green ? c.greenTurnover : c.matureTurnover),
-    microbeCarbonToNitrogen: microbes,
-    humusShare: Math.min(humified, c.humusShareLimit, c.humusTurnoverLimit / microbes),
-    humusCarbonToNitrogen: c.humusCarbonToNitrogen,
-  };
+  return parametersOf(
+    cn,
+    materialClass === 'wood'
+      ? c.woodDecay
+      : moves * (c.decayBase + c.decayPerCarbonToNitrogen / cn),
+    moves * (green ? c.greenTurnover : c.matureTurnover),
+    microbes,
+    Math.min(humified, c.humusShareLimit, c.humusTurnoverLimit / microbes),
+    c.humusCarbonToNitrogen,
+  );
 }
 
 /**

@@ -3,6 +3,14 @@ import type { MaterialClass, Placement } from '../season/input';
 import { decayParameters, newDecayDay, type DecayDay, type DecayParameters } from './decay';
 
 /**
+ * Residue [g C/m2] that is eaten whole on the day it is met (ours). What decays by a share a day
+ * never ends, and a bed of ten years would carry every layer it was ever given. At the narrowest C:N
+ * of the model a crumb holds 1.3e-7 g of nitrogen, an eighth of what the season is held to against a
+ * solver of its equations, and it goes by the flow that all residue goes by.
+ */
+export const crumb = 1e-6;
+
+/**
  * Plant material that decays alike on one bed: placement x green or mature x C:N. Nothing
  * is averaged across classes; a mixed C:N would hide that browns hold nitrogen while greens free it.
  * Carbon in g C per m2, changed in place by the day.
@@ -19,6 +27,10 @@ export interface ResidueClass {
   /** what a normalised day of the soil, and of the surface, is for its residue */
   readonly soilRate: number;
   readonly surfaceRate: number;
+  /** several that earlier seasons left, joined: nothing new comes to it (`joinLeftOvers`) */
+  isLeftOver: boolean;
+  /** residue that is eaten whole on the day it is met [g C/m2] */
+  crumb: number;
   residue: number;
   microbes: number;
   humus: number;
@@ -66,6 +78,7 @@ export function classFor(
 ): ResidueClass {
   for (const known of classes) {
     if (known.placement !== placement || known.materialClass !== materialClass) continue;
+    if (known.isLeftOver) continue;
     const { carbonToNitrogen: own } = known.parameters;
     if (own === carbonToNitrogen) return known;
     // written out for neighbours alone: digits are slow to make
@@ -94,6 +107,8 @@ export const newClass = (
   // one by one: an object spread into another is slow to make, and a draw makes many classes
   soilRate: soilRateOf(placement, coefficients),
   surfaceRate: surfaceRateOf(placement, materialClass, coefficients),
+  isLeftOver: false,
+  crumb,
   residue: 0,
   microbes: 0,
   humus: 0,

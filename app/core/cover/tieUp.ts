@@ -2,16 +2,8 @@ import type { Coefficients } from '../season/coefficients';
 import { releasedAtYield, setClocks, setCrumb, stepAtYield, stepSpent } from './decay';
 import type { ResidueClass } from './residueClass';
 
-/**
- * Residue [g C/m2] that is eaten whole on the day it is met (ours). What decays by a share a day
- * never ends, and a bed of ten years would carry every layer it was ever given. At the narrowest C:N
- * of the model a crumb holds 1.3e-7 g of nitrogen, an eighth of what the season is held to against a
- * solver of its equations, and it goes by the flow that all residue goes by.
- */
-export const crumb = 1e-6;
-
 function setDay(item: ResidueClass): void {
-  if (item.residue > crumb) setClocks(item.today, item.parameters);
+  if (item.residue > item.crumb) setClocks(item.today, item.parameters);
   else setCrumb(item.today, item.parameters);
 }
 

@@ -6,7 +6,7 @@ import {
   residueNitrogen,
   type ResidueClass,
 } from '../cover/residueClass';
-import { classBelow, joinSpent } from '../cover/spentClasses';
+import { classBelow, joinLeftOvers } from '../cover/leftOver';
 import { coverWaterCapacity } from '../cover/wetness';
 import { lyingDry, type BedState } from './bedState';
 import { move, poolIndex, wayOf } from './ways';
@@ -187,7 +187,7 @@ function shrinkCover(state: BedState, factor: number): void {
 
 /**
  * At a season's first morning humus becomes last year's humus, and spent compost becomes soil (model
- * 3); what is spent of the classes goes on as one.
+ * 3); what is left of the classes goes on as one of each placement and kind.
  */
 export function turnSeason(state: BedState, flows: Float64Array): void {
   for (const item of state.classes) {
@@ -199,7 +199,7 @@ export function turnSeason(state: BedState, flows: Float64Array): void {
     );
     item.humus = 0;
   }
-  const now = joinSpent(state.classes, state.coefficients);
+  const now = joinLeftOvers(state.classes, state.coefficients);
   for (const layer of state.layers) if (layer.item) layer.item = now.get(layer.item) ?? layer.item;
   move(state, flows, flow.digSlow, state.slow.topInert);
   state.slow.topInert = 0;

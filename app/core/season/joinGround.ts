@@ -1,4 +1,5 @@
-import { classFor, newClass, type ResidueClass } from '../cover/residueClass';
+import { leftOverClass } from '../cover/leftOver';
+import { classFor, type ResidueClass } from '../cover/residueClass';
 import type { BedState, freshState, LyingLayer } from './bedState';
 import { stepDay } from './day';
 import { digCoverIn, rakeOff } from './dayEvents';
@@ -45,17 +46,11 @@ function runGround(
 /** The class of the new bed that a ground's class goes on in. */
 function classOf(state: BedState, item: ResidueClass): ResidueClass {
   const { placement, materialClass, parameters } = item;
-  // of what is spent no ratio says what class it is: it stays one of its own
-  if (Number.isFinite(parameters.carbonToNitrogen))
-    return classFor(
-      state.classes,
-      placement,
-      materialClass,
-      parameters.carbonToNitrogen,
-      state.coefficients,
-    );
-  const own = newClass(placement, materialClass, parameters, state.coefficients);
-  state.classes.push(own);
+  const { classes, coefficients: c } = state;
+  if (!item.isLeftOver)
+    return classFor(classes, placement, materialClass, parameters.carbonToNitrogen, c);
+  const own = leftOverClass(placement, materialClass, parameters, c);
+  classes.push(own);
   return own;
 }
 
@@ -63,6 +58,7 @@ function joinCover(state: BedState, from: BedState, share: number): void {
   const goesOnIn = new Map<ResidueClass, ResidueClass>();
   for (const item of from.classes) {
     const own = classOf(state, item);
+    own.crumb = Math.max(own.crumb, item.crumb);
     own.residue += share * item.residue;
     own.microbes += share * item.microbes;
     own.humus += share * item.humus;

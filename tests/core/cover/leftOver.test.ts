@@ -6,7 +6,7 @@ import {
   residueNitrogen,
   type ResidueClass,
 } from '../../../app/core/cover/residueClass';
-import { classBelow, joinSpent } from '../../../app/core/cover/spentClasses';
+import { classBelow, joinLeftOvers } from '../../../app/core/cover/leftOver';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { freeStep } from './oneStep';
 
@@ -48,7 +48,7 @@ describe('spent classes that are joined', () => {
     const wood = classFor(classes, 'laid', 'inert', 300, c);
     const alive = classes.find(({ residue }) => residue > 0)!;
     const before = [...classes];
-    const now = joinSpent(classes, c);
+    const now = joinLeftOvers(classes, c);
     expect(classes).toHaveLength(4);
     expect(classes).toContain(wood);
     expect(classes).toContain(alive);
@@ -68,16 +68,16 @@ describe('spent classes that are joined', () => {
         residueNitrogen,
       ].map((of) => sumOf(classes, of));
     const before = sums();
-    joinSpent(classes, c);
+    joinLeftOvers(classes, c);
     sums().forEach((sum, at) => expect(sum).toBeCloseTo(before[at]!, 12));
   });
 
   test('give the same nitrogen and humus on every day as they would have given apart', () => {
     const apart = spentBelow();
     const together = spentBelow();
-    joinSpent(together, c);
+    joinLeftOvers(together, c);
     for (let day = 0; day < 1000; day++) {
-      if (day === 300) joinSpent(together, c);
+      if (day === 300) joinLeftOvers(together, c);
       const days = 0.4 + 0.3 * Math.sin(day);
       expect(stepAll(together, days)).toBeCloseTo(stepAll(apart, days), 12);
     }
@@ -88,7 +88,7 @@ describe('spent classes that are joined', () => {
 
   test('a new layer of the ratio of one of them opens a class of its own', () => {
     const classes = spentBelow();
-    joinSpent(classes, c);
+    joinLeftOvers(classes, c);
     const opened = classFor(classes, 'dug', 'green', 17, c);
     expect(opened).toMatchObject({ residue: 0, microbes: 0, humus: 0 });
     expect(opened.parameters.carbonToNitrogen).toBe(17);
@@ -100,7 +100,7 @@ describe('spent classes that are joined', () => {
     Object.assign(classFor(classes, 'laid', 'green', 15, c), { microbes: 3, lyingDry: 0 });
     Object.assign(classFor(classes, 'laid', 'green', 18, c), { microbes: 3, lyingDry: 0 });
     const [seen] = classes;
-    const now = joinSpent(classes, c);
+    const now = joinLeftOvers(classes, c);
     expect(now.has(seen!)).toBe(false);
     expect(classes).toHaveLength(2);
     expect(classes[1]).toMatchObject({ placement: 'laid', microbes: 6, isGreen: true });
@@ -110,7 +110,7 @@ describe('spent classes that are joined', () => {
     const classes: ResidueClass[] = [];
     classFor(classes, 'laid', 'mature', 60, c);
     classFor(classes, 'laid', 'mature', 80, c);
-    joinSpent(classes, c);
+    joinLeftOvers(classes, c);
     expect(classes).toHaveLength(1);
     expect(stepAll(classes, 1)).toBe(0);
     expect(microbeNitrogen(classes[0]!)).toBe(0);
@@ -120,7 +120,7 @@ describe('spent classes that are joined', () => {
     const classes: ResidueClass[] = [];
     for (const ratio of [12, 15])
       Object.assign(classFor(classes, 'laid', 'green', ratio, c), { microbes: 3 });
-    joinSpent(classes, c);
+    joinLeftOvers(classes, c);
     const [top] = classes;
     const below = classBelow(classes, top!, c);
     expect(below).toMatchObject({ placement: 'dug', onTop: false, isGreen: true, soilRate: 1 });
