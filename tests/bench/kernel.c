@@ -119,9 +119,9 @@ typedef struct {
 typedef struct {
   char key[48];
   int kind, placement, isLeftOver;
-  double crumb, cn, decay, turnover, microbeCn, humusShare, humusCn;
+  double crumb, cn, decay, turnover, microbeCn, humusShare, humusCn, inResidue, inMicrobes, inHumus;
   double residue, microbes, humus, lyingFactor, lyingDry;
-  double soilRate, surfaceRate, residueDays, turnoverDays, turned, lost, decayed, gone, spread;
+  double soilRate, surfaceRate, residueDays, turnoverDays, turned, lost, decayed, gone, spread, atNoYield, perYield;
   double afterResidue, afterMicrobes, afterHumus, eaten, humified, released, wanted, fromSoil;
 } Class;
 
@@ -192,6 +192,12 @@ static inline double temperatureFactor(double celsius) {
 
 /* ---- cover/residueClass.ts, cover/decay.ts, cover/tieUp.ts ---- */
 
+static void turnRatiosRound(Class *item) {
+  item->inResidue = 1 / item->cn;
+  item->inMicrobes = 1 / item->microbeCn;
+  item->inHumus = 1 / item->humusCn;
+}
+
 static Class *classFor(const Bed *bed, State *s, int placement, int kind, double cn) {
   const Coefficients *c = &bed->c;
   char key[48];
@@ -226,6 +232,7 @@ static Class *classFor(const Bed *bed, State *s, int placement, int kind, double
   item->microbeCn = microbes;
   item->humusShare = least(least(humified, c->humusShareLimit), c->humusTurnoverLimit / microbes);
   item->humusCn = c->humusCarbonToNitrogen;
+  turnRatiosRound(item);
   item->lyingFactor = 1;
   item->soilRate = placement == DUG_IN ? 1 : placement == HOED_IN ? c->hoedRate : 0;
   item->surfaceRate = placement != ON_TOP ? 0
@@ -246,19 +253,17 @@ static inline void stepAtYield(Class *k, double assimilation) {
   k->afterResidue = residue;
   k->afterMicrobes = microbes;
   k->afterHumus = humus;
-  k->eaten = (k->residue - residue) / k->cn;
-  k->humified = (humus - k->humus) / k->humusCn;
-  k->released = k->eaten - (microbes - k->microbes) / k->microbeCn - k->humified;
+  k->eaten = (k->residue - residue) * k->inResidue;
+  k->humified = (humus - k->humus) * k->inHumus;
+  k->released = k->eaten - (microbes - k->microbes) * k->inMicrobes - k->humified;
 }
 
-static inline double releasedAtYield(const Class *k, double assimilation) {
+static inline void setReleaseLine(Class *k) {
   double eaten = k->residue * k->gone;
-  double microbes =
-    k->microbes * k->turned + assimilation * k->decayed * k->residue * k->turned * k->spread;
-  double residue = k->residue - eaten;
-  double humus = k->humus + k->humusShare * (k->microbes + assimilation * eaten - microbes);
-  return (k->residue - residue) / k->cn - (microbes - k->microbes) / k->microbeCn -
-    (humus - k->humus) / k->humusCn;
+  double grown = k->decayed * k->residue * k->turned * k->spread;
+  double inHumified = k->humusShare * k->inHumus;
+  k->atNoYield = eaten * k->inResidue + k->microbes * k->lost * (k->inMicrobes - inHumified);
+  k->perYield = -(grown * k->inMicrobes + (eaten - grown) * inHumified);
 }
 
 static inline void stepSpent(Class *k) {
@@ -268,8 +273,8 @@ static inline void stepSpent(Class *k) {
   k->afterMicrobes = microbes;
   k->afterHumus = humus;
   k->eaten = 0;
-  k->humified = (humus - k->humus) / k->humusCn;
-  k->released = (k->microbes - microbes) / k->microbeCn - k->humified;
+  k->humified = (humus - k->humus) * k->inHumus;
+  k->released = (k->microbes - microbes) * k->inMicrobes - k->humified;
 }
 
 static inline void setDay(Class *k) {
@@ -300,12 +305,9 @@ static inline void stepFreely(Class *k, const Coefficients *c) {
 static void stepStarved(Class *k, double supply, const Coefficients *c) {
   k->residueDays *= most(supply / k->wanted, c->leastDecayWhenStarved);
   setDay(k);
-  double atFullYield = releasedAtYield(k, c->assimilation);
-  double yieldLeft = c->assimilation;
-  if (-atFullYield > supply) {
-    double atNoYield = releasedAtYield(k, 0);
-    yieldLeft = most(0, (c->assimilation * (atNoYield + supply)) / (atNoYield - atFullYield));
-  }
+  setReleaseLine(k);
+  int isMet = k->atNoYield + k->perYield * c->assimilation >= -supply;
+  double yieldLeft = isMet ? c->assimilation : most(0, (k->atNoYield + supply) / -k->perYield);
   stepAtYield(k, yieldLeft);
 }
 
@@ -336,6 +338,7 @@ static Class *classBelow(const Bed *bed, State *s, const Class *item) {
   below->decay = item->decay;
   below->microbeCn = item->microbeCn;
   below->humusShare = item->humusShare;
+  turnRatiosRound(below);
   return below;
 }
 
@@ -375,6 +378,7 @@ static void joinLeftOvers(const Bed *bed, State *s) {
     whole->microbeCn = ratio;
     whole->humusShare =
       least(turns > 0 ? humified / turns : first->humusShare, bed->c.humusTurnoverLimit / ratio);
+    turnRatiosRound(whole);
     whole->residue = residue;
     whole->microbes = microbes;
     whole->humus = humus;

@@ -19,6 +19,10 @@ export interface DecayParameters {
   /** share of turned-over microbes that becomes humus */
   readonly humusShare: number;
   readonly humusCarbonToNitrogen: number;
+  /** g N per g C of each pool: the ratios turned round, for the day would divide by them again and again */
+  readonly inResidue: number;
+  readonly inMicrobes: number;
+  readonly inHumus: number;
 }
 
 /** Parameters, all made in one place: objects from several are of several builds, and slow to read. */
@@ -36,6 +40,9 @@ export const parametersOf = (
   microbeCarbonToNitrogen,
   humusShare,
   humusCarbonToNitrogen,
+  inResidue: 1 / carbonToNitrogen,
+  inMicrobes: 1 / microbeCarbonToNitrogen,
+  inHumus: 1 / humusCarbonToNitrogen,
 });
 
 /**
@@ -104,6 +111,9 @@ export interface DecayDay {
   humified: number;
   /** g N/m2 set free; negative: tied up */
   released: number;
+  /** the same at yield 0, and what each unit of yield adds (`setReleaseLine`) */
+  atNoYield: number;
+  perYield: number;
 }
 
 /** Not a number until the first step: a 0 would make the fields whole numbers first, and slow. */
@@ -119,6 +129,8 @@ export const newDecayDay = (): DecayDay => ({
   eaten: Number.NaN,
   humified: Number.NaN,
   released: Number.NaN,
+  atNoYield: Number.NaN,
+  perYield: Number.NaN,
 });
 
 /**
@@ -175,30 +187,23 @@ export function stepAtYield(
   after.microbes = microbes;
   after.humus = humus;
   // by what is kept: what a pool rounds away is in no flow
-  day.eaten = (carbon.residue - residue) / p.carbonToNitrogen;
-  day.humified = (humus - carbon.humus) / p.humusCarbonToNitrogen;
-  day.released =
-    day.eaten - (microbes - carbon.microbes) / p.microbeCarbonToNitrogen - day.humified;
+  day.eaten = (carbon.residue - residue) * p.inResidue;
+  day.humified = (humus - carbon.humus) * p.inHumus;
+  day.released = day.eaten - (microbes - carbon.microbes) * p.inMicrobes - day.humified;
 }
 
-/** What `stepAtYield` would release, with nothing written down. */
-export function releasedAtYield(
-  day: DecayDay,
-  carbon: DecayCarbon,
-  p: DecayParameters,
-  assimilation: number,
-): number {
+/**
+ * What `stepAtYield` would release, as the straight line over the yield that it is:
+ *
+ *     n0 = R (1 - e^-a)/CN + B (1 - e^-l) (1/CNb - h/CNh)
+ *     n  = n0 - Y (G/CNb + h (R (1 - e^-a) - G)/CNh),  G = a R e^-l (1 - e^-(a-l))/(a-l)
+ */
+export function setReleaseLine(day: DecayDay, carbon: DecayCarbon, p: DecayParameters): void {
   const eaten = carbon.residue * day.gone;
-  const microbes =
-    carbon.microbes * day.turned +
-    assimilation * day.decayed * carbon.residue * day.turned * day.spread;
-  const residue = carbon.residue - eaten;
-  const humus = carbon.humus + p.humusShare * (carbon.microbes + assimilation * eaten - microbes);
-  return (
-    (carbon.residue - residue) / p.carbonToNitrogen -
-    (microbes - carbon.microbes) / p.microbeCarbonToNitrogen -
-    (humus - carbon.humus) / p.humusCarbonToNitrogen
-  );
+  const grown = day.decayed * carbon.residue * day.turned * day.spread;
+  const inHumified = p.humusShare * p.inHumus;
+  day.atNoYield = eaten * p.inResidue + carbon.microbes * day.lost * (p.inMicrobes - inHumified);
+  day.perYield = -(grown * p.inMicrobes + (eaten - grown) * inHumified);
 }
 
 /** `stepAtYield` without residue: what is left of the microbes turns over, at whatever yield. */
@@ -210,6 +215,6 @@ export function stepSpent(day: DecayDay, carbon: DecayCarbon, p: DecayParameters
   after.microbes = microbes;
   after.humus = humus;
   day.eaten = 0;
-  day.humified = (humus - carbon.humus) / p.humusCarbonToNitrogen;
-  day.released = (carbon.microbes - microbes) / p.microbeCarbonToNitrogen - day.humified;
+  day.humified = (humus - carbon.humus) * p.inHumus;
+  day.released = (carbon.microbes - microbes) * p.inMicrobes - day.humified;
 }

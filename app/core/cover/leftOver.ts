@@ -1,6 +1,12 @@
 import type { Coefficients } from '../season/coefficients';
 import { parametersOf } from './decay';
-import { classFor, microbeNitrogen, newClass, residueNitrogen, type ResidueClass } from './residueClass';
+import {
+  classFor,
+  microbeNitrogen,
+  newClass,
+  residueNitrogen,
+  type ResidueClass,
+} from './residueClass';
 
 /**
  * Residue [g C/m2] of earlier seasons that is eaten whole on the day it is met (ours): what decays by

@@ -1,5 +1,5 @@
 import type { Coefficients } from '../season/coefficients';
-import { releasedAtYield, setClocks, setCrumb, stepAtYield, stepSpent } from './decay';
+import { setClocks, setCrumb, setReleaseLine, stepAtYield, stepSpent } from './decay';
 import type { ResidueClass } from './residueClass';
 
 function setDay(item: ResidueClass): void {
@@ -33,11 +33,9 @@ export function stepStarved(item: ResidueClass, supply: number, c: Coefficients)
   const { assimilation } = c;
   today.residueDays *= Math.max(supply / item.wanted, c.leastDecayWhenStarved);
   setDay(item);
-  const atFullYield = releasedAtYield(today, item, parameters, assimilation);
-  let yieldLeft = assimilation;
-  if (-atFullYield > supply) {
-    const atNoYield = releasedAtYield(today, item, parameters, 0);
-    yieldLeft = Math.max(0, (assimilation * (atNoYield + supply)) / (atNoYield - atFullYield));
-  }
+  setReleaseLine(today, item, parameters);
+  const { atNoYield, perYield } = today;
+  const isMet = atNoYield + perYield * assimilation >= -supply;
+  const yieldLeft = isMet ? assimilation : Math.max(0, (atNoYield + supply) / -perYield);
   stepAtYield(today, item, parameters, yieldLeft);
 }

@@ -1,18 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import {
   classFor,
+  crumb,
   humusNitrogen,
   microbeNitrogen,
   residueNitrogen,
   type ResidueClass,
 } from '../../../app/core/cover/residueClass';
-import { classBelow, joinLeftOvers } from '../../../app/core/cover/leftOver';
+import { classBelow, joinLeftOvers, remnant } from '../../../app/core/cover/leftOver';
 import { typicalCoefficients } from '../../../app/tables/coefficients';
 import { freeStep } from './oneStep';
 
 const c = typicalCoefficients();
 
-/** Spent classes of several ratios, dug and hoed in, beside one that still has residue. */
+/** Classes without residue of several ratios, dug and hoed in. */
 function spentBelow(): ResidueClass[] {
   const classes: ResidueClass[] = [];
   for (const [placement, kind, ratio, microbes, humus] of [
@@ -23,18 +24,33 @@ function spentBelow(): ResidueClass[] {
     ['dug', 'mature', 90, 14, 2],
   ] as const)
     Object.assign(classFor(classes, placement, kind, ratio, c), { microbes, humus });
-  Object.assign(classFor(classes, 'dug', 'green', 13, c), { residue: 40, microbes: 3 });
+  return classes;
+}
+
+/** What a mulched bed may hold when its season turns: residue, microbes on it, and what is seen. */
+function leftOnTop(): ResidueClass[] {
+  const classes: ResidueClass[] = [];
+  for (const [placement, kind, ratio, residue, microbes, lyingDry] of [
+    ['laid', 'green', 12, 9, 14, 0.03],
+    ['laid', 'green', 19, 20, 16, 0.05],
+    ['laid', 'mature', 45, 160, 22, 0.4],
+    ['laid', 'mature', 80, 90, 9, 0.2],
+    ['laid', 'inert', 300, 200, 0, 0.4],
+  ] as const)
+    Object.assign(classFor(classes, placement, kind, ratio, c), { residue, microbes, lyingDry });
   return classes;
 }
 
 const sumOf = (classes: readonly ResidueClass[], of: (item: ResidueClass) => number): number =>
   classes.reduce((sum, item) => sum + of(item), 0);
 
-/** A day of all classes, by clocks of the soil; what they set free. */
-function stepAll(classes: readonly ResidueClass[], days: number): number {
+/** A day of all classes; what they set free. */
+function stepAll(classes: readonly ResidueClass[], soilDays: number, surfaceDays = 0): number {
   let released = 0;
   for (const item of classes) {
-    const day = freeStep(item, days, days, c);
+    if (item.isInert) continue;
+    const residueDays = soilDays * item.soilRate + surfaceDays * item.surfaceRate;
+    const day = freeStep(item, residueDays, soilDays, c);
     released += day.released;
     const { residue, microbes, humus } = day.after;
     Object.assign(item, { residue, microbes, humus });
@@ -42,37 +58,47 @@ function stepAll(classes: readonly ResidueClass[], days: number): number {
   return released;
 }
 
-describe('spent classes that are joined', () => {
-  test('are one of each kind; what has residue, and wood, stays by itself', () => {
-    const classes = spentBelow();
-    const wood = classFor(classes, 'laid', 'inert', 300, c);
-    const alive = classes.find(({ residue }) => residue > 0)!;
+describe('what earlier seasons left', () => {
+  test('is one class of each placement and kind; wood, and what is alone, stay as they are', () => {
+    const classes = [...spentBelow(), ...leftOnTop()];
+    const wood = classes.find(({ isInert }) => isInert)!;
+    const alone = classes.find(({ placement }) => placement === 'hoed')!;
     const before = [...classes];
     const now = joinLeftOvers(classes, c);
-    expect(classes).toHaveLength(4);
+    expect(classes.map(({ placement, materialClass }) => `${placement} ${materialClass}`)).toEqual([
+      'hoed green',
+      'laid inert',
+      'dug green',
+      'dug mature',
+      'laid green',
+      'laid mature',
+    ]);
     expect(classes).toContain(wood);
-    expect(classes).toContain(alive);
-    expect(before.filter((item) => now.has(item))).toHaveLength(5);
-    expect(new Set(now.values()).size).toBe(2);
+    expect(classes).toContain(alone);
+    expect(before.filter((item) => now.has(item))).toHaveLength(8);
     for (const whole of now.values()) expect(classes).toContain(whole);
+    expect(wood.crumb).toBe(crumb);
+    expect(alone.crumb).toBe(remnant);
   });
 
-  test('hold the same carbon and nitrogen on that morning, to the last digits', () => {
-    const classes = spentBelow();
+  test('holds the same carbon and nitrogen on that morning, to the last digits', () => {
+    const classes = [...spentBelow(), ...leftOnTop()];
     const sums = () =>
       [
+        ({ residue }: ResidueClass) => residue,
         ({ microbes }: ResidueClass) => microbes,
         ({ humus }: ResidueClass) => humus,
+        ({ lyingDry }: ResidueClass) => lyingDry,
         microbeNitrogen,
         humusNitrogen,
         residueNitrogen,
       ].map((of) => sumOf(classes, of));
     const before = sums();
     joinLeftOvers(classes, c);
-    sums().forEach((sum, at) => expect(sum).toBeCloseTo(before[at]!, 12));
+    sums().forEach((sum, at) => expect(sum).toBeCloseTo(before[at]!, 11));
   });
 
-  test('give the same nitrogen and humus on every day as they would have given apart', () => {
+  test('without residue, frees the same nitrogen and humus on every day as its parts', () => {
     const apart = spentBelow();
     const together = spentBelow();
     joinLeftOvers(together, c);
@@ -86,27 +112,75 @@ describe('spent classes that are joined', () => {
     expect(sumOf(apart, humusNitrogen)).toBeGreaterThan(1);
   });
 
-  test('a new layer of the ratio of one of them opens a class of its own', () => {
-    const classes = spentBelow();
+  // the bounds are what was seen, rounded up: the mean rate is a little too fast for what lasts longest
+  test('with residue, goes on nearly as its parts would, through the year that follows', () => {
+    const apart = leftOnTop();
+    const together = leftOnTop();
+    joinLeftOvers(together, c);
+    const held = sumOf(apart, (item) =>
+      item.isInert ? 0 : residueNitrogen(item) + microbeNitrogen(item),
+    );
+    const freed = { apart: 0, together: 0 };
+    let widest = 0;
+    for (let day = 0; day < 365; day++) {
+      const warmth = 0.8 - 0.6 * Math.cos((2 * Math.PI * day) / 365);
+      freed.apart += stepAll(apart, warmth, 0.4 * warmth);
+      freed.together += stepAll(together, warmth, 0.4 * warmth);
+      widest = Math.max(widest, Math.abs(freed.together - freed.apart));
+    }
+    expect(held).toBeGreaterThan(9);
+    expect(Math.abs(freed.apart)).toBeGreaterThan(0.5);
+    expect(widest / held).toBeLessThan(0.02);
+    expect(widest).toBeGreaterThan(0);
+  });
+
+  test('is eaten whole once it is a remnant; what this season laid is not', () => {
+    const classes = leftOnTop().slice(2, 4);
     joinLeftOvers(classes, c);
-    const opened = classFor(classes, 'dug', 'green', 17, c);
-    expect(opened).toMatchObject({ residue: 0, microbes: 0, humus: 0 });
-    expect(opened.parameters.carbonToNitrogen).toBe(17);
+    const [old] = classes;
+    old!.residue = 0.99 * remnant;
+    const fresh = classFor(classes, 'laid', 'mature', 45, c);
+    fresh.residue = 0.99 * remnant;
+    const before = sumOf(classes, (item) => residueNitrogen(item) + microbeNitrogen(item));
+    const released = stepAll(classes, 1, 0.5);
+    expect(old!.residue).toBe(0);
+    expect(fresh.residue).toBeGreaterThan(0.9 * remnant);
+    const after = sumOf(
+      classes,
+      (item) => residueNitrogen(item) + microbeNitrogen(item) + humusNitrogen(item),
+    );
+    expect(after + released).toBeCloseTo(before, 12);
   });
 
-  test('one of which something is still to be seen on top stays as it is', () => {
-    const classes: ResidueClass[] = [];
-    Object.assign(classFor(classes, 'laid', 'green', 12, c), { microbes: 3, lyingDry: 0.01 });
-    Object.assign(classFor(classes, 'laid', 'green', 15, c), { microbes: 3, lyingDry: 0 });
-    Object.assign(classFor(classes, 'laid', 'green', 18, c), { microbes: 3, lyingDry: 0 });
-    const [seen] = classes;
+  test('takes in nothing new: a layer of just its ratio opens a class of its own', () => {
+    const classes = leftOnTop();
     const now = joinLeftOvers(classes, c);
-    expect(now.has(seen!)).toBe(false);
-    expect(classes).toHaveLength(2);
-    expect(classes[1]).toMatchObject({ placement: 'laid', microbes: 6, isGreen: true });
+    const whole = [...now.values()][0]!;
+    const opened = classFor(
+      classes,
+      whole.placement,
+      'green',
+      whole.parameters.carbonToNitrogen,
+      c,
+    );
+    expect(opened).not.toBe(whole);
+    expect(opened).toMatchObject({ residue: 0, microbes: 0, humus: 0, isLeftOver: false, crumb });
   });
 
-  test('those that hold nothing at all are one that holds nothing', () => {
+  test('never ties nitrogen up by turning over', () => {
+    for (const residue of [0, 400]) {
+      const classes: ResidueClass[] = [];
+      Object.assign(classFor(classes, 'dug', 'green', 9, c), { microbes: 20 });
+      Object.assign(classFor(classes, 'dug', 'green', 38, c), { residue, microbes: 0.1 });
+      joinLeftOvers(classes, c);
+      const { humusShare, microbeCarbonToNitrogen } = classes[0]!.parameters;
+      expect(humusShare * microbeCarbonToNitrogen).toBeLessThanOrEqual(
+        c.humusTurnoverLimit * (1 + 1e-12),
+      );
+    }
+  });
+
+  test('and is nothing at all, is one class that holds nothing', () => {
     const classes: ResidueClass[] = [];
     classFor(classes, 'laid', 'mature', 60, c);
     classFor(classes, 'laid', 'mature', 80, c);
@@ -116,14 +190,21 @@ describe('spent classes that are joined', () => {
     expect(microbeNitrogen(classes[0]!)).toBe(0);
   });
 
-  test('dug in, joined ones go on below at the ratios they had', () => {
+  test('goes on below at the ratios it had when it is dug in', () => {
     const classes: ResidueClass[] = [];
     for (const ratio of [12, 15])
       Object.assign(classFor(classes, 'laid', 'green', ratio, c), { microbes: 3 });
     joinLeftOvers(classes, c);
     const [top] = classes;
     const below = classBelow(classes, top!, c);
-    expect(below).toMatchObject({ placement: 'dug', onTop: false, isGreen: true, soilRate: 1 });
+    expect(below).toMatchObject({
+      placement: 'dug',
+      onTop: false,
+      isGreen: true,
+      soilRate: 1,
+      isLeftOver: true,
+      crumb: remnant,
+    });
     expect(below.parameters).toEqual(top!.parameters);
     expect(classes).toHaveLength(2);
     expect(classBelow(classes, classFor(classes, 'laid', 'inert', 300, c), c)).toMatchObject({

@@ -42,6 +42,7 @@ const bed = bareBed({
     clippings(firstOf2013 + 160, 8),
     straw(firstOf2013 + 170, 50),
     clippings(firstOf2013 + 190, 8, { nitrogen: 12 }),
+    clippings(firstOf2013 + 200, 6, { placement: 'dug', id: 'dug late' }),
   ],
   events: [{ kind: 'dig cover in', day: firstOf2013 + 120, share: 0.5 }],
 });
