@@ -283,7 +283,11 @@ export function bigGarden({
     plantings: books.flatMap((book) => book.plantings),
     applications: books.flatMap((book) => book.applications),
     events: books.flatMap((book) => book.events),
-    weather: { ...sample.weather, bundledRecord: null, days: weatherDays(lastYear + 1 - firstYear, today, random) },
+    weather: {
+      ...sample.weather,
+      bundledRecord: null,
+      days: weatherDays(lastYear + 1 - firstYear, today, random),
+    },
   };
   const checked = parseGarden(JSON.stringify(garden));
   if (!checked.ok) throw new Error(`The made-up garden is refused: ${JSON.stringify(checked)}`);

@@ -115,9 +115,13 @@ export const part: BenchPart = {
     );
     // a year of log to the day against ten of them: a bed that begins on New Year's Day has half a
     // year of log in June, and begins bare
-    const log = (beds: number, years: number, toTheDay: boolean) => ({
-      words: `${beds} beds, ${years} year${years > 1 ? 's' : ''} of log${toTheDay ? '' : ' from New Year'}`,
-      questions: drawsQuestions(bigGarden({ beds, years, seed: 1, toTheDay }), 100, 1),
+    const log = (bedCount: number, yearCount: number, toTheDay: boolean) => ({
+      words: `${bedCount} beds, ${yearCount} year${yearCount > 1 ? 's' : ''} of log${toTheDay ? '' : ' from New Year'}`,
+      questions: drawsQuestions(
+        bigGarden({ beds: bedCount, years: yearCount, seed: 1, toTheDay }),
+        100,
+        1,
+      ),
     });
     const compared = [
       log(12, 1, true),

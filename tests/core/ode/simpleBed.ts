@@ -1,22 +1,14 @@
 import { partsFromDay, type DayNumber } from '../../../app/core/days';
 import type { BedSeason, LayerInput } from '../../../app/core/season/input';
 import type { Pool } from '../../../app/core/season/flows';
-import { decayed, heldNitrogen, kineticsOf, type Kinetics, type Pools } from './decayEquations';
+import { decayed, heldNitrogen, kineticsOf, type Pools } from './decayEquations';
+import { oneOf, type OneClass } from './simpleClass';
 import { grow, leavesOf, pickToday, simplePlant, take } from './simplePlant';
 import { drain, referenceDemand, warmth } from './simpleWater';
 import { follow } from './solve';
 
-interface OneClass {
-  readonly key: string;
-  readonly laid: boolean;
-  readonly kind: 'green' | 'mature';
-  readonly pace: number;
-  readonly p: Kinetics;
-  pools: Pools;
-}
-
 interface Lying {
-  readonly key: string;
+  key: string;
   readonly dryKg: number;
   left: number;
 }
@@ -55,6 +47,9 @@ export function integrateBed(input: BedSeason): PoolDays {
   const rainOfYear = input.normals.rainMillimetres.reduce((sum, month) => sum + month, 0);
   const classes: OneClass[] = [];
   const lying: Lying[] = [];
+  let joins = 0;
+  const nothing: Pools = { R: 0, B: 0, H: 0 };
+  const isJoined = (one: OneClass): boolean => one.key.startsWith('joined');
   const water = {
     top: 300 * soil.fieldCapacity,
     lower: lowerDepth * soil.fieldCapacity,
@@ -81,7 +76,7 @@ export function integrateBed(input: BedSeason): PoolDays {
     let found = classes.find((one) => one.key === key);
     if (!found) {
       const p = kineticsOf(kind, cn, c);
-      found = { key, laid, kind, pace, p, pools: { R: 0, B: 0, H: 0 } };
+      found = { key, laid, kind, pace, p, pools: { R: 0, B: 0, H: 0 }, isOld: false };
       classes.push(found);
     }
     return found;
@@ -135,13 +130,33 @@ export function integrateBed(input: BedSeason): PoolDays {
     return Math.min(c.ammoniaLimit / 100, (Math.max(0, percent) * m * c.ammoniaFactor) / 100);
   }
 
+  /** At a season's turn: what is left of a placement and a kind goes on as one. */
+  function join(): void {
+    const nameOf = ({ laid, pace, kind }: OneClass): string => `${laid} ${pace} ${kind}`;
+    for (const name of new Set(classes.map(nameOf))) {
+      const parts = classes.filter((one) => nameOf(one) === name);
+      for (const one of parts) one.isOld = true;
+      if (parts.length === 1) continue;
+      const key = `joined ${joins++} ${name}`;
+      const whole = oneOf(parts, c.assimilation, key);
+      for (const one of parts) classes.splice(classes.indexOf(one), 1);
+      for (const one of lying) if (parts.some((part) => part.key === one.key)) one.key = key;
+      classes.push(whole);
+    }
+  }
+
   /** Decomposition of all classes: those that set free first, the others from what there is then. */
   function rot(u: number, v: number): Map<string, number> {
     const small = c.lyingShareOfMicrobesAndHumus;
     const seen = ({ R, B, H }: Pools): number => R + small * (B + H);
     const before = new Map(classes.map((one) => [one.key, seen(one.pools)]));
-    const step = (one: OneClass, slowed: number, y: number): Pools =>
-      decayed(one.pools, one.p, (one.laid ? u : v) * one.pace * slowed, v, y, 1);
+    const step = (one: OneClass, slowed: number, y: number): Pools => {
+      const clock = (one.laid ? u : v) * one.pace * slowed;
+      const { R, B, H } = one.pools;
+      if (!(one.isOld && R <= 0.5 && clock > 0)) return decayed(one.pools, one.p, clock, v, y, 1);
+      const rest = decayed({ R: 0, B, H }, one.p, 0, v, y, 1);
+      return { ...rest, H: rest.H + one.p.h * y * R };
+    };
     const gives = (one: OneClass, to: Pools): number =>
       heldNitrogen(one.pools, one.p) - heldNitrogen(to, one.p);
     const wanting: { one: OneClass; to: Pools; wants: number }[] = [];
@@ -217,7 +232,10 @@ export function integrateBed(input: BedSeason): PoolDays {
   }
   function dig(share: number): void {
     for (const one of classes.filter(({ laid }) => laid)) {
-      const below = open(false, 1, one.kind, one.p.cn);
+      const below = isJoined(one)
+        ? { ...one, laid: false, pace: 1, key: `${one.key} dug ${joins++}`, pools: nothing }
+        : open(false, 1, one.kind, one.p.cn);
+      if (!classes.includes(below)) classes.push(below);
       const part = (from: Pools, by: number): Pools => ({
         R: from.R * by,
         B: from.B * by,
@@ -252,6 +270,7 @@ export function integrateBed(input: BedSeason): PoolDays {
         young += one.pools.H / one.p.cnH;
         one.pools = { ...one.pools, H: 0 };
       }
+      join();
       soilOrganic += slow.spent;
       slow.spent = 0;
       // as much in a litre of the deeper layer as in one of the old
