@@ -5,6 +5,7 @@ import { coefficientRows } from '../tables/coefficients';
 import type { MaterialRow, Row } from '../tables/shapes';
 import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
+import { measuredMatter } from './measuredMatter';
 import { anyBed, areaOn, groundOf, idsOfPast } from './bedPast';
 import { lotInputOf } from './layerMass';
 import { rowOrMeasured } from './measuredRow';
@@ -139,17 +140,6 @@ function fixingSpread(garden: Garden, planting: Planting): FixingSpread | null {
     // both limits of a crop span the same
     limit: { name: `nodule limit of ${row.id}`, shape: 'amount', ...factorOf(leafyLimit) },
   };
-}
-
-/** Organic matter as it was measured last [% of dry soil]; null where nobody did. */
-function measuredMatter(garden: Garden, bed: Bed): number | null {
-  let [latest, percent] = ['', bed.organicMatterPercent];
-  for (const event of garden.events) {
-    if (event.kind !== 'soil test' || event.bedId !== bed.id) continue;
-    if (event.organicMatterPercent === null || event.date < latest) continue;
-    [latest, percent] = [event.date, event.organicMatterPercent];
-  }
-  return percent;
 }
 
 /**

@@ -5,7 +5,7 @@ import { dayOf } from '../../app/core/days';
 import { answerBed } from '../../app/core/season/bedAnswer';
 import { bedQuestion } from '../../app/document/bedQuestion';
 import { parseGarden } from '../../app/document/parse';
-import type { Garden } from '../../app/document/schema';
+import type { Bed, Garden } from '../../app/document/schema';
 import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
 import {
   coverDepthWhy,
@@ -77,6 +77,30 @@ describe('what a sum leaves out is said where its figure is', () => {
     expect(says('soilGave')).toContain('lime');
   });
 
+  test('how much humus a bed has, with the range it is drawn by, of a test the test’s own', () => {
+    const { facts, results } = beds[0]!;
+    const bed: Bed = { ...beds[0]!.bed, organicMatterPercent: null, mulchYears: 'a few' };
+    const humus = (events: Garden['events']) =>
+      ratioWhy({ ...facts, garden: { ...garden, beds: [bed], events } }).sources.find((line) =>
+        line.startsWith('Organic matter'),
+      );
+    expect(humus([])).toMatch(/Our own judgement/);
+    const soilTest = {
+      id: 'test',
+      kind: 'soil test',
+      bedId: bed.id,
+      date: '2013-04-01',
+      depthCentimetres: 30,
+      nitrateMgPerKg: null,
+      organicMatterPercent: 5,
+    } as unknown as Garden['events'][number];
+    expect(humus([soilTest])).toMatch(
+      /^Organic matter, 5 \(4\.5 to 5\.5\) % of dry soil: .*your own/i,
+    );
+    const [matter] = soilFigures([soilTest], bed, results.input.soil, '5 %', '1.3 kg a litre');
+    expect(matter!.why.inputs).toEqual([['Tested', '5 %']]);
+  });
+
   test('drought', () => {
     for (const { facts } of beds) {
       expect(forecastWhy(facts).sources.join(' ')).toContain('dry soil slows growth');
@@ -102,7 +126,9 @@ describe('what stands behind the figures of the sample’s beds', () => {
         ...(['ratio', 'needMet', 'fixed', 'leached'] as const).map((name) =>
           headlineWhy(name, facts, '1 to 2'),
         ),
-        ...soilFigures(bed, results.input.soil, '3 %', '1.3 kg a litre').map(({ why }) => why),
+        ...soilFigures(garden.events, bed, results.input.soil, '3 %', '1.3 kg a litre').map(
+          ({ why }) => why,
+        ),
         ...[overFedWhy(facts)].flatMap((why) => why ?? []),
       ];
       for (const why of whys) {

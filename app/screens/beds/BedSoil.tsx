@@ -21,6 +21,7 @@ export function BedSoil(props: {
   const { bed, results, heading: Heading = 'h2' } = props;
   const headingId = useId();
   const editBed = useMowings((state) => state.editBed);
+  const events = useMowings((state) => state.garden?.events);
   const shown = useShown();
   const soil = results?.input.soil;
   const matter = `${twoFigures(soil?.organicMatterPercent ?? 0)} %`;
@@ -78,7 +79,7 @@ export function BedSoil(props: {
         <Figured
           className="small soft"
           says={`The sums use ${matter} organic matter and a weight of ${weight}. Weighing a full bag, and a laboratory’s nitrate of the top ${shown.chart.topSoil}, would tell most.`}
-          figures={soilFigures(bed, soil, matter, weight)}
+          figures={soilFigures(events ?? [], bed, soil, matter, weight)}
         />
       )}
     </section>

@@ -2,7 +2,6 @@ import { standingPlantings } from '../../core/season/plantingAccount';
 import { at } from '../../core/season/seasonAccount';
 import type { LineId } from '../../core/season/limits';
 import type { Garden } from '../../document/schema';
-import { anyBed } from '../../document/bedPast';
 import { cropById } from '../../document/cropValues';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { evaporationByDepth, weedControl } from '../../tables/coverBenefits';
@@ -17,7 +16,7 @@ import type { Why } from '../../words/why';
 import { whyWords } from '../../words/why';
 import { needMet } from '../needMet';
 import type { Shown } from '../shown';
-import { rootsTake, soilGives } from './notInSum';
+import { bedGives, rootsTake } from './notInSum';
 import { lineSource, rowSource } from './sourcesOf';
 
 /** Everything behind the figures of one bed. */
@@ -42,9 +41,6 @@ const perArea =
   ({ shown }: BedWhyFacts) =>
   (gramsPerM2: number): string =>
     shown.estimate(gramsPerM2, shown.units.nitrogenPerArea);
-
-const textureOf = ({ garden, results }: BedWhyFacts) =>
-  anyBed(garden, results.input.bedId)?.texture ?? null;
 
 const odds = (words: string): string => `${words}, ${rangeOdds}`;
 
@@ -119,7 +115,7 @@ export function ratioWhy(facts: BedWhyFacts): Why {
       whyWords.model,
       ...(draws && isSeldom(draws.answer.states, verdict.state) ? [seldomReason] : []),
       ...needSources(facts),
-      ...soilGives(textureOf(facts)),
+      ...bedGives(facts.garden, facts.results.input.bedId),
       ...(line ? [lineSource('The line of over-fed', line)] : []),
     ],
   };
@@ -189,7 +185,7 @@ export function nitrateWhy(facts: BedWhyFacts): Why {
       ...crops.map((row) =>
         rowSource(`Enough for ${row.name.toLowerCase()} from`, row.enoughNitrate),
       ),
-      ...soilGives(textureOf(facts)),
+      ...bedGives(facts.garden, facts.results.input.bedId),
     ],
   };
 }
@@ -211,7 +207,7 @@ export function readyWhy(facts: BedWhyFacts): Why {
       ['Of that within reach', percent(at(season.rootReach, season, input.today))],
     ],
     range: null,
-    sources: [whyWords.model, ...soilGives(textureOf(facts))],
+    sources: [whyWords.model, ...bedGives(facts.garden, facts.results.input.bedId)],
   };
 }
 

@@ -1,5 +1,13 @@
+import { anyBed } from '../../document/bedPast';
+import { measuredMatter } from '../../document/measuredMatter';
+import type { Garden } from '../../document/schema';
 import { coefficientRows } from '../../tables/coefficients';
-import { clayThatHalvesRelease, releaseByClay, type TextureName } from '../../tables/soils';
+import {
+  clayThatHalvesRelease,
+  organicMatterRow,
+  releaseByClay,
+  type TextureName,
+} from '../../tables/soils';
 import { percent } from '../../words/chartFormat';
 import { rowSource } from './sourcesOf';
 
@@ -23,10 +31,21 @@ const drought =
  * @param texture of the bed; null where several beds stand behind a figure
  */
 export const soilGives = (texture: TextureName | null): readonly string[] => [
-  rowSource('What the soil gives of its own', coefficientRows.soilReleaseRate),
+  rowSource('Of its nitrogen the soil itself gives', coefficientRows.soilReleaseRate),
   rowSource(byClay(texture), clayThatHalvesRelease),
   lime,
 ];
+
+/** The same for one bed, with how much humus it has and how fast what lies on it rots. */
+export function bedGives(garden: Garden, bedId: string): readonly string[] {
+  const bed = anyBed(garden, bedId);
+  if (!bed) return soilGives(null);
+  return [
+    rowSource('Organic matter', organicMatterRow(measuredMatter(garden, bed), bed.mulchYears)),
+    ...soilGives(bed.texture),
+    rowSource('How fast greens on top rot against dug in', coefficientRows.surfaceRateGreen),
+  ];
+}
 
 /** Where what roots take in a day comes from, and what the sum leaves out. */
 export const rootsTake = (): readonly string[] => [

@@ -1,17 +1,20 @@
 import type { BedSeason } from '../../core/season/input';
-import type { Bed } from '../../document/schema';
+import { measuredMatter } from '../../document/measuredMatter';
+import type { Bed, Garden } from '../../document/schema';
 import { bulkDensityRow, organicMatterRow } from '../../tables/soils';
 import type { FigureInText } from '../../words/why';
 import { rowSource } from './sourcesOf';
 
 /** What stands behind the two figures of a bed's soil, as they stand in its sentence. */
 export function soilFigures(
+  events: Garden['events'],
   bed: Bed,
   soil: BedSeason['soil'],
   matter: string,
   weight: string,
 ): readonly FigureInText[] {
-  const isTested = bed.organicMatterPercent !== null;
+  const tested = measuredMatter({ events }, bed);
+  const isTested = tested !== null;
   return [
     {
       text: matter,
@@ -27,9 +30,7 @@ export function soilFigures(
           ],
         ],
         range: null,
-        sources: [
-          rowSource('Organic matter', organicMatterRow(bed.organicMatterPercent, bed.mulchYears)),
-        ],
+        sources: [rowSource('Organic matter', organicMatterRow(tested, bed.mulchYears))],
       },
     },
     {
