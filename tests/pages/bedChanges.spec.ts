@@ -144,7 +144,7 @@ test('a season is copied a year on, with what its families want said before', as
   await dialog.getByLabel('Season').selectOption('2013');
   const tomato = dialog.locator('.copy-row').filter({ hasText: 'Tomatoes' }).first();
   await expect(tomato).toContainText('18 May 2014');
-  await expect(tomato).toContainText(/The nightshade family wants 3 seasons away/);
+  await expect(tomato).toContainText(/The nightshade family is best away for 3 seasons/);
   await tomato.getByLabel('Bed for tomatoes').selectOption('Resting bed');
   await expect(tomato).not.toContainText('nightshade family');
   const rows = await dialog.locator('.copy-row input:checked').count();
