@@ -76,14 +76,25 @@ export function Beds() {
               Add or change beds
             </button>
             {!ticked && (
-              <button type="button" className="button" onClick={() => setTicked([])}>
+              <button
+                data-doing="several-beds"
+                type="button"
+                className="button"
+                onClick={() => setTicked([])}
+              >
                 Choose several…
               </button>
             )}
-            <button type="button" className="button" onClick={() => setCopies(true)}>
+            <button
+              data-doing="copy-season"
+              type="button"
+              className="button"
+              onClick={() => setCopies(true)}
+            >
               Copy a season…
             </button>
             <button
+              data-doing="bed-sheets"
               type="button"
               className="button"
               onClick={() => setSheets(beds.map(({ id }) => id))}

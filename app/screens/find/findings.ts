@@ -11,6 +11,7 @@ import { usePutOnDesk } from '../desk';
 import { useMowings, useMowingsStore } from '../store';
 import { whenThere } from '../whenThere';
 import type { Named } from './matchWords';
+import { placeDoings } from './placeDoings';
 
 export const findingGroups = ['Go to', 'Do', 'Beds', 'Settings', 'Tables'] as const;
 
@@ -88,6 +89,22 @@ function useDoings(): readonly Finding[] {
       : finding('imagine', 'Do', 'Stop imagining seasons', () => store.getState().stopDraws(), {
           also: ['odds', 'ranges', 'draws', 'quiet'],
         }),
+    ...placeDoings.map(({ id, place, words, also, note, ...more }) =>
+      finding(
+        id,
+        'Do',
+        words,
+        () => {
+          store.getState().openBed(null);
+          store.getState().goTo(place);
+          whenThere(`[data-doing="${id}"]`, (button) => {
+            button.focus();
+            button.click();
+          });
+        },
+        { also, note, notNow: 'wantsBeds' in more && !hasBeds ? 'there is no bed yet' : null },
+      ),
+    ),
     ...ofMenu,
   ];
 }

@@ -77,7 +77,12 @@ export function StockPart() {
         <button type="button" className="button" onClick={() => add('heap')}>
           Add a heap
         </button>
-        <button type="button" className="button" onClick={() => setIsOffered(true)}>
+        <button
+          data-doing="offer"
+          type="button"
+          className="button"
+          onClick={() => setIsOffered(true)}
+        >
           Somebody offers something…
         </button>
       </div>

@@ -41,13 +41,28 @@ export function WeatherPart() {
             : 'There is no daily record: days gone by are imagined from the months unless rain is logged.'}
       </p>
       <div className="button-row">
-        <button type="button" className="button" onClick={() => setOpen('bring')}>
+        <button
+          data-doing="bring-weather"
+          type="button"
+          className="button"
+          onClick={() => setOpen('bring')}
+        >
           Bring measured weather…
         </button>
-        <button type="button" className="button" onClick={() => setOpen('thermometer')}>
+        <button
+          data-doing="thermometer"
+          type="button"
+          className="button"
+          onClick={() => setOpen('thermometer')}
+        >
           Look at the thermometer…
         </button>
-        <button type="button" className="button" onClick={() => setOpen('rain')}>
+        <button
+          data-doing="paste-rain"
+          type="button"
+          className="button"
+          onClick={() => setOpen('rain')}
+        >
           Rain from a spreadsheet…
         </button>
       </div>

@@ -20,7 +20,12 @@ export function LawnPage() {
           </p>
         </div>
         {lawns.length > 0 && (
-          <button type="button" className="button" onClick={() => setPasting(true)}>
+          <button
+            data-doing="paste-mowings"
+            type="button"
+            className="button"
+            onClick={() => setPasting(true)}
+          >
             Mowings from a spreadsheet…
           </button>
         )}
