@@ -1,6 +1,7 @@
 import { Scroller } from '../charts/Scroller';
 import type { Row } from '../tables/shapes';
 import { shortSource } from '../tables/sources';
+import { rowUnit } from '../words/rowUnit';
 import { sourceLine } from '../words/sourceLine';
 
 const plain = (value: number): string => String(Number(value.toPrecision(3)));
@@ -8,9 +9,11 @@ const plain = (value: number): string => String(Number(value.toPrecision(3)));
 /** Numbers from books with range, source, place and standing. */
 export function CitedRows(props: {
   readonly rows: readonly { readonly name: string; readonly row: Row }[];
+  /** what the table is heard as, where several stand on a page */
+  readonly label?: string;
 }) {
   return (
-    <Scroller className="table-scroll" label="Each number with its source">
+    <Scroller className="table-scroll" label={props.label ?? 'Each number with its source'}>
       <table className="cited">
         <thead>
           <tr>
@@ -25,9 +28,13 @@ export function CitedRows(props: {
               <th scope="row">{name}</th>
               <td>
                 {plain(row.typical)}
-                {row.low !== row.high && ` (${plain(row.low)}, ${plain(row.high)})`} {row.unit}
+                {row.low !== row.high && ` (${plain(row.low)}, ${plain(row.high)})`}{' '}
+                {rowUnit(row.unit)}
               </td>
-              <td>{sourceLine({ ...row, source: shortSource(row.source), judged: false })}</td>
+              <td>
+                {sourceLine({ ...row, source: shortSource(row.source), judged: false })}
+                {row.note && ` ${row.note.charAt(0).toUpperCase()}${row.note.slice(1)}.`}
+              </td>
             </tr>
           ))}
         </tbody>

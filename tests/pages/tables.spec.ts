@@ -48,6 +48,19 @@ test('a crop of one’s own can be sown', async ({ garden }) => {
   await expect(garden.getByText('My tomatoes').first()).toBeVisible();
 });
 
+test('the numbers of the sums, each with where it is from and how well it is known', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Tables');
+  await garden.getByRole('radio', { name: 'The sums' }).check();
+  const ofSoil = garden.getByRole('group', { name: /^Soil and water: each number/ });
+  const release = ofSoil.getByRole('row', { name: /^Release from the soil’s humus/ });
+  await expect(release).toContainText('(0.00003, 0.0001) per day at 15 °C in moist soil');
+  await expect(release).toContainText('Hartz TK and others 2000');
+  await expect(release).toContainText('Of a loam; clay and lime lie at the low end');
+  await expect(ofSoil.getByText(/Our own judgement/).first()).toBeVisible();
+});
+
 test('a heap asked for in one sentence says how much, and what cannot be met', async ({
   garden,
 }) => {

@@ -3,8 +3,9 @@ import { useDesk } from '../desk';
 import { CropTable } from './CropTable';
 import { MaterialTable } from './MaterialTable';
 import { Mixing } from './Mixing';
+import { RateTable } from './RateTable';
 
-type Leaf = 'materials' | 'crops' | 'mixing';
+type Leaf = 'materials' | 'crops' | 'rates' | 'mixing';
 
 /** The numbers everything rests on, each with its range and where it is from; and the mixing sum. */
 export function Tables() {
@@ -15,7 +16,8 @@ export function Tables() {
         <div>
           <h1 tabIndex={-1}>Tables</h1>
           <p className="soft">
-            Every number the sums rest on, with its range. Put your own in place of any of them.
+            Every number the sums rest on, with its range. Put your own in place of any material or
+            crop.
           </p>
         </div>
       </div>
@@ -24,12 +26,16 @@ export function Tables() {
         choices={[
           { value: 'materials', label: 'Materials' },
           { value: 'crops', label: 'Crops' },
+          { value: 'rates', label: 'The sums' },
           { value: 'mixing', label: 'A mixture' },
         ]}
         value={leaf}
         onChoose={setLeaf}
       />
-      {leaf === 'materials' ? <MaterialTable /> : leaf === 'crops' ? <CropTable /> : <Mixing />}
+      {leaf === 'materials' && <MaterialTable />}
+      {leaf === 'crops' && <CropTable />}
+      {leaf === 'rates' && <RateTable />}
+      {leaf === 'mixing' && <Mixing />}
     </div>
   );
 }

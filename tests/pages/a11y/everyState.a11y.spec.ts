@@ -302,6 +302,8 @@ test('tables', async ({ garden }) => {
   await garden.getByRole('radio', { name: 'Crops' }).check();
   await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
   await look(garden, 'a crop');
+  await garden.getByRole('radio', { name: 'The sums' }).check();
+  await look(garden, 'the numbers of the sums');
   await garden.getByRole('radio', { name: 'A mixture' }).check();
   await garden.getByText('The sum', { exact: true }).click();
   await garden.getByText('An exact aim', { exact: true }).click();

@@ -1,0 +1,3 @@
+/** A row's unit as it is shown: rates count days of the same warmth and wetness. */
+export const rowUnit = (unit: string): string =>
+  unit.replaceAll('m2', 'm²').replace('normalised day', 'day at 15 °C in moist soil');
