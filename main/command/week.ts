@@ -14,22 +14,24 @@ import { cautionWords } from '../../app/words/cautions';
 import { dayFull } from '../../app/words/chartFormat';
 import { chartUnits } from '../../app/words/chartUnits';
 import {
-  effectWords,
   leftOutWords,
-  mendWords,
   mowWords,
   planAmountWords,
   planLayerWords,
   planLimitWords,
   planSourceWords,
-  planTroubleWords,
   planTurnWords,
   planWhyWords,
   restWords,
-  simpleRuleWords,
   worthWords,
   type PlanNames,
 } from '../../app/words/planWords';
+import {
+  effectWords,
+  mendWords,
+  planTroubleWords,
+  simpleRuleWords,
+} from '../../app/words/planWorth';
 import { planOddsWords } from '../../app/words/planOddsWords';
 import { footLines } from '../../app/words/safetyLines';
 import { exitCodes } from './exitCodes';

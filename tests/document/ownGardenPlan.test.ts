@@ -10,7 +10,7 @@ import type { Garden } from '../../app/document/schema';
 import { ownGarden } from '../../app/document/startGarden';
 import { highsSolver } from '../../app/solve/highsSolver';
 import { climates } from '../../app/tables/climates';
-import { effectWords } from '../../app/words/planWords';
+import { effectWords } from '../../app/words/planWorth';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -77,7 +77,7 @@ describe('all on the nearest bed, beside the plan of a new garden', () => {
     );
     expect(effects.allOnNearest.ground).toBeLessThan(effects.plan.ground);
     expect(effectWords(effects, planNamesOf(mown, unitsOf('metric')))).toMatch(
-      /nearest: .*but a stop speaks against it, which these grams do not count/,
+      /nearest: .*but a stop speaks against it, which these sums do not count/,
     );
   });
 });

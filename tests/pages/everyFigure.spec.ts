@@ -13,6 +13,8 @@ const answered: Readonly<Record<string, string>> = {
   'svg, .chart-reading, .chart-table, .chart-how, .section-key, .way-says, .cover-chart ol':
     'marks, scale and table of a drawing, which says itself how it is read',
   'h2, h3': 'names a mowing by the words it was logged in',
+  '.past .shares': 'the weight of the whole beside them opens the why of its parts',
+  '.ledger-table td:last-child': 'the figure before it, on the whole bed: one why for both',
   '.rest': 'the words the mowing was logged in; its kilograms are under “Mowings so far”',
   caption: 'says in which unit the figures of the table are',
   '.only-heard, .only-printed': 'stands elsewhere on the page',

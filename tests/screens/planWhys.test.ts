@@ -10,12 +10,14 @@ import { planNamesOf } from '../../app/document/planNames';
 import { lawnOutlook } from '../../app/document/lawnOutlook';
 import { planQuestion } from '../../app/document/planQuestion';
 import * as whys from '../../app/screens/why/planWhys';
+import * as restWhys from '../../app/screens/why/restWhys';
 import { highsSolver } from '../../app/solve/highsSolver';
 import * as lawnWhys from '../../app/screens/why/lawnWhys';
 import * as lawnWords from '../../app/words/lawnOutlookWords';
 import { rangeOdds } from '../../app/words/ranges';
 import { keptLeavesWords, leavesForJuneWords, leavesSum, planSays } from '../../app/words/planSays';
 import * as words from '../../app/words/planWords';
+import { effectWords, mendWords } from '../../app/words/planWorth';
 import { cutAtFigures, type FigureInText } from '../../app/words/why';
 
 const parsed = parseGarden(sampleText);
@@ -99,23 +101,20 @@ const sentences = (): readonly Sentence[] => [
     [words.mowWords(advice, names, answer.today), whys.mowFigures(advice, names)],
     [words.worthWords(advice, names), whys.worthFigures(advice, names)],
   ]),
-  ...answer.mends.map((move): Sentence => [
-    words.mendWords(move, names),
-    whys.mendFigures(move, names),
-  ]),
+  ...answer.mends.map((move): Sentence => [mendWords(move, names), whys.mendFigures(move, names)]),
   ...answer.sources.flatMap(({ was, laid, kept }): Sentence[] =>
     kept === null
       ? []
       : [
           [
             keptLeavesWords(leavesSum({ was, laid }, 79, names), 'Chopped leaves', 3),
-            whys.leavesFigures(leavesSum({ was, laid }, 79, names), kept, names),
+            restWhys.leavesFigures(leavesSum({ was, laid }, 79, names), kept, names),
           ],
-          [leavesForJuneWords(june, names), whys.juneFigures(june, names)],
+          [leavesForJuneWords(june, names), restWhys.juneFigures(june, names)],
         ],
   ),
   ...lawnSentences(),
-  [words.effectWords(answer.effects, names), whys.effectFigures(answer.effects, names)],
+  [effectWords(answer.effects, names), whys.effectFigures(answer.effects, names)],
   ...answer.sources
     .filter(({ choices }) => choices.length > 0)
     .flatMap(({ was, laid, rest, choices }): Sentence[] => [
@@ -132,7 +131,7 @@ const sentences = (): readonly Sentence[] => [
       ],
       ...choices.map((choice): Sentence => [
         words.restWords(choice, names),
-        whys.restFigures(choice, names),
+        restWhys.restFigures(choice, names),
       ]),
     ]),
 ];

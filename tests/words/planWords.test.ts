@@ -13,10 +13,8 @@ import type {
   RestChoice,
 } from '../../app/core/plan/answer';
 import {
-  effectWords,
   leftOutTitle,
   leftOutWords,
-  mendWords,
   mowWords,
   planAmountWords,
   planHeard,
@@ -24,7 +22,6 @@ import {
   planLimitWords,
   marksOfLine,
   planOddsWords,
-  planTroubleWords,
   planTurnWords,
   planWhyWords,
   restActWords,
@@ -34,6 +31,7 @@ import {
   worthWords,
   type PlanNames,
 } from '../../app/words/planWords';
+import { effectWords, mendWords, planTroubleWords } from '../../app/words/planWorth';
 import { keptLeavesWords, leavesSum } from '../../app/words/planSays';
 import { marksOf } from '../../app/words/whatIfWords';
 

@@ -9,6 +9,7 @@ const folders = ['app/screens/week', 'app/screens/beds/whatIf'];
 /** What the week's screens say through `app/words`. */
 const wordFiles = [
   'app/words/planWords.ts',
+  'app/words/planWorth.ts',
   'app/words/planSays.ts',
   'app/words/weekWords.ts',
   'app/words/waterWords.ts',

@@ -43,7 +43,7 @@ function Saying(props: {
   );
 }
 
-/** A line of the ledger: both its figures open one why. */
+/** A line of the ledger: its figure opens the why of both, the second is the same on the whole bed. */
 function Line({ ledger, line, words, figures, className }: LedgerRowProps) {
   const { chart: units } = useShown();
   const why = ledgerLineWhy(ledger, line, words, figures, units);
@@ -53,8 +53,9 @@ function Line({ ledger, line, words, figures, className }: LedgerRowProps) {
       className={className}
       cells={figures.map((text, at) => ({
         key: at,
-        figure: { text, why },
-        of: at === 0 ? units.nitrogen.short : `${units.nitrogenOnBed.short} on the bed`,
+        figure: at === 0 ? { text, why } : null,
+        before: at === 0 ? null : text,
+        of: units.nitrogen.short,
       }))}
     />
   );

@@ -7,7 +7,14 @@ import { sharesOfMowing } from './sharesOfMowing';
 import { freshOf, partOfMowing } from './partOfMowing';
 
 /** Where every part of a mowing went, in its own measure and by weight. */
-export function MowingShares({ mowing }: { readonly mowing: Mowing }) {
+export function MowingShares({
+  mowing,
+  opens = true,
+}: {
+  readonly mowing: Mowing;
+  /** false where the weight of the whole beside it opens the why of its parts too */
+  readonly opens?: boolean;
+}) {
   const garden = useGarden();
   const shown = useShown();
   const weight = (dryKilograms: number): string =>
@@ -18,12 +25,16 @@ export function MowingShares({ mowing }: { readonly mowing: Mowing }) {
         <li key={key} className={`share share-${kind}`}>
           <Figured
             says={`${words} ${partOfMowing(garden, mowing, dryKilograms, shown)} (${weight(dryKilograms)})`}
-            figures={[
-              {
-                text: weight(dryKilograms),
-                why: mowingWeightWhy(garden, mowing, shown, dryKilograms),
-              },
-            ]}
+            figures={
+              opens
+                ? [
+                    {
+                      text: weight(dryKilograms),
+                      why: mowingWeightWhy(garden, mowing, shown, dryKilograms),
+                    },
+                  ]
+                : []
+            }
           />
         </li>
       ))}

@@ -99,7 +99,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
           figures={[{ text: weight, why: mowingWeightWhy(garden, mowing, shown) }]}
         />
       </div>
-      <MowingShares mowing={mowing} />
+      <MowingShares mowing={mowing} opens={false} />
       {held && <OneCaution caution={held} />}
       {account.leftShare < -0.02 && (
         <p className="small field-trouble">

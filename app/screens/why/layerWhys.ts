@@ -30,40 +30,24 @@ export function layerFigures(facts: LayerFacts): readonly FigureInText[] {
   const depth = shown.estimate(lies.millimetres, units.depth);
   const nitrogen = shown.estimate(lies.nitrogenGramsPerM2, units.nitrogenPerArea);
   const area = ['The bed', shown.estimate(bed.areaM2, units.area)] as const;
-  const weight: Why = {
-    of: 'What it weighs.',
-    formula:
-      'Its amount × what a litre of it weighs, or as you weighed one; as wet as it was. Dry weight leaves its water out.',
-    inputs: [
-      ['As it was laid', fresh],
-      ['Dry, that is', dry],
-    ],
-    range: null,
-    sources: [
-      rowSource(`Weight of ${row.name.toLowerCase()}`, row.densityKgPerM3),
-      rowSource('Water in it', row.moisturePercent),
-    ],
-  };
   return [
-    { text: `about ${fresh}`, why: weight },
     {
-      text: depth,
+      text: `about ${fresh}, ${depth} as laid, ${nitrogen} of nitrogen`,
       why: {
-        of: 'How thick it lay.',
-        formula: 'Volume ÷ area of the bed: a litre on a square metre is a millimetre.',
-        inputs: [area, ['As laid', depth]],
+        of: 'What was laid.',
+        formula:
+          'Weight: its amount × what a litre of it weighs, or as you weighed one, as wet as it was. Thickness: volume ÷ area of the bed. Nitrogen: dry weight × its share of nitrogen ÷ area of the bed.',
+        inputs: [
+          ['As it was laid', fresh],
+          ['Dry, that is', dry],
+          ['The bed', shown.estimate(bed.areaM2, units.area)],
+        ],
         range: null,
-        sources: ['From the area of the bed as you gave it.', ...weight.sources.slice(0, 1)],
-      },
-    },
-    {
-      text: nitrogen,
-      why: {
-        of: 'Nitrogen it brought.',
-        formula: 'Dry weight × its share of nitrogen ÷ area of the bed.',
-        inputs: [['Dry weight', dry], area],
-        range: null,
-        sources: [rowSource('Nitrogen, of dry weight', row.nitrogenPercent)],
+        sources: [
+          rowSource(`Weight of ${row.name.toLowerCase()}`, row.densityKgPerM3),
+          rowSource('Water in it', row.moisturePercent),
+          rowSource('Nitrogen, of dry weight', row.nitrogenPercent),
+        ],
       },
     },
     ...(left === null

@@ -4,6 +4,7 @@ import { rangeOdds, rangeWords } from '../../words/ranges';
 import type { Why } from '../../words/why';
 import type { Shown } from '../shown';
 import { holdingFormulas, ingredientNames, ownFigure } from '../week/holdingTexts';
+import { sharesOfMowing } from '../week/sharesOfMowing';
 import { rowSource } from './sourcesOf';
 
 /**
@@ -30,10 +31,15 @@ export function mowingWeightWhy(
   ] as const;
   return {
     of: partDryKilograms === null ? 'What it weighs.' : 'What this part of it weighs.',
-    formula: `${sum.charAt(0).toUpperCase()}${sum.slice(1)}; weight = dry weight ÷ (1 − share of water).${partDryKilograms === null ? '' : ' A part weighs as much of that as it has of the dry weight.'}`,
+    formula: `${sum.charAt(0).toUpperCase()}${sum.slice(1)}; weight = dry weight ÷ (1 − share of water). A part weighs as much of that as it has of the dry weight.`,
     inputs:
       partDryKilograms === null
-        ? whole
+        ? [
+            ...whole,
+            ...sharesOfMowing(garden, mowing).map(
+              (part) => [`Dry, ${part.words}`, shown.estimate(part.dryKilograms, mass)] as const,
+            ),
+          ]
         : [...whole, ['This part, dry', shown.estimate(partDryKilograms, mass)]],
     range:
       partDryKilograms !== null || between === null

@@ -10,7 +10,7 @@ import { monthWord } from '../../../words/chartFormat';
 import { keptLeavesWords, leavesForJuneWords, leavesSum, planSays } from '../../../words/planSays';
 import { useGarden } from '../../store';
 import { useToday } from '../../useReadingContext';
-import { juneFigures, leavesFigures } from '../../why/planWhys';
+import { juneFigures, leavesFigures } from '../../why/restWhys';
 import { heapedLeaves, plannedRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
 

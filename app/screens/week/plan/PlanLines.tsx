@@ -13,13 +13,8 @@ import {
 import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
-import {
-  layerFigures,
-  limitFigures,
-  lineFigures,
-  restFigures,
-  turnFigures,
-} from '../../why/planWhys';
+import { layerFigures, limitFigures, lineFigures, turnFigures } from '../../why/planWhys';
+import { restFigures } from '../../why/restWhys';
 import { OddsKey } from '../../OddsMarks';
 import { PlanOddsMarks } from './PlanOddsMarks';
 import { leavesLitres, plannedRests, toldRests, type PlannedRest } from './planRests';

@@ -21,7 +21,8 @@ import {
   waysOfRest,
   type PlannedRest,
 } from './planRests';
-import { amountFigure, restFigures } from '../../why/planWhys';
+import { amountFigure } from '../../why/planWhys';
+import { restFigures } from '../../why/restWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** Every kilogram of what is cut: what is laid, what is left, and where that goes, best first. */

@@ -4,15 +4,13 @@ import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Disclosure } from '../../../controls/Disclosure';
 import { Figured } from '../../../controls/Figured';
 import type { MendMove, PlanAnswer, PlanLine } from '../../../core/plan/answer';
+import { leftOutTitle, leftOutWords, planHeard } from '../../../words/planWords';
 import {
   effectWords,
-  leftOutTitle,
-  leftOutWords,
   mendWords,
-  planHeard,
   planTroubleWords,
   simpleRuleWords,
-} from '../../../words/planWords';
+} from '../../../words/planWorth';
 import { planSays } from '../../../words/planSays';
 import { useGarden, useMowings } from '../../store';
 import { BeforeYouMow } from './BeforeYouMow';
