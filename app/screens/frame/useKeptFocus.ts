@@ -23,7 +23,8 @@ const trailOf = (element: Element): readonly Step[] => {
 const isLanding = (element: Element): element is HTMLElement =>
   element instanceof HTMLElement &&
   element.matches(landings) &&
-  !element.matches(':disabled, [type=file]') &&
+  // a figure tells; whoever took something away wants what can be done next
+  !element.matches(':disabled, [type=file], .figure-why') &&
   element.checkVisibility();
 
 const firstIn = (element: Element | undefined): HTMLElement | undefined =>
