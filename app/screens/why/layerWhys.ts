@@ -29,7 +29,6 @@ export function layerFigures(facts: LayerFacts): readonly FigureInText[] {
   const dry = shown.estimate(lies.dryKilograms, units.mass);
   const depth = shown.estimate(lies.millimetres, units.depth);
   const nitrogen = shown.estimate(lies.nitrogenGramsPerM2, units.nitrogenPerArea);
-  const area = ['The bed', shown.estimate(bed.areaM2, units.area)] as const;
   return [
     {
       text: `about ${fresh}, ${depth} as laid, ${nitrogen} of nitrogen`,
