@@ -24,7 +24,7 @@ const copied = [
   ...['tsconfig.json', 'app/host', 'app/core/result.ts', 'app/core/days.ts', 'main'],
   ...['tests/run.js', 'tests/runner', 'tests/host', 'tests/main/electronDouble.ts'],
   ...['tests/pages/fixtures.ts', 'tests/pages/probe', 'tests/pages/shell.bridge.spec.ts'],
-  'tests/pages/electron.spec.ts',
+  ...['tests/pages/electron.spec.ts', 'tests/main/weather/madeService.ts'],
 ];
 /** What stands in for the parts that are left out.
  * @type {Record<string, string>} */

@@ -44,18 +44,18 @@ export class Person {
     this.session ??= await this.page.context().newCDPSession(this.page);
     const { result } = await this.session.send('Runtime.evaluate', { expression });
     if (!result.objectId) return nowhere;
-    const { nodes } = (await this.session.send('Accessibility.getPartialAXTree', {
-      objectId: result.objectId,
-      fetchRelatives: false,
-    })) as { nodes: Node[] };
-    const [node] = nodes;
+    const [tree, text] = await Promise.all([
+      this.session.send('Accessibility.getPartialAXTree', {
+        objectId: result.objectId,
+        fetchRelatives: false,
+      }),
+      // the protocol leaves aria-valuetext out, readers do not
+      this.page.evaluate(() => document.activeElement?.getAttribute('aria-valuetext') ?? ''),
+    ]);
+    const [node] = tree.nodes as Node[];
     if (!node) return nowhere;
     const property = (name: string) =>
       node.properties?.find((each) => each.name === name)?.value.value;
-    // the protocol leaves aria-valuetext out, readers do not
-    const text = await this.page.evaluate(
-      () => document.activeElement?.getAttribute('aria-valuetext') ?? '',
-    );
     return {
       role: node.role?.value ?? 'none',
       name: node.name?.value ?? '',

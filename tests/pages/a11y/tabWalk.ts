@@ -20,8 +20,8 @@ export async function walkByTab(page: Page): Promise<TabWalk> {
   const stops: Focused[] = [];
   const findings: Finding[] = [];
   for (let press = 0; press < most; press++) {
-    const here = await person.focused();
-    findings.push(...(await page.evaluate(focusFindings)));
+    const [here, found] = await Promise.all([person.focused(), page.evaluate(focusFindings)]);
+    findings.push(...found);
     if (here.role === 'none' || here.role === 'RootWebArea') return { stops, findings };
     stops.push(here);
     await person.press('Tab');
