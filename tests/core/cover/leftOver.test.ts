@@ -180,6 +180,18 @@ describe('what earlier seasons left', () => {
     }
   });
 
+  // Justes, Mary & Nicolardot 2009: CNb (15.4 - 76/CN) 1.2 of greens; a mean h of 0.76 of much fresh
+  // residue would hold more nitrogen in humus than microbes of CNb 16.96 set free
+  test('nor where what is fresh is rich and what eats is old: held at 9.0 by the microbes', () => {
+    const classes: ResidueClass[] = [];
+    Object.assign(classFor(classes, 'dug', 'green', 10, c), { residue: 200 });
+    Object.assign(classFor(classes, 'dug', 'green', 60, c), { microbes: 1 });
+    joinLeftOvers(classes, c);
+    const { humusShare, microbeCarbonToNitrogen } = classes[0]!.parameters;
+    expect(microbeCarbonToNitrogen).toBeCloseTo((15.4 - 76 / 60) * 1.2, 12);
+    expect(humusShare).toBeCloseTo(9 / microbeCarbonToNitrogen, 12);
+  });
+
   test('and is nothing at all, is one class that holds nothing', () => {
     const classes: ResidueClass[] = [];
     classFor(classes, 'laid', 'mature', 60, c);

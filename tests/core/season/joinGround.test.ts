@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { remnant } from '../../../app/core/cover/leftOver';
+import { crumb } from '../../../app/core/cover/residueClass';
 import { dayOf, type DayNumber } from '../../../app/core/days';
 import type { BedState } from '../../../app/core/season/bedState';
 import { stepDay } from '../../../app/core/season/day';
@@ -305,5 +307,29 @@ describe('the lower layer of a bed made of grounds', () => {
     });
     expect(depthOf(deepTill(turn - 5))).toBe(300);
     expect(depthOf(deepTill(turn + 5))).toBe(500);
+  });
+});
+
+describe('what a ground’s earlier season left', () => {
+  const turn = dayOf('2013-06-25');
+  const long = bareBed({
+    ...from(firstOf2013, made - 1),
+    seasonStarts: [turn],
+    layers: [
+      straw(may, 60),
+      straw(may, 20, { id: 'other straw', nitrogen: 6 }),
+      clippings(may, 9),
+      clippings(turn + 9, 9, { nitrogen: 12 }),
+    ],
+  });
+
+  test('stays that in the new bed: eaten whole as early as it would have been', () => {
+    const crumbs = (state: BedState) => state.classes.map((item) => item.crumb).sort();
+    const ofGround = crumbs(evening(long));
+    expect(new Set(ofGround)).toEqual(new Set([crumb, remnant]));
+    expect(crumbs(after(madeOf([ground(long, 1)])))).toEqual(ofGround);
+    const isLeftOver = (state: BedState) => state.classes.map((item) => item.isLeftOver);
+    expect(isLeftOver(after(madeOf([ground(long, 1)])))).toEqual(isLeftOver(evening(long)));
+    expect(isLeftOver(evening(long))).toContain(true);
   });
 });
