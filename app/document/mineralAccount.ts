@@ -115,7 +115,8 @@ function movements(garden: Garden, input: BedSeason, result: SeasonResult): read
       if (amount < 0) moved.push({ way: 'raked off', name, day: event.day, content, amount });
     }
   }
-  for (const planting of result.plantings) {
+  for (const whole of result.plantings) {
+    const planting = withoutBrought(whole);
     const typed = garden.plantings.find(({ id }) => id === planting.id);
     const crop = typed && cropById(garden, typed.cropId);
     if (!crop) continue;
@@ -160,6 +161,18 @@ function movements(garden: Garden, input: BedSeason, result: SeasonResult): read
     }
   }
   return moved;
+}
+
+/** A planting with what it gave in this bed alone: what it gave before is in the account of that ground. */
+function withoutBrought(planting: SeasonResult['plantings'][number]) {
+  const { brought, harvested, removed } = planting;
+  return brought
+    ? {
+        ...planting,
+        harvested: harvested - brought.harvested,
+        removed: removed - brought.removed,
+      }
+    : planting;
 }
 
 /**

@@ -8,6 +8,7 @@ import { joinBeds } from '../../app/document/bedChanges/joinBeds';
 import { splitBed } from '../../app/document/bedChanges/splitBed';
 import { faultOfChange } from '../../app/document/change';
 import { drawsQuestion } from '../../app/document/drawsQuestion';
+import { mineralAccount } from '../../app/document/mineralAccount';
 import { parseGarden } from '../../app/document/parse';
 import { sampleText } from '../../app/document/sampleGarden';
 import type { Garden, GardenEvent } from '../../app/document/schema';
@@ -246,5 +247,39 @@ describe('what was found before a bed was split', () => {
   test('and so does a look', () => {
     const plain = same(sample);
     expect(same(seen).effectiveCount).toBeLessThan(plain.effectiveCount);
+  });
+});
+
+describe('what was picked before a split', () => {
+  test('is in the old bed’s phosphorus and potassium, and not once more in the new one’s', () => {
+    const bedId = 'bed-kitchen';
+    const lettuce = sample.plantings.find((one) => one.bedId === bedId && one.started < on)!;
+    const picked: Garden = {
+      ...sample,
+      plantings: sample.plantings.map((one) =>
+        one.id === lettuce.id ? { ...one, cleared: null } : one,
+      ),
+      events: [
+        // its last cut, on the day of the split, is the new beds’
+        ...sample.events.filter(({ kind }) => kind !== 'harvest'),
+        {
+          id: 'pick',
+          date: '2013-06-01',
+          kind: 'harvest',
+          bedId,
+          plantingId: lettuce.id,
+          kilograms: 1,
+        },
+      ],
+    };
+    const pickedOf = (garden: Garden, id: string, day: string) => {
+      const input = bedSeason(garden, id, dayOf(day), { endsToday: day !== today });
+      return mineralAccount(garden, input, runSeason(input))
+        .flatMap(({ lines }) => lines)
+        .filter(({ way }) => way === 'picked');
+    };
+    const { garden, bedIds: made } = split(picked, bedId);
+    expect(pickedOf(garden, bedId, '2013-06-14')).toHaveLength(1);
+    for (const id of made) expect(pickedOf(garden, id, today)).toEqual([]);
   });
 });

@@ -24,6 +24,8 @@ export interface PlantingSeason {
  * years the totals are those of the run's last season; the ones before are `earlierSeasons`.
  */
 export interface PlantingResult {
+  /** of `harvested` and `removed` what was so before the run, on the ground the bed was made of */
+  readonly brought?: { readonly harvested: number; readonly removed: number };
   readonly id: string;
   /** day it came into the bed */
   readonly startDay: DayNumber;

@@ -69,6 +69,10 @@ export function runSeason(input: BedSeason): SeasonResult {
   const lowerDepth = lowerDepthFor(input);
   const state = startingState(input, lowerDepth);
   const account = openAccount(state);
+  const brought = state.plantings.map(({ harvested, removed }) => ({
+    harvested,
+    removed: harvested + removed,
+  }));
   const series = (): Float64Array => new Float64Array(days);
   const start = Object.fromEntries(
     pools.map((pool, index) => [pool, state.nitrogen[index]!]),
@@ -177,6 +181,7 @@ export function runSeason(input: BedSeason): SeasonResult {
       removed: plant.harvested + plant.removed,
       left: plant.left,
       ...plants[at]!,
+      ...(brought[at]!.removed > 0 ? { brought: brought[at]! } : {}),
       ...(plant.earlier.length > 0 ? { earlierSeasons: plant.earlier } : {}),
     })),
   };
