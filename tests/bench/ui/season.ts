@@ -1,11 +1,14 @@
 import type { Browser, Page } from 'playwright';
 import { openGarden, place, type PlaceName } from './openGarden';
 import { watchKey } from './repaint';
+import { threadTime } from './threadTime';
 
 export interface PlaceTimes {
   readonly what: string;
   /** [ms] */
   readonly milliseconds: readonly number[];
+  /** what the page's thread worked meanwhile, processor time [ms]: it hardly hangs on other load */
+  readonly worked: readonly number[];
   readonly limit: number;
 }
 
@@ -30,6 +33,13 @@ const seen = async (page: Page): Promise<number> => {
   );
   return (await done.jsonValue()) as number;
 };
+
+const apart = (
+  times: readonly (readonly [number, number])[],
+): Pick<PlaceTimes, 'milliseconds' | 'worked'> => ({
+  milliseconds: times.map(([milliseconds]) => milliseconds),
+  worked: times.map(([, worked]) => worked),
+});
 
 /** In the page: from the next press to the paint after the place stands there with its content. */
 function watchPlace(name: string): void {
@@ -59,11 +69,26 @@ function watchPlace(name: string): void {
   observer.observe(document.body, { childList: true, subtree: true });
 }
 
-async function opened(page: Page, name: PlaceName): Promise<number> {
+/** What is done, by the clock and by the page's own thread. */
+async function timed(
+  page: Page,
+  clock: () => Promise<number>,
+  act: () => Promise<void>,
+): Promise<readonly [number, number]> {
+  const before = await clock();
+  await act();
+  const milliseconds = await seen(page);
+  return [milliseconds, (await clock()) - before];
+}
+
+async function opened(
+  page: Page,
+  clock: () => Promise<number>,
+  name: PlaceName,
+): Promise<readonly [number, number]> {
   await page.waitForTimeout(lookMilliseconds);
   await page.evaluate(watchPlace, name);
-  await place(page, name);
-  return seen(page);
+  return timed(page, clock, () => place(page, name));
 }
 
 /** The other places opened, and a planting moved by key and kept in Season. */
@@ -74,13 +99,14 @@ export async function placeTimes(
   repaintLimit: number,
 ): Promise<readonly PlaceTimes[]> {
   const page = await openGarden(browser, address);
+  const clock = await threadTime(page);
   const times: PlaceTimes[] = [];
   for (const name of placesOpened) {
-    const first = await opened(page, name);
+    const first = await opened(page, clock, name);
     await place(page, 'This week');
     times.push({
       what: `${name} opened`,
-      milliseconds: [first, await opened(page, name)],
+      ...apart([first, await opened(page, clock, name)]),
       limit: openLimit,
     });
     await place(page, 'This week');
@@ -92,27 +118,26 @@ export async function placeTimes(
   const id = (await planting.getAttribute('data-planting')) ?? '';
   const own = `[data-planting="${id}"]`;
   const soil = `.strip-row:has(${own}) .strip-soil`;
-  const steps: number[] = [];
-  const kept: number[] = [];
+  const steps: (readonly [number, number])[] = [];
+  const kept: (readonly [number, number])[] = [];
   for (let round = 0; round < rounds; round++) {
     await page.locator(own).focus();
     await page.waitForTimeout(lookMilliseconds);
     await page.evaluate(watchKey, own);
-    await page.keyboard.press(round % 2 === 0 ? 'PageUp' : 'PageDown');
-    steps.push(await seen(page));
+    const key = round % 2 === 0 ? 'PageUp' : 'PageDown';
+    steps.push(await timed(page, clock, () => page.keyboard.press(key)));
     await page.waitForTimeout(lookMilliseconds);
     await page.evaluate(watchKey, soil);
-    await page.keyboard.press('Enter');
-    kept.push(await seen(page));
+    kept.push(await timed(page, clock, () => page.keyboard.press('Enter')));
   }
   await page.context().close();
   return [
     ...times,
     {
       what: 'a planting moved by key, to where it is drawn',
-      milliseconds: steps,
+      ...apart(steps),
       limit: repaintLimit,
     },
-    { what: 'kept, to its bed’s soil', milliseconds: kept, limit: repaintLimit },
+    { what: 'kept, to its bed’s soil', ...apart(kept), limit: repaintLimit },
   ];
 }
