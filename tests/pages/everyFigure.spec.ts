@@ -2,7 +2,7 @@
 // the reason; a figure that somebody adds without its why is found.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openSampleImagined, seasonsAreImagined } from './journeys';
+import { openSampleAt, openSampleImagined, seasonsAreImagined } from './journeys';
 
 /** Where figures need no button of their own, and why. */
 const answered: Readonly<Record<string, string>> = {
@@ -70,17 +70,23 @@ const asSaid = /^(?:.* )?(?:\d+ )?(?:\d\/\d )?\d* ?(?:bags?|buckets?)(?:,|\s*\(|
 const left = (sentences: readonly string[]): string[] =>
   sentences.filter((says) => !given.some(([known]) => known.test(says)));
 
-test('This week', async ({ garden }) => {
+test('This week, where one without its why would be found', async ({ garden }) => {
   await openSampleImagined(garden);
   await openAll(garden);
   await expect(garden.getByText(/^Reckoning when each bed/)).toHaveCount(0);
   await expect(garden.locator('#place .figure-why').first()).toBeVisible();
   expect(left(await bare(garden)).filter((says) => !asSaid.test(says))).toEqual([]);
+
+  await garden.evaluate(() => {
+    const p = document.createElement('p');
+    p.textContent = 'In all it comes to 12.5 g/m² of nitrogen.';
+    document.getElementById('place')!.append(p);
+  });
+  expect(left(await bare(garden))).toContain('In all it comes to 12.5 g/m² of nitrogen.');
 });
 
 test('Beds and the page of a bed', async ({ garden }) => {
-  await openSampleImagined(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await seasonsAreImagined(garden);
   expect(left(await bare(garden))).toEqual([]);
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
@@ -99,14 +105,4 @@ test('Beds and the page of a bed', async ({ garden }) => {
   await expect(ledger.getByText(/Day by day and layer by layer/)).toBeVisible();
   await garden.keyboard.press('Escape');
   await expect(ledger.getByText(/Day by day and layer by layer/)).toHaveCount(0);
-});
-
-test('a figure without its why would be found', async ({ garden }) => {
-  await openSampleImagined(garden);
-  await garden.evaluate(() => {
-    const p = document.createElement('p');
-    p.textContent = 'In all it comes to 12.5 g/m² of nitrogen.';
-    document.getElementById('place')!.append(p);
-  });
-  expect(left(await bare(garden))).toContain('In all it comes to 12.5 g/m² of nitrogen.');
 });

@@ -1,11 +1,10 @@
 // The cut through a bed: every part says what it is, by pointer, by key and by touch.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openReckoned } from './journeys';
+import { openSampleAt } from './journeys';
 
 async function openSection(garden: Page): Promise<void> {
-  await openReckoned(garden);
-  await goTo(garden, 'Beds');
+  await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
   await expect(panel(garden, 'Today')).toBeVisible();
   await expect(panel(garden, 'In four weeks')).toBeVisible();
