@@ -86,6 +86,11 @@ export const leavesForJuneWords = (june: LeavesForJune, names: PlanNames): strin
 /** What the plan's own part of the page says besides its lines. */
 export const planSays = {
   nothing: 'Nothing. No bed gains by what is on hand; where it goes instead stands below.',
+  nothingInHand: 'Nothing: there is nothing in hand to lay.',
+  nothingYet: 'Nothing yet.',
+  askFirst: (sources: readonly string[]): string =>
+    `First say whether weedkiller or feed was put on ${listed(sources)}: till then no bed may have any of it.`,
+  sayOf: (lawn: string): string => `Say what was put on ${lawn}`,
   addBed: 'Add a bed',
   noMoreWalks:
     'Nothing more today: that is enough walking for a day. Other beds would gain; they stand below.',

@@ -16,11 +16,13 @@ import type {
 import type { PairedOdds } from '../core/plan/pairedDraws';
 import type { GrassHeight, PlanSourceRef } from '../core/plan/question';
 import type { MowingMark } from '../document/mowingMarks';
+import { cautionSentence } from './cautionSentences';
 import { dayWord, listed, percent } from './chartFormat';
 import { dayStyle } from './dates';
 import { mowingMarkWords } from './mowingMarkWords';
 import { aboutWords, countOf, estimateWithUnit, timesWords, twoFigures } from './figures';
 import { nitrogenStateWords } from './states';
+import { unaskedSources } from './unaskedSources';
 import { pairedOddsWords } from './whatIfWords';
 
 /** What the sentences of a plan need to know of the garden. */
@@ -106,15 +108,21 @@ export const fromTo = (before: BedStanding, after: BedStanding): string =>
   `from ${inHandWords(before)} to ${inHandWords(after)} what it can use`;
 
 /** Said to whoever listens to the screen, once a plan is there or came out another than before. */
-export const planHeard = ({ lines }: Pick<PlanAnswer, 'lines'>, names: PlanNames): string =>
-  lines.length === 0
-    ? 'The plan is there: nothing to lay today.'
+export function planHeard(
+  { lines, leftOut }: Pick<PlanAnswer, 'lines' | 'leftOut'>,
+  names: PlanNames,
+): string {
+  const unasked = unaskedSources({ leftOut });
+  const ask = unasked.length === 0 ? '' : ` Say first what was put on ${listed(unasked)}.`;
+  return lines.length === 0
+    ? `The plan is there: nothing to lay ${ask === '' ? 'today' : 'yet'}.${ask}`
     : `The plan is there. ${lines
         .map(
           ({ bedId, layers }) =>
             `${names.bed(bedId)}: ${listed(layers.map((layer) => `${planAmountWords(layer.amount, names)} of ${planSourceWords(layer.ref, names)}`))}.`,
         )
-        .join(' ')}`;
+        .join(' ')}${ask}`;
+}
 
 /** What opens the list of beds that get nothing, and of what is expected later. */
 export function leftOutTitle(beds: number, hasComing: boolean, hasLines: boolean): string {
@@ -207,8 +215,15 @@ export function planTurnWords(turn: PlanTurn, names: PlanNames): string {
 export function leftOutWords({ reason, from, standing }: BedLeftOut, names: PlanNames): string {
   const again = from === null ? '' : ` Look again on ${dayIn(from, names)}.`;
   switch (reason.kind) {
-    case 'caution':
-      return `held back by a caution.${again}`;
+    case 'caution': {
+      const { caution } = reason;
+      if (caution.row === 'not asked')
+        return `waits until it is said what was put on ${String(caution.detail['source'])}.`;
+      const says = cautionSentence(caution, names.units);
+      // most cautions that pass name their day themselves
+      const isDated = from !== null && says.includes(dayIn(from, names));
+      return `held back. ${says}${isDated ? '' : again}`;
+    }
     case 'pinned':
       return 'nothing, as you said.';
     case 'enough':
@@ -331,7 +346,12 @@ export function mowAmountWords(
 }
 
 /** What to collect of a lawn's next mowing. */
-export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber): string {
+export function mowWords(
+  advice: MowAdvice,
+  names: PlanNames,
+  today: DayNumber,
+  isUnasked = false,
+): string {
   const lawn = names.lawn(advice.lawnId);
   const when = advice.mowsOn === today ? 'today' : `on ${dayIn(advice.mowsOn, names)}`;
   const litresOrBags = (litres: number): string => mowAmountWords(advice, litres, names);
@@ -350,6 +370,8 @@ export function mowWords(advice: MowAdvice, names: PlanNames, today: DayNumber):
     case 'beds':
       return `${head} ${listed(advice.why.bedIds.map(names.bed))} will take it; it should give ${expected}.`;
     case 'no bed wants it':
+      if (isUnasked)
+        return `${head} No bed may have it till you have said what was put on it. It should give ${expected}.`;
       return `${head} No bed gains by it; it should give ${expected}, and the lawn lives on what lies.`;
     case 'enough waiting':
       return `${head} What is cut and waiting is enough; it should give ${expected}.`;

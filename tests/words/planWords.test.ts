@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import { dayOf } from '../../app/core/days';
 import type {
+  BedLeftOut,
   BedStanding,
   MowAdvice,
   PlanAmount,
@@ -12,6 +13,7 @@ import type {
   PlanTrouble,
   RestChoice,
 } from '../../app/core/plan/answer';
+import type { Caution } from '../../app/core/season/verdict';
 import {
   leftOutTitle,
   leftOutWords,
@@ -32,7 +34,8 @@ import {
   type PlanNames,
 } from '../../app/words/planWords';
 import { effectWords, mendWords, planTroubleWords } from '../../app/words/planWorth';
-import { keptLeavesWords, leavesSum } from '../../app/words/planSays';
+import { unaskedSources } from '../../app/words/unaskedSources';
+import { keptLeavesWords, leavesSum, planSays } from '../../app/words/planSays';
 import { marksOf } from '../../app/words/whatIfWords';
 
 const names = (system: 'metric' | 'us' = 'metric'): PlanNames => ({
@@ -157,6 +160,30 @@ const move = {
 
 const told = rests.map((choice) => ({ choice, leavesLitres: 79 }));
 
+const madeCaution = (row: string, kind: Caution['kind'], more: Partial<Caution>): Caution => ({
+  kind,
+  row,
+  weight: 'caution',
+  number: null,
+  threshold: null,
+  unit: '',
+  date: null,
+  detail: {},
+  layerId: null,
+  ...more,
+});
+const notAsked = madeCaution('not asked', 'treated lawn', { detail: { source: 'Back lawn' } });
+const tooSmall = madeCaution('cover over seedlings', 'seedlings', {
+  date: dayOf('2013-07-01'),
+  detail: { crop: 'Sweet corn' },
+});
+const heldBack = (bedId: string, caution: Caution): BedLeftOut => ({
+  bedId,
+  reason: { kind: 'caution', caution },
+  from: caution.date,
+  standing: standing(),
+});
+
 const catalogue = (words: PlanNames): string[] => [
   planLayerWords(layer(115), words),
   ...(['hungry', 'bare ground', 'hungry and bare', 'pinned'] as const).flatMap((reason) => [
@@ -173,6 +200,11 @@ const catalogue = (words: PlanNames): string[] => [
         words,
       ),
   ),
+  leftOutWords(heldBack('far', notAsked), words),
+  leftOutWords(heldBack('far', tooSmall), words),
+  planSays.askFirst(['Back lawn', 'Front lawn']),
+  planHeard({ lines: [], leftOut: [heldBack('far', notAsked)] }, words),
+  mowWords(mow({ kind: 'no bed wants it' }, 0), words, today, true),
   ...rests.map((rest) => restWords(rest, words)),
   ...told.map((rest) => restActWords(rest, words)),
   restsWords(told, words),
@@ -236,10 +268,38 @@ describe('what it says', () => {
   });
 
   test('aloud, what to lay where, or that there is nothing', () => {
-    expect(planHeard({ lines: [line('hungry', {})] }, names())).toBe(
+    expect(planHeard({ lines: [line('hungry', {})], leftOut: [] }, names())).toBe(
       'The plan is there. Far bed: 11 1/2 buckets of clippings of Back lawn.',
     );
-    expect(planHeard({ lines: [] }, names())).toBe('The plan is there: nothing to lay today.');
+    expect(planHeard({ lines: [], leftOut: [] }, names())).toBe(
+      'The plan is there: nothing to lay today.',
+    );
+  });
+
+  // a new garden's plan was empty "by a caution", and nobody learnt that it waited for an answer
+  test('what a plan waits for: what was put on a lawn that nobody was asked about', () => {
+    const waits = [heldBack('far', notAsked), heldBack('gate', notAsked)];
+    expect(unaskedSources({ leftOut: [...waits, heldBack('far', tooSmall)] })).toEqual([
+      'Back lawn',
+    ]);
+    expect(planHeard({ lines: [], leftOut: waits }, names())).toBe(
+      'The plan is there: nothing to lay yet. Say first what was put on Back lawn.',
+    );
+    expect(leftOutWords(waits[0]!, names())).toBe(
+      'waits until it is said what was put on Back lawn.',
+    );
+    const mowing = mow({ kind: 'no bed wants it' }, 0);
+    expect(mowWords(mowing, names(), today, true)).toMatch(/No bed may have it till you have said/);
+    expect(mowWords(mowing, names(), today)).toMatch(/No bed gains by it/);
+  });
+
+  test('which caution holds a bed back, and its day once', () => {
+    expect(leftOutWords(heldBack('far', tooSmall), names())).toBe(
+      'held back. Sweet corn is not a hand high yet: a cover smothers it. Look again about 1 July.',
+    );
+    expect(
+      leftOutWords({ ...heldBack('far', tooSmall), from: dayOf('2013-07-09') }, names()),
+    ).toMatch(/about 1 July\. Look again on 9 July\.$/);
   });
 
   test('over the rest: as many beds as there are, and later weeks only where something comes', () => {

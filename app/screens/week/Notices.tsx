@@ -37,13 +37,15 @@ export function Notices({ onLayHere }: { readonly onLayHere: ((bedId: string) =>
         <p>There is no bed yet. Under Garden, add the first one; then it can say what it needs.</p>
       )}
       {notices.length === 0 && quiet.length > 0 && <p>Nothing presses today.</p>}
-      <ol className="plain-list notices">
-        {notices.map((notice) => (
-          <li key={notice.bed.id}>
-            <Notice notice={notice} onLayHere={onLayHere} />
-          </li>
-        ))}
-      </ol>
+      {notices.length > 0 && (
+        <ol className="plain-list notices">
+          {notices.map((notice) => (
+            <li key={notice.bed.id}>
+              <Notice notice={notice} onLayHere={onLayHere} />
+            </li>
+          ))}
+        </ol>
+      )}
       <LawnsHeldBack />
       <QuietBeds beds={quiet} onLayHere={onLayHere} />
     </section>

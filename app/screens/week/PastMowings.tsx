@@ -38,13 +38,15 @@ export function PastMowings() {
         <p className="small soft">Every kilogram of each ends somewhere.</p>
       </div>
       {mowings.length === 0 && <p>None yet. The first one goes in the line above.</p>}
-      <ol className="plain-list past-list">
-        {listed.map((mowing) => (
-          <li key={mowing.id}>
-            <PastMowing mowing={mowing} />
-          </li>
-        ))}
-      </ol>
+      {listed.length > 0 && (
+        <ol className="plain-list past-list">
+          {listed.map((mowing) => (
+            <li key={mowing.id}>
+              <PastMowing mowing={mowing} />
+            </li>
+          ))}
+        </ol>
+      )}
       {mowings.length > firstShown && (
         <div className="not-printed">
           <button type="button" className="button" aria-expanded={all} onClick={() => setAll(!all)}>

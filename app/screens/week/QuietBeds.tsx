@@ -13,7 +13,7 @@ import { TryInWhatIf } from './TryInWhatIf';
 const headings: readonly (readonly [keyof QuietGroups, string])[] = [
   ['planned', 'In today’s plan'],
   ['couldTake', 'Could take some'],
-  ['toCover', 'Cover them, without feeding them'],
+  ['toCover', 'Their ground wants cover'],
   ['finished', 'Finished, it seems'],
   ['leave', 'Leave as they are today'],
 ];

@@ -4,6 +4,7 @@ import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { grassHeights } from '../../../core/plan/question';
 import { grassHeightWords, mowWords, worthWords } from '../../../words/planWords';
+import { unaskedSources } from '../../../words/unaskedSources';
 import { useMowings } from '../../store';
 import { mowFigures, worthFigures } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
@@ -14,6 +15,7 @@ export function BeforeYouMow({ answer }: { readonly answer: PlanAnswer }) {
   const heights = useMowings((state) => state.planWishes.heights);
   const setGrassHeight = useMowings((state) => state.setGrassHeight);
   if (answer.mow.length === 0) return null;
+  const unasked = unaskedSources(answer);
   return (
     <div className="plan-before">
       <h3>
@@ -23,10 +25,15 @@ export function BeforeYouMow({ answer }: { readonly answer: PlanAnswer }) {
         {answer.mow.map((advice) => (
           <li key={advice.lawnId}>
             <Figured
-              says={mowWords(advice, names, answer.today)}
+              says={mowWords(
+                advice,
+                names,
+                answer.today,
+                unasked.includes(names.lawn(advice.lawnId)),
+              )}
               figures={mowFigures(advice, names)}
             />
-            {advice.why.kind !== 'held back' && (
+            {advice.why.kind !== 'held back' && !unasked.includes(names.lawn(advice.lawnId)) && (
               <Figured
                 className="small soft"
                 says={worthWords(advice, names)}

@@ -10,6 +10,7 @@ import {
   planWhyWords,
   restsWords,
 } from '../../../words/planWords';
+import { unaskedSources } from '../../../words/unaskedSources';
 import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';
 import { CoverWord, NitrogenWord } from '../../StateWords';
@@ -26,6 +27,15 @@ function printList(): void {
   classList.add('prints-list');
   window.addEventListener('afterprint', () => classList.remove('prints-list'), { once: true });
   window.print();
+}
+
+/** Why the plan lays nothing at all today. */
+function nothingWords(answer: PlanAnswer): string {
+  if (answer.leftOut.some(({ reason }) => reason.kind === 'beds a day'))
+    return planSays.noMoreWalks;
+  if (unaskedSources(answer).length > 0) return planSays.nothingYet;
+  const isInHand = answer.sources.some(({ ref, was }) => ref.source !== 'coming' && was.litres > 0);
+  return isInHand ? planSays.nothing : planSays.nothingInHand;
 }
 
 /** Bed by bed what to lay today; one line or all of them can be written down as done, or as not. */
@@ -48,11 +58,7 @@ export function PlanLines(props: {
         <h3>
           <Icon name="barrow" /> Lay today
         </h3>
-        <p>
-          {answer.leftOut.some(({ reason }) => reason.kind === 'beds a day')
-            ? planSays.noMoreWalks
-            : planSays.nothing}
-        </p>
+        <p>{nothingWords(answer)}</p>
       </div>
     );
   return (

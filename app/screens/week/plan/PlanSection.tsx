@@ -13,6 +13,7 @@ import {
 } from '../../../words/planWorth';
 import { planSays } from '../../../words/planSays';
 import { useGarden, useMowings } from '../../store';
+import { AskFirst } from './AskFirst';
 import { BeforeYouMow } from './BeforeYouMow';
 import { exactDialog, somethingElse } from '../../places';
 import { pinnable } from './pinnable';
@@ -209,6 +210,7 @@ function Plan(props: {
   const isCut = answer.sources.some(({ ref }) => ref.source === 'mowing');
   return (
     <>
+      <AskFirst answer={answer} />
       {!isCut && <BeforeYouMow answer={answer} />}
       {isSettled && <p className="plan-lay plan-lay-none soft">{planSays.goesOn}</p>}
       {!isSettled && (
