@@ -1,7 +1,7 @@
 // "What if…" on a bed's page: layers that are only thought of, weighed side by side.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { goTo, openReckoned } from './journeys';
+import { goTo, openReckoned, planIsMade } from './journeys';
 
 const whatIf = (garden: Page) => garden.getByRole('region', { name: 'What if…' });
 const table = (garden: Page) => whatIf(garden).getByRole('table');
@@ -116,4 +116,17 @@ test('it is laid from the form, filled in, with its cautions', async ({ garden }
   await expect(
     garden.getByRole('region', { name: 'What was done' }).getByText(/2 buckets/),
   ).toBeVisible();
+});
+
+test('room that is offered leads to its odds: a layer is tried on the bed’s page', async ({
+  garden,
+}) => {
+  await goTo(garden, 'This week');
+  await planIsMade(garden);
+  await garden.getByRole('button', { name: 'In how many seasons it helps South wall' }).click();
+  await expect(garden.getByRole('heading', { name: 'South wall', level: 1 })).toBeVisible();
+  await expect(garden.getByRole('heading', { name: 'What if…' })).toBeFocused();
+  await expect(whatIf(garden).getByLabel('How much?')).not.toHaveValue('');
+  await oddsAreThere(garden, 1);
+  await expect(table(garden).getByText(/^(Better|Worse|As good).*imagined season/)).toBeVisible();
 });
