@@ -1,4 +1,5 @@
 import { mowingMark, type MowingMark } from './mowingMarks';
+import { bagOf } from './planMeasure';
 import type { Garden } from './schema';
 
 /** What things of a garden are called, by id; the id itself where there is no such thing any more. */
@@ -12,6 +13,12 @@ export interface GardenNames {
   readonly container: (
     containerId: string,
   ) => { readonly name: string; readonly plural: string } | null;
+  /** its smallest bag or box, where it has no bucket to count in */
+  readonly bag: {
+    readonly name: string;
+    readonly plural: string;
+    readonly litres: number;
+  } | null;
 }
 
 const nameIn =
@@ -33,6 +40,7 @@ export function planNamesOf<Units>(
     lawnOfMowing: (mowingId) =>
       lawn(garden.mowings.find(({ id }) => id === mowingId)?.lawnId ?? mowingId),
     markOfMowing: (mowingId) => mowingMark(garden, mowingId),
+    bag: bagOf(garden),
     container: (containerId) => garden.containers.find(({ id }) => id === containerId) ?? null,
   };
 }

@@ -23,6 +23,7 @@ import { leafBagOf } from './leafBag';
 import { lawnOutlook, type LawnOutlook } from './lawnOutlook';
 import { materialById } from './materialValues';
 import { nothingLaid } from './nothingLaid';
+import { bucketOf } from './planMeasure';
 import type { Application, Bed, Garden, Lawn, Mowing } from './schema';
 import { layerInput } from './seasonInput';
 
@@ -31,20 +32,10 @@ export const usualPlanWeeks = 10;
 const daysOfWeek = 7;
 /** A lawn mown within so many days is not mown again this week. */
 const justMownDays = 4;
-/** Sizes of what counts as a bucket [L]. */
-const bucketLitres = { least: 5, most: 30 } as const;
 /** Step of amounts in a garden without a bucket [L]. */
 const stepWithoutBucket = 5;
 /** Step of meals [L]. */
 const stepOfMeal = 0.5;
-
-/** The gardener's bucket: the smallest container of a bucket's size; null where there is none. */
-function bucketOf(garden: Garden): PlanMeasure | null {
-  const [smallest] = garden.containers
-    .filter(({ litres }) => litres >= bucketLitres.least && litres <= bucketLitres.most)
-    .sort((one, other) => one.litres - other.litres || (one.name < other.name ? -1 : 1));
-  return smallest ? { containerId: smallest.id, litres: smallest.litres } : null;
-}
 
 /** A layer of a litre on a square metre, by the same sums as any layer that is written down. */
 function oneMillimetreOf(

@@ -37,6 +37,12 @@ export interface PlanNames {
   readonly container: (
     containerId: string,
   ) => { readonly name: string; readonly plural: string } | null;
+  /** what a garden without a bucket counts in beside its litres; null where there is a bucket */
+  readonly bag: {
+    readonly name: string;
+    readonly plural: string;
+    readonly litres: number;
+  } | null;
 }
 
 /** A day of the plan, in a sentence. */
@@ -63,7 +69,16 @@ function halves(count: number, one: string, many: string): string {
   return `${number} ${half > 0 && half <= 2 ? one : many}`;
 }
 
-/** "2 1/2 buckets" or, where nothing is counted in, litres. */
+/** " (2 bags)", " (about 1 1/4 bags)", or nothing where it is hardly any of one. */
+function inBags(litres: number, { bag }: PlanNames): string {
+  const quarters = bag ? Math.round((4 * litres) / bag.litres) : 0;
+  if (!bag || quarters < 1) return '';
+  const isExact = Math.abs(litres / bag.litres - quarters / 4) < 0.02;
+  const words = countOf(quarters / 4, bag.name, bag.plural);
+  return ` (${isExact ? words : aboutWords(words)})`;
+}
+
+/** "2 1/2 buckets" or, where there is no bucket, litres: "45 L (1 bag)". */
 export function planAmountWords(
   { litres, counted }: Pick<PlanAmount, 'litres' | 'counted'>,
   names: PlanNames,
@@ -71,7 +86,7 @@ export function planAmountWords(
   const container = counted ? names.container(counted.containerId) : null;
   return counted && container
     ? halves(counted.count, container.name, container.plural)
-    : estimateWithUnit(litres, names.units.volume);
+    : `${estimateWithUnit(litres, names.units.volume)}${inBags(litres, names)}`;
 }
 
 const wayWords = { laid: 'laid on', hoed: 'hoed in', dug: 'dug in' } as const;

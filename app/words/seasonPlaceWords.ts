@@ -17,6 +17,7 @@ export const seasonPlaceWords = {
   plantingTable: 'What stands and lies on the beds',
   known: 'nitrogen ready in the soil',
   ahead: 'the same on imagined days',
+  onlyAhead: 'nitrogen ready in the soil, on imagined days',
   laid: ', laid on the bed as tall as it was deep',
   dugIn: 'dug or hoed in',
   stages: 'sown or planted, flower, first pick, cleared',

@@ -45,6 +45,7 @@ const names = (system: 'metric' | 'us' = 'metric'): PlanNames => ({
   stock: () => 'Heap',
   lawnOfMowing: () => 'Back lawn',
   markOfMowing: () => ({ nth: null, day: null }),
+  bag: null,
   container: (id) =>
     id === 'bucket' ? { name: 'bucket', plural: 'buckets' } : { name: 'bag', plural: 'bags' },
 });
@@ -315,6 +316,19 @@ describe('what it says', () => {
     expect(planAmountWords(amount(5, 0.5), names())).toBe('1/2 bucket');
     expect(planAmountWords(amount(10, 1), names())).toBe('1 bucket');
     expect(planAmountWords(amount(40, null), names())).toBe('40 L');
+  });
+
+  // three bags of 45 L are 135 L, told as 140; 45 laid and 90 left did not add up to that
+  test('where there is no bucket litres, and the bags they fill', () => {
+    const inBags = { ...names(), bag: { name: 'bag', plural: 'bags', litres: 45 } };
+    const says = (litres: number) => planAmountWords(amount(litres, null), inBags);
+    expect([135, 45, 90].map(says)).toEqual(['140 L (3 bags)', '45 L (1 bag)', '90 L (2 bags)']);
+    expect(says(60)).toBe('60 L (about 1 1/4 bags)');
+    expect(says(5)).toBe('5 L');
+    expect(says(0)).toBe('0 L');
+    for (const text of catalogue(inBags))
+      for (const sentence of text.split(/(?<=[.:;!?])\s/))
+        expect(sentence.split(/\s+/).length, sentence).toBeLessThanOrEqual(25);
   });
 
   test('the day and what is in hand and to come before and after: 4 and 8 of 16 g', () => {

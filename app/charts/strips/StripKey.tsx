@@ -31,9 +31,10 @@ export function StripKey({
   const weights = [
     ...new Set(beds.flatMap(({ troubles }) => troubles.filter(isIn).map(({ weight }) => weight))),
   ];
+  const hasKnown = runs.some(({ run, known }) => known.from <= run.today);
   return (
     <ul className="plain-list lawn-key small">
-      {runs.some(({ run, known }) => known.from <= run.today) && (
+      {hasKnown && (
         <li>
           <svg width="26" height="16" aria-hidden="true" focusable="false">
             <path className="strip-soil strip-soil-known" d="M0 3 H26 V12 L0 9 Z" />
@@ -46,7 +47,7 @@ export function StripKey({
           <svg width="26" height="16" aria-hidden="true" focusable="false">
             <path className="strip-soil" d="M0 3 H26 V12 L0 9 Z" fill={`url(#${weaves}-ahead)`} />
           </svg>
-          {words.ahead}
+          {hasKnown ? words.ahead : words.onlyAhead}
         </li>
       )}
       {stuffs
