@@ -4,6 +4,7 @@ import { dayOf, seasonStart, type DayNumber } from '../../core/days';
 import type { DrawsAnswer } from '../../core/season/draws/runDraws';
 import type { PlantingInput } from '../../core/season/input';
 import { growsFrom } from '../../core/season/plantingAccount';
+import { layerInput } from '../../document/seasonInput';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Application, Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';
@@ -165,6 +166,29 @@ const topsShown = (
     ];
   });
 
+/** What came with the ground of beds that were split or joined: it lies on, and its log is with them. */
+const cameWithGround = (
+  garden: Garden,
+  { input, season }: BedResults,
+  day: DayNumber,
+): readonly CoverLayerShown[] =>
+  season.layers.flatMap(({ id }) => {
+    if (input.layers.some((layer) => layer.id === id)) return [];
+    const application = garden.applications.find((one) => one.id === id);
+    const bed = garden.retiredBeds?.find((one) => one.id === application?.bedId);
+    if (!application || !bed || dayOf(application.date) > day) return [];
+    const material = materialFrom(garden, application.from);
+    return [
+      {
+        id,
+        name: stuffName(material),
+        stuff: stuffOf(material),
+        day: dayOf(application.date),
+        laidDepth: layerInput(garden, bed, application).laidDepth,
+      },
+    ];
+  });
+
 /**
  * Layers that lie on a bed up to a day of its run.
  *
@@ -185,6 +209,7 @@ export const layersShown = (
       day: layer.day,
       laidDepth: layer.laidDepth,
     })),
+  ...cameWithGround(garden, results, day),
   ...topsShown(garden, results, day),
 ];
 
