@@ -48,3 +48,15 @@ test('two halves and a whole: crowded while all three stand, by the shares added
     { from: 10, to: 14, share: 1.5, plantingIds: ['a', 'b', 'c'] },
   ]);
 });
+
+test('what stood before and never leaves is one spell of all days asked for, and no others', () => {
+  const whole = (id: string, startDay: number) => ({ id, share: 1, startDay, clearingDay: null });
+  const own = [whole('a', -10), whole('b', -5), whole('later', 40)];
+  expect(crowdedSpells(own, 0, 30, limits)).toMatchObject([
+    { from: 0, to: 30, share: 2, plantingIds: ['a', 'b'] },
+  ]);
+  // set on one morning: one spell, not one for each
+  const together = [whole('a', 10), whole('b', 10)];
+  expect(crowdedSpells(together, 0, 30, limits)).toMatchObject([{ from: 10, to: 30, share: 2 }]);
+  expect(crowdedSpells(together, 0, 30, limits)).toHaveLength(1);
+});
