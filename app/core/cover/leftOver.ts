@@ -12,7 +12,7 @@ import {
  * Residue [g C/m2] of earlier seasons that is eaten whole on the day it is met (ours): what decays by
  * a share a day never ends, and what is left of a layer after a winter or two would be reckoned for
  * years. At the narrowest C:N of the model it holds 6e-2 g of nitrogen, of leaves 1e-2; it goes by
- * the flow that all residue goes by. Residue of the season itself is held to `crumb`.
+ * the flow that all residue goes by. Residue of a season's own classes is held to `crumb`.
  */
 export const remnant = 0.5;
 
@@ -100,7 +100,9 @@ function joined(parts: readonly ResidueClass[], c: Coefficients): ResidueClass {
  * that morning and a little too fast later (what is slow outlasts what is quick); wood on top stays
  * by itself, for it stands still.
  *
- * Within a season nothing is joined: browns hold nitrogen while greens beside them free it.
+ * Within a season nothing is joined: browns hold nitrogen while greens beside them free it. What is
+ * alone of its kind stays the class it is, with the coarser end, also for fresh material of just its
+ * ratio.
  *
  * @param classes of a bed in the morning; changed in place
  * @returns the class that each of the joined is in now
