@@ -4,6 +4,7 @@ import { layerInput } from './seasonInput';
 import { massOf, type Mass } from './layerMass';
 import { clippingsOf, materialById } from './materialValues';
 import type { Application, Garden, GardenEvent, Mowing } from './schema';
+import { sortedOnce } from './sortedOnce';
 
 const bedOf = (garden: Garden, id: string) => {
   const bed = anyBed(garden, id);
@@ -27,6 +28,10 @@ const dryOfLayer = (garden: Garden, application: Application): number => {
   return layerInput(garden, bed, application).dryKgPerM2 * areaOn(bed, application.date);
 };
 
+const layersOfMowing = sortedOnce(({ from }: Application) =>
+  from.source === 'mowing' ? from.mowingId : undefined,
+);
+
 /** Where a mowing went, by dry matter, which neither wetness nor wilting changes. */
 export interface MowingAccount {
   readonly totalDryKilograms: number;
@@ -42,9 +47,7 @@ export interface MowingAccount {
 
 export function mowingAccount(garden: Garden, mowing: Mowing): MowingAccount {
   const totalDryKilograms = mowingMass(garden, mowing).dryKilograms;
-  const layers = garden.applications.filter(
-    ({ from }) => from.source === 'mowing' && from.mowingId === mowing.id,
-  );
+  const layers = layersOfMowing(garden.applications, mowing.id);
   const laidDryKilograms = layers.reduce((sum, layer) => sum + dryOfLayer(garden, layer), 0);
   const gone = (mowing.onDeletedBeds ?? []).map(({ name, share }) => ({
     name,

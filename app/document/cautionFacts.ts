@@ -16,6 +16,7 @@ import { mowingAccount, mowingMass } from './accounts';
 import { clippingsKeep } from './clippingsKeep';
 import { looksOf } from './looks';
 import { materialFrom, mowingOf } from './materialValues';
+import { ofBed } from './ofBed';
 import type { Application, Garden, Treatment } from './schema';
 import { cropById, type CropValues } from './cropValues';
 
@@ -158,22 +159,20 @@ export function cautionFacts(
 ): CautionFacts {
   const bed = anyBed(garden, bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
-  const layers = [...garden.applications, ...extraApplications]
-    .filter((application) => application.bedId === bedId)
-    .map((application): [string, LayerFacts] => [application.id, layerFacts(garden, application)]);
-  const plantings = garden.plantings
-    .filter((planting) => planting.bedId === bedId)
-    .map((planting): [string, PlantingFacts] => {
-      const row = cropById(garden, planting.cropId);
-      return [
-        planting.id,
-        {
-          cropName: row?.name ?? planting.cropId,
-          weedkillerSensitive: row?.weedkillerSensitive ?? false,
-          ...killedAt(row),
-        },
-      ];
-    });
+  const layers = [...ofBed(garden.applications, bedId), ...ofBed(extraApplications, bedId)].map(
+    (application): [string, LayerFacts] => [application.id, layerFacts(garden, application)],
+  );
+  const plantings = ofBed(garden.plantings, bedId).map((planting): [string, PlantingFacts] => {
+    const row = cropById(garden, planting.cropId);
+    return [
+      planting.id,
+      {
+        cropName: row?.name ?? planting.cropId,
+        weedkillerSensitive: row?.weedkillerSensitive ?? false,
+        ...killedAt(row),
+      },
+    ];
+  });
   return {
     roof: bed.roof,
     lastSpringFrost: lastSpringFrost(garden, today),

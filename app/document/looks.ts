@@ -2,6 +2,7 @@ import { dayOf, type DayNumber } from '../core/days';
 import type { Look } from '../core/season/draws/signs';
 import type { Garden, GardenEvent, Planting } from './schema';
 import { cropById } from './cropValues';
+import { ofBed } from './ofBed';
 
 export type LookEvent = Extract<GardenEvent, { kind: 'look and dig' }>;
 
@@ -9,9 +10,8 @@ const isLook = (event: GardenEvent): event is LookEvent => event.kind === 'look 
 
 /** What was seen on a bed, in the order it was written down; the draws leave later days out. */
 export const looksOf = (garden: Garden, bedId: string): readonly Look[] =>
-  garden.events
+  ofBed(garden.events, bedId)
     .filter(isLook)
-    .filter((event) => event.bedId === bedId)
     .map(({ date, nodules, leaves, smellsSour, moistFingerDeep, slugsUnderBoard, soilSeen }) => ({
       day: dayOf(date),
       nodules,

@@ -3,6 +3,7 @@ import { lawnMaterials } from '../tables/lawns';
 import { carbonBounds, carbonKindOf, materialOf } from '../tables/materials';
 import { mowingKind } from './lawnKind';
 import type { Application, Garden, Mowing } from './schema';
+import { withId } from './withId';
 
 /** Own values that stand in for a table's. */
 export interface MeasuredContents {
@@ -76,7 +77,7 @@ export function clippingsOf(garden: Garden, mowing: Mowing): MaterialValues {
 /** The mowing a layer came from, or null when it came from elsewhere. */
 export function mowingOf(garden: Garden, from: Application['from']): Mowing | null {
   if (from.source !== 'mowing') return null;
-  const mowing = garden.mowings.find(({ id }) => id === from.mowingId);
+  const mowing = withId(garden.mowings, from.mowingId);
   if (!mowing) throw new Error(`No mowing ${from.mowingId}`);
   return mowing;
 }

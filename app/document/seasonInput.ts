@@ -20,6 +20,7 @@ import { massOf } from './layerMass';
 import { looksOf, nodulesKnown } from './looks';
 import { measuredEvaporation } from './measuredEvaporation';
 import { materialOfApplication, mowingOf } from './materialValues';
+import { ofBed } from './ofBed';
 import { plantingInput } from './plantingInput';
 import type { Application, Bed, Garden, GardenEvent } from './schema';
 import { normalsOf, recordOf } from './weatherRecord';
@@ -57,9 +58,9 @@ function firstSeasonLogged(
   seasonStartMonth: number,
 ): DayNumber {
   const days = [
-    ...garden.applications.filter((one) => one.bedId === bedId).map(({ date }) => dayOf(date)),
-    ...garden.plantings
-      .filter((one) => one.bedId === bedId && one.cleared !== null && dayOf(one.cleared) <= today)
+    ...ofBed(garden.applications, bedId).map(({ date }) => dayOf(date)),
+    ...ofBed(garden.plantings, bedId)
+      .filter((one) => one.cleared !== null && dayOf(one.cleared) <= today)
       .map(({ started }) => dayOf(started)),
   ];
   const first = days.reduce((earliest, day) => Math.min(earliest, day), Infinity);
@@ -77,9 +78,8 @@ function latestTest(
   to: DayNumber,
   key: 'nitrateMgPerKg' | 'organicMatterPercent',
 ): { readonly value: number; readonly depthCentimetres: number } | null {
-  const tests = garden.events.filter(
-    (event): event is SoilTest =>
-      event.kind === 'soil test' && event.bedId === bed.id && event[key] !== null,
+  const tests = ofBed(garden.events, bed.id).filter(
+    (event): event is SoilTest => event.kind === 'soil test' && event[key] !== null,
   );
   let found: { day: DayNumber; value: number; depthCentimetres: number } | null = null;
   for (const test of tests) {
@@ -178,8 +178,7 @@ export function layerInput(garden: Garden, bedNow: Bed, application: Application
 
 /** What was done on a bed, in the order it was written down. */
 export function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
-  return garden.events.flatMap((event): BedEvent[] => {
-    if (event.kind === 'rain gauge' || event.bedId !== bed.id) return [];
+  return ofBed(garden.events, bed.id).flatMap((event): BedEvent[] => {
     const day = dayOf(event.date);
     switch (event.kind) {
       case 'water':
@@ -288,9 +287,10 @@ export function bedSeason(
   });
   const roughSoil = soilOf(garden, bed, seasonFirst, today);
   const looks = looksOf(garden, bedId);
-  const own = garden.plantings
-    .filter((planting) => planting.bedId === bedId)
-    .map((planting) => ({ ...planting, nodules: nodulesKnown(planting, looks, today, garden) }));
+  const own = ofBed(garden.plantings, bedId).map((planting) => ({
+    ...planting,
+    nodules: nodulesKnown(planting, looks, today, garden),
+  }));
   const standing = (planting: PlantingInput, from: DayNumber): boolean =>
     planting.startDay <= lastDay && (planting.clearingDay === null || planting.clearingDay > from);
   const earliest = own
@@ -361,8 +361,7 @@ export function bedSeason(
       .filter((planting) => standing(planting, firstDay)),
     layers: [
       ...(inherited?.layers ?? []),
-      ...[...garden.applications, ...(options.extraApplications ?? [])]
-        .filter((application) => application.bedId === bedId)
+      ...[...ofBed(garden.applications, bedId), ...ofBed(options.extraApplications ?? [], bedId)]
         .map((application) => notBefore(layerInput(garden, bed, application)))
         .filter(isWithin),
     ],
