@@ -60,9 +60,24 @@ export const somethingElse = onDemand(
   '',
   async () => (await import('./week/plan/SomethingElse')).SomethingElse,
 );
+export const treatmentDialog = onDemand(
+  '',
+  async () => (await import('./week/TreatmentDialog')).TreatmentDialog,
+);
+export const treatmentQuestion = onDemand(
+  '',
+  async () => (await import('./week/TreatmentDialog')).TreatmentQuestion,
+);
+export const stopsDialog = onDemand(
+  '',
+  async () => (await import('./week/StopsDialog')).StopsDialog,
+);
 export const backLog = onDemand('', async () => (await import('./week/BackLog')).BackLog);
 
 const parts = [
+  stopsDialog,
+  treatmentQuestion,
+  treatmentDialog,
   backLog,
   mowingDialog,
   somethingElse,

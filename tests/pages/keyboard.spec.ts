@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import { hear, listen } from './a11y/heard';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, openReckoned, openSampleImagined } from './journeys';
+import { bedsAreReckoned, openReckoned, openSampleImagined, planIsMade } from './journeys';
 
 interface Stop {
   readonly name: string;
@@ -57,6 +57,8 @@ test('from the first page to a laid mowing, by keyboard alone', async ({ garden 
   await garden.keyboard.press('Enter');
   await bedsAreReckoned(garden);
   await expect(garden.getByRole('heading', { level: 1 })).toBeFocused();
+  // what comes to stand above pushes a stop out of sight while one looks
+  await planIsMade(garden);
 
   await tabTo(garden, /^Lay some on Far bed$/);
   await garden.keyboard.press('Enter');

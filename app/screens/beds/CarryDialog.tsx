@@ -15,7 +15,7 @@ import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { BedEffect } from '../week/BedEffect';
 import { previewHeard } from '../week/previewHeard';
-import { StopsDialog } from '../week/StopsDialog';
+import { stopsDialog } from '../places';
 import { partOfTaken, type Raking, type TakenOff } from './raking';
 import { stuffName } from './chartData';
 
@@ -193,7 +193,7 @@ export function CarryDialog(props: {
         </div>
       </form>
       {stops && (
-        <StopsDialog
+        <stopsDialog.Part
           places={[{ id: bedId, name, stops: stops.map(({ caution }) => caution) }]}
           onClose={() => setStops(null)}
           onPass={() => {

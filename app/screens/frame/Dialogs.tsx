@@ -6,9 +6,9 @@ import {
   guideDialog,
   printDialog,
   saveAsDialog,
+  treatmentDialog,
   unsavedDialog,
 } from '../places';
-import { TreatmentDialog } from '../week/TreatmentDialog';
 
 /** The one question that is open, if any. */
 export function Dialogs() {
@@ -30,7 +30,7 @@ export function Dialogs() {
     case 'print':
       return <printDialog.Part cut={dialog.cut} />;
     case 'treatment':
-      return <TreatmentDialog dialog={dialog} />;
+      return <treatmentDialog.Part dialog={dialog} />;
     default:
       // questions that belong to one part of a page are drawn there
       return null;

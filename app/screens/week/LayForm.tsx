@@ -15,9 +15,9 @@ import { LayRowFields } from './LayRowFields';
 import type { LayAdvice } from './layAdvice';
 import { newRow, readRows, takenBy, type LayRow, type ReadRow } from './layRows';
 import { partOfMowing } from './partOfMowing';
-import { StopsDialog, type StoppedPlace } from './StopsDialog';
+import type { StoppedPlace } from './StopsDialog';
+import { stopsDialog, treatmentQuestion } from '../places';
 import { previewHeard } from './previewHeard';
-import { TreatmentQuestion } from './TreatmentDialog';
 
 export interface LayFormProps {
   /** what is laid, "mowing:ID", or null: chosen in each line */
@@ -289,7 +289,7 @@ export function LayForm(props: LayFormProps) {
         </div>
       </div>
       {question?.kind === 'treatment' && (
-        <TreatmentQuestion
+        <treatmentQuestion.Part
           of={question.of}
           onClose={() => setQuestion(null)}
           onAnswered={() => {
@@ -299,7 +299,7 @@ export function LayForm(props: LayFormProps) {
         />
       )}
       {question?.kind === 'stops' && (
-        <StopsDialog
+        <stopsDialog.Part
           places={placesOf(question.stops)}
           onClose={() => setQuestion(null)}
           onPass={() => {

@@ -12,8 +12,7 @@ import { useGarden, useMowings } from '../store';
 import { useShown } from '../shown';
 import { useToday } from '../useReadingContext';
 import { heapByHand } from './plan/planRests';
-import { StopsDialog } from './StopsDialog';
-import { TreatmentQuestion } from './TreatmentDialog';
+import { stopsDialog, treatmentQuestion } from '../places';
 
 /** A heap to be; it is begun only when something goes on it. */
 const newHeap = 'new heap';
@@ -158,7 +157,7 @@ export function RestChoice(props: {
         </p>
       )}
       {question?.kind === 'treatment' && (
-        <TreatmentQuestion
+        <treatmentQuestion.Part
           of={question.of}
           onClose={() => setQuestion(null)}
           onAnswered={() => {
@@ -168,7 +167,7 @@ export function RestChoice(props: {
         />
       )}
       {question?.kind === 'stop' && (
-        <StopsDialog
+        <stopsDialog.Part
           places={[
             { id: question.heapId, name: heapName(question.heapId), stops: [question.stop] },
           ]}
