@@ -46,6 +46,22 @@ function keepStep(item: ResidueClass, c: Coefficients): void {
   item.lyingDry *= factor;
 }
 
+/**
+ * The step of a class in the soil that has eaten all, written where it belongs: years of them lie in
+ * a bed, and nothing of them is seen, waits or is starved.
+ */
+function turnOver(item: ResidueClass, lost: number): void {
+  const { today, parameters: p } = item;
+  const microbes = item.microbes * (1 - lost);
+  const turned = item.microbes - microbes;
+  const humus = item.humus + p.humusShare * turned;
+  today.humified = (humus - item.humus) * p.inHumus;
+  today.released = turned * p.inMicrobes - today.humified;
+  item.microbes = microbes;
+  item.humus = humus;
+  item.wanted = 0;
+}
+
 /** Writes a class's step that ties nitrogen up into the flows and its carbon. */
 function settleWaiting(
   state: BedState,
@@ -118,17 +134,26 @@ function decayClasses(
   for (let at = 0; at < classes.length; at++) {
     const item = classes[at]!;
     const { today } = item;
+    let lost: number;
     if (item.isGreen) {
       if (!(greenLost >= 0)) greenLost = -Math.expm1(-item.parameters.turnover * clocks.soil);
-      today.lost = greenLost;
+      lost = greenLost;
     } else if (item.isInert) {
       standStill(item, c);
       continue;
     } else {
       if (!(matureLost >= 0)) matureLost = -Math.expm1(-item.parameters.turnover * clocks.soil);
-      today.lost = matureLost;
+      lost = matureLost;
     }
-    today.turned = 1 - today.lost;
+    if (item.residue === 0 && !item.onTop) {
+      turnOver(item, lost);
+      givesBelow = true;
+      humifiedBelow += Math.max(0, today.humified);
+      releasedBelow += today.released;
+      continue;
+    }
+    today.lost = lost;
+    today.turned = 1 - lost;
     today.residueDays = clocks.soil * item.soilRate + clocks.surface * item.surfaceRate;
     today.turnoverDays = clocks.soil;
     stepFreely(item, c);
