@@ -5,6 +5,7 @@ import { stepDay } from '../../app/core/season/day';
 import { flowKinds } from '../../app/core/season/flows';
 import { lowerDepthFor, runPlan } from '../../app/core/season/runPlan';
 import { limits } from '../../app/tables/thresholds';
+import { remnant } from '../../app/core/cover/leftOver';
 import { bigGarden, type GardenSize } from './bigGarden';
 import { drawsQuestions } from './drawsQuestions';
 
@@ -89,13 +90,13 @@ describe('a long log does not widen a day', () => {
 });
 
 describe('a bed of ten years carries what decays, not all it was ever given', () => {
-  /** Classes stepped on each day of a run, and those dug in without residue, by its years. */
+  /** Classes stepped on each day of a run, and those that earlier seasons left in the soil, by its years. */
   const classDays = ({ input }: DrawsQuestion) => {
     const plan = runPlan(input, lowerDepthFor(input));
     const state = startingState(input, plan.lowerDepth, plan, false);
     const flows = new Float64Array(flowKinds.length);
     const seasons: { days: number; all: number }[] = [];
-    const spentOnMornings: number[] = [];
+    const leftOnMornings: number[] = [];
     for (let index = 0; index <= input.lastDay - input.firstDay; index++) {
       const opens = plan.seasonStarts.has(index);
       if (index === 0 || opens) seasons.push({ days: 0, all: 0 });
@@ -104,14 +105,11 @@ describe('a bed of ten years carries what decays, not all it was ever given', ()
       season.days += 1;
       season.all += state.classes.length;
       if (opens)
-        spentOnMornings.push(
-          state.classes.filter(
-            // one may be spent on that very day
-            ({ onTop, residue, today }) => !onTop && residue === 0 && today.eaten === 0,
-          ).length,
+        leftOnMornings.push(
+          state.classes.filter(({ onTop, crumb }) => !onTop && crumb === remnant).length,
         );
     }
-    return { seasons, spentOnMornings };
+    return { seasons, leftOnMornings };
   };
   const runs = questionsOf({ beds: 10, years: 10 }, 1).map(classDays);
   const classesIn = (from: number, to: number): number => {
@@ -120,8 +118,8 @@ describe('a bed of ten years carries what decays, not all it was ever given', ()
     return sum('all') / sum('days');
   };
 
-  test('of what is dug in and spent there is one class of greens and one of browns', () => {
-    const mornings = runs.flatMap(({ spentOnMornings }) => spentOnMornings);
+  test('of what earlier seasons left in the soil there is one class of greens and one of browns', () => {
+    const mornings = runs.flatMap(({ leftOnMornings }) => leftOnMornings);
     expect(mornings.length).toBe(10 * 9);
     expect(Math.max(...mornings)).toBe(2);
   });
