@@ -17,6 +17,8 @@ export interface FigureCell {
 /** One line of a table; each figure opens what stands behind it, in a row beneath. */
 export function FigureRow(props: {
   readonly words: string;
+  /** beside the words, and no part of what the figures are heard as */
+  readonly mark?: ReactNode;
   readonly cells: readonly FigureCell[];
   readonly className?: string | undefined;
 }) {
@@ -27,7 +29,10 @@ export function FigureRow(props: {
     <>
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- only hears Escape from its buttons */}
       <tr className={props.className} onKeyDown={group.onKeyDown}>
-        <th scope="row">{words}</th>
+        <th scope="row">
+          {words}
+          {props.mark}
+        </th>
         {cells.map(({ key, figure, before, after, of, className }, at) => (
           <td key={key} className={className}>
             {before}

@@ -109,6 +109,8 @@ export function Figured(props: {
   readonly className?: string;
   /** said before the sentence, in the same line */
   readonly before?: ReactNode;
+  /** more than the figure itself for who hears it, where many alike stand on one page */
+  readonly of?: string;
 }) {
   const { says, figures } = props;
   const group = useOpenFigure();
@@ -132,7 +134,12 @@ export function Figured(props: {
           return (
             <span key={at} className="figure-held">
               {typeof before === 'string' && marksBefore(before)}
-              <FigureButton text={stretch.text} figure={stretch.figure} group={group} />
+              <FigureButton
+                text={stretch.text}
+                figure={stretch.figure}
+                group={group}
+                {...(props.of === undefined ? {} : { of: props.of })}
+              />
               {typeof after === 'string' && marksAfter(after)}
             </span>
           );

@@ -30,6 +30,8 @@ export interface MineralLine {
   /** of the material or the crop */
   readonly name: string;
   readonly figures: MineralFigures;
+  /** its contents in per cent of dry matter, of a pick in grams a kilogram as picked: what its figures rest on */
+  readonly contents: Readonly<Record<Mineral, Row>>;
   /** a number behind it was not read anywhere */
   readonly isRecalled: boolean;
 }
@@ -254,6 +256,7 @@ export function mineralAccount(
           way: first.way,
           name: first.name,
           figures: figuresOf(same),
+          contents: first.content.row,
           isRecalled: minerals.some((mineral) => unread(first.content.row[mineral])),
         };
       }),

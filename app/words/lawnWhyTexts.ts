@@ -3,6 +3,13 @@ export const lawnWhyTexts = {
   ready: 'What should stand there to be mown.',
   readyFormula:
     'A year’s growth of its kind, spread over the days by warmth and water, since it was mown last × what its own mowings showed.',
+  bestWeek: 'What it grows in its best week.',
+  weekFormula:
+    'A year’s growth of its kind, spread over the weeks by warmth and water × what its own mowings showed.',
+  usualWeek: 'As its kind usually grows in that week',
+  rest: 'What is still to grow this season.',
+  restFormula:
+    'All weeks that begin after today, each by the warmth and water of imagined seasons × what its own mowings showed.',
   fresh: 'Weighs, fresh',
   times: 'Times what its kind usually gives',
   mowings: 'Mowings it was learnt from',

@@ -118,10 +118,16 @@ export interface SeasonFindingFacts {
   readonly bySource: Readonly<Record<SupplySource, number>>;
 }
 
+/** A sentence on what the drawing shows besides, and what its figures are of. */
+export type SeasonMore = { readonly says: string } & (
+  | { readonly about: 'taken' | 'likely at the end' }
+  | { readonly about: 'sources'; readonly sources: readonly SupplySource[] }
+);
+
 /** The season chart in words, for whoever cannot or need not read the drawing: what matters, and the rest. */
 export interface SeasonFinding {
   readonly first: string;
-  readonly more: string;
+  readonly more: readonly SeasonMore[];
 }
 
 export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): SeasonFinding {
@@ -137,23 +143,30 @@ export function seasonFinding(facts: SeasonFindingFacts, units: ChartUnits): Sea
     sentences.push(
       `Over the whole season the crops could use ${grams(facts.couldUseToEnd)}, nearly all of it still to come.`,
     );
-  const rest: string[] = [];
+  const more: SeasonMore[] = [];
   if (facts.gotToEnd > facts.couldUseToEnd * 1.05 && facts.gotToEnd > facts.couldUseToEnd + 0.2)
-    rest.push(
-      `Where much is ready they take more than they can use: ${grams(facts.gotToEnd)} by the end.`,
-    );
+    more.push({
+      about: 'taken',
+      says: `Where much is ready they take more than they can use: ${grams(facts.gotToEnd)} by the end.`,
+    });
   const given = (Object.entries(facts.bySource) as [SupplySource, number][])
     .filter(([, value]) => value > 0.05)
     .toSorted((a, b) => b[1] - a[1])
-    .slice(0, 2)
-    .map(
-      ([source, value]) =>
-        `${source === 'air' ? 'the air' : seasonLineWords[source]} (${grams(value)})`,
-    );
+    .slice(0, 2);
+  const told = given.map(
+    ([source, value]) =>
+      `${source === 'air' ? 'the air' : seasonLineWords[source]} (${grams(value)})`,
+  );
   if (facts.likelyAtEnd)
-    rest.push(
-      `On ${dayWord(facts.likelyAtEnd.day, units)} the top ${units.topSoil} will hold ${amount(facts.likelyAtEnd.low, units.nitrogen)} to ${amountWithUnit(facts.likelyAtEnd.high, units.nitrogen)} in 8 imagined seasons of 10.`,
-    );
-  if (given.length > 0) rest.push(`Most of what the bed got came from ${listed(given)}.`);
-  return { first: sentences.join(' '), more: rest.join(' ') };
+    more.push({
+      about: 'likely at the end',
+      says: `On ${dayWord(facts.likelyAtEnd.day, units)} the top ${units.topSoil} will hold ${amount(facts.likelyAtEnd.low, units.nitrogen)} to ${amountWithUnit(facts.likelyAtEnd.high, units.nitrogen)} in 8 imagined seasons of 10.`,
+    });
+  if (given.length > 0)
+    more.push({
+      about: 'sources',
+      sources: given.map(([source]) => source),
+      says: `Most of what the bed got came from ${listed(told)}.`,
+    });
+  return { first: sentences.join(' '), more };
 }

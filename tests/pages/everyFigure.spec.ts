@@ -8,10 +8,14 @@ import { openSampleAt, openSampleImagined, seasonsAreImagined } from './journeys
 const answered: Readonly<Record<string, string>> = {
   'button, label, select, input, .field-hint': 'what is pressed, typed or given as an example',
   '.why-panel': 'it is the why',
-  '.caution': 'has “Why this line” beneath it',
+  '.caution':
+    'has “Why this line” beneath it; on the page of safety “Where these lines come from” beneath all',
   '.figures': 'has “Why these figures” beneath it',
-  'svg, .chart-reading, .chart-table, .chart-how, .section-key, .way-says, .cover-chart ol':
+  'svg, .chart-reading, .chart table, .section-key, .way-says, .cover-chart ol':
     'marks, scale and table of a drawing, which says itself how it is read',
+  '.cited': 'a row of the tables: its cell says range, source and standing',
+  '.thing > summary': 'what the person gave; the books of a store open in its own lines beneath',
+  '.mix-answer table': 'what goes into the sum above it, whose why has the sources part by part',
   'h2, h3': 'names a mowing by the words it was logged in',
   '.past .shares': 'the weight of the whole beside them opens the why of its parts',
   '.ledger-table td:last-child': 'the figure before it, on the whole bed: one why for both',
@@ -105,4 +109,87 @@ test('Beds and the page of a bed', async ({ garden }) => {
   await expect(ledger.getByText(/Day by day and layer by layer/)).toBeVisible();
   await garden.keyboard.press('Escape');
   await expect(ledger.getByText(/Day by day and layer by layer/)).toHaveCount(0);
+});
+
+test('Season, whatever day is read', async ({ garden }) => {
+  await openSampleAt(garden, 'Season');
+  await expect(garden.getByText(/^15 June: .* ready$/)).toHaveCount(9);
+  await expect(garden.getByText(/^Reckoning what/)).toHaveCount(0);
+  await garden.getByRole('button', { name: 'The same numbers as a table' }).click();
+  await openAll(garden);
+  expect(left(await bare(garden))).toEqual([]);
+  // the reading of a bed follows the day, and so does what stands behind it
+  const day = garden.getByRole('slider', { name: 'Day shown' });
+  await day.press('PageDown');
+  const reading = garden.getByRole('button', { name: /^8 June: .* ready, Gate bed: why\?$/ });
+  await reading.press('Enter');
+  const why = garden.getByRole('group', { name: /^Ready in the top/ });
+  await expect(why).toContainText('Saturday 8 June 2013');
+  await day.press('PageDown');
+  await expect(why).toContainText('Saturday 1 June 2013');
+});
+
+test('Lawn, its charts with their tables', async ({ garden }) => {
+  await openSampleAt(garden, 'Lawn');
+  const tables = garden.getByRole('button', { name: 'The same numbers as a table' });
+  await expect(tables).toHaveCount(2);
+  await tables.first().click();
+  await tables.click();
+  await openAll(garden);
+  expect(left(await bare(garden))).toEqual([]);
+  const back = garden.getByRole('region', { name: 'Back lawn' });
+  await back
+    .getByRole('button', { name: /^[\d ./]+ bags?: why\?$/ })
+    .first()
+    .click();
+  await expect(back.getByRole('group', { name: /^What it grows in its best week/ })).toBeVisible();
+});
+
+test('Garden, all that opens', async ({ garden }) => {
+  await openSampleAt(garden, 'Garden');
+  await openAll(garden);
+  await expect(garden.getByText(/^To keep for/)).toBeVisible();
+  expect(left(await bare(garden)).filter((says) => !asSaid.test(says))).toEqual([]);
+});
+
+test('Tables, a row open, and a mixture', async ({ garden }) => {
+  await openSampleAt(garden, 'Tables');
+  for (const [leaf, row] of [
+    ['Materials', 'Wheat straw'],
+    ['Crops', 'Tomatoes'],
+  ] as const) {
+    await garden.getByRole('radio', { name: leaf }).check();
+    await garden.getByRole('button', { name: row, exact: true }).click();
+    await expect(
+      garden.getByRole('button', { name: 'Make a row of my own from it' }),
+    ).toBeVisible();
+    expect(left(await bare(garden)), leaf).toEqual([]);
+  }
+  await garden.getByRole('radio', { name: 'The sums' }).check();
+  await expect(garden.getByRole('group', { name: /^Soil and water: each number/ })).toBeVisible();
+  expect(left(await bare(garden)), 'The sums').toEqual([]);
+  await garden.getByRole('radio', { name: 'A mixture' }).check();
+  await expect(garden.getByText(/^It comes to/)).toBeVisible();
+  await openAll(garden);
+  expect(left(await bare(garden)), 'A mixture').toEqual([]);
+});
+
+test('a bed that was put away', async ({ garden }) => {
+  await openSampleAt(garden, 'Beds');
+  await garden.getByRole('button', { name: 'South wall' }).click();
+  await garden.getByRole('button', { name: 'Split in two…' }).click();
+  const dialog = garden.getByRole('dialog', { name: 'Split South wall' });
+  await dialog.getByLabel('How much is the first part?').fill('a third');
+  await dialog.getByLabel('The second').fill('South wall, far end');
+  await dialog.getByRole('button', { name: 'Split it' }).click();
+  await garden.getByRole('button', { name: 'South wall as it was' }).click();
+  await expect(garden.getByText(/Its ground is now South wall/)).toBeVisible();
+  await openAll(garden);
+  expect(left(await bare(garden)).filter((says) => !asSaid.test(says))).toEqual([]);
+  const minerals = garden.getByRole('region', { name: 'Phosphorus and potassium' });
+  await minerals
+    .getByRole('row', { name: /^Clippings laid/ })
+    .getByRole('button')
+    .click();
+  await expect(minerals.getByText(/its share of each/)).toBeVisible();
 });

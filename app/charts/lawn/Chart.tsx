@@ -12,6 +12,7 @@ import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
 import { useWidth } from '../useWidth';
 import { hasGrowth, lawnGeometry, type LawnChartData } from './geometry';
+import { growthTold } from './growthTold';
 import { drawnOfLawn, LawnKey } from './LawnKey';
 import { LawnMarks } from './LawnMarks';
 
@@ -28,16 +29,13 @@ const lawnSaying = { of: 'lawn' } as const;
 
 /** The yield of a lawn through the season as blades of grass, with what was really mown over it. */
 export function LawnChart(props: LawnChartProps) {
-  const { unit, units, weeks, today } = props;
+  const { unit, units, weeks } = props;
   const id = useId();
   const box = useRef<HTMLDivElement>(null);
   const width = Math.max(280, useWidth(box, 900));
   const [isTable, setTable] = useState(false);
   const drawing = lawnGeometry(props, width);
-  const best = weeks.reduce(
-    (most, one) => (one.typical > (most?.typical ?? 0) ? one : most),
-    null as (typeof weeks)[number] | null,
-  );
+  const { best, rest } = growthTold(props);
   const pxPerDay = (drawing.right - drawing.left) / (props.lastDay - props.firstDay + 1);
   const months = calendarStretches(
     'season',
@@ -45,9 +43,6 @@ export function LawnChart(props: LawnChartProps) {
     units,
     pxPerDay,
   );
-  const rest = weeks
-    .filter(({ from }) => from > today)
-    .reduce((sum, { typical }) => sum + typical, 0);
   const { floor, top, left, right, todayX } = drawing;
   return (
     <figure className="chart lawn-chart" aria-labelledby={`${id}-name`}>

@@ -250,9 +250,9 @@ export function SeasonChart(props: SeasonChartProps) {
         </button>
       </div>
       <Reading reading={reading} units={units} />
-      <p className="only-heard" aria-live="polite">
+      <div className="only-heard" aria-live="polite">
         {spokenDay === day && spoken}
-      </p>
+      </div>
       <div ref={box} className="chart-scroll">
         <div
           className="chart-reader"
@@ -338,7 +338,9 @@ export function SeasonChart(props: SeasonChartProps) {
       <details className="more more-quiet">
         <summary>How to read this</summary>
         <div className="more-body chart-how">
-          {finding.more !== '' && <p>{finding.more}</p>}
+          {finding.more.map((more) => (
+            <ChartSays key={more.about} saying={{ of: 'season more', more }} says={more.says} />
+          ))}
           <p>{howToRead(since)}</p>
         </div>
       </details>

@@ -6,6 +6,7 @@ import {
   readyWords,
   seasonPlaceWords as words,
 } from '../../words/seasonPlaceWords';
+import { ChartSays } from '../ChartSays';
 import type { BedStrip } from './data';
 import { DayCross } from './DayCross';
 import { DayRead } from './DayRead';
@@ -141,6 +142,10 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
 function ReadyValue(props: { readonly bed: BedStrip; readonly units: ChartUnits }) {
   const day = useContext(DayRead);
   return (
-    <span className="strip-value">{readyWords(readyOn(props.bed, day), day, props.units)}</span>
+    <ChartSays
+      saying={{ of: 'strip', bed: props.bed, day }}
+      says={readyWords(readyOn(props.bed, day), day, props.units)}
+      className="strip-value"
+    />
   );
 }

@@ -218,9 +218,9 @@ export function StripsChart(props: StripsChartProps) {
         <strong>{dayFull(day, units)}</strong>
         {kind !== null && `, ${dayKindWords[kind]}`}. {scaleWords(units)}.
       </p>
-      <p className="only-heard" aria-live="polite">
+      <div className="only-heard" aria-live="polite">
         {spoken}
-      </p>
+      </div>
       <div className="strip-box" ref={box}>
         <DayAxis
           layout={layout}

@@ -2,7 +2,7 @@ import { useMemo, type ReactNode } from 'react';
 import {
   ChartFiguresIn,
   type ChartFigures,
-  type ChartSaying,
+  type ChartSayingProps,
   type LedgerRowProps,
 } from '../../charts/ChartSays';
 import { Figured } from '../../controls/Figured';
@@ -24,11 +24,7 @@ export function BedChartFigures(props: { readonly bedId: string; readonly childr
   return <ChartFiguresIn value={given}>{props.children}</ChartFiguresIn>;
 }
 
-function Saying(props: {
-  readonly bedId: string;
-  readonly saying: ChartSaying;
-  readonly says: string;
-}) {
+function Saying(props: ChartSayingProps & { readonly bedId: string }) {
   const { bedId, saying, says } = props;
   const garden = useGarden();
   const shown = useShown();
@@ -36,7 +32,7 @@ function Saying(props: {
   const draws = useMowings((state) => state.draws[bedId]);
   return (
     <Figured
-      className={saying.of === 'section' ? 'small' : 'chart-finding'}
+      className={props.className}
       says={says}
       figures={results ? findingFigures({ garden, results, draws, shown }, saying, says) : []}
     />

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { Scroller } from '../../charts/Scroller';
+import { FigureRow, type FigureCell } from '../../controls/FigureRow';
 import {
   mineralAccount,
   minerals,
@@ -16,7 +17,9 @@ import {
   mineralNames,
 } from '../../words/mineralWords';
 import { seasonColumn } from '../../words/seasonAccountWords';
+import type { Why } from '../../words/why';
 import { useShown } from '../shown';
+import { mineralBalanceWhy, mineralWhy } from '../why/mineralWhys';
 
 /** Phosphorus and potassium of a bed beside its nitrogen: in and out by season, and what a laboratory said. */
 export function MineralAccount(props: {
@@ -40,23 +43,26 @@ export function MineralAccount(props: {
         : [],
     )
     .sort((one, other) => (one.date < other.date ? 1 : -1));
-  const cell = ({ low, typical, high }: MineralRange) => (
-    <>
-      <span className="strong">{estimate(typical, unit)}</span>
-      {low !== high && (
-        <span className="small soft">
-          {' '}
-          {estimate(low, unit)} to {estimate(high, unit)}
-        </span>
-      )}
-    </>
-  );
-  const cells = (figures: MineralFigures) =>
-    minerals.map((mineral) => (
-      <td key={mineral} className="nowrap">
-        {cell(figures[mineral])}
-      </td>
-    ));
+  const range = ({ low, high }: MineralRange) =>
+    low !== high && (
+      <span className="small soft">
+        {' '}
+        {estimate(low, unit)} to {estimate(high, unit)}
+      </span>
+    );
+  // one why for both elements of a line
+  const cells = (figures: MineralFigures, why: Why): readonly FigureCell[] =>
+    minerals.map((mineral, at) => {
+      const text = estimate(figures[mineral].typical, unit);
+      return {
+        key: mineral,
+        of: mineralNames[mineral],
+        className: 'nowrap',
+        figure: at === 0 ? { text, why } : null,
+        before: at > 0 && <span className="strong">{text}</span>,
+        after: range(figures[mineral]),
+      };
+    });
   const isRecalled = seasons.some(({ lines }) => lines.some((line) => line.isRecalled));
   return (
     <section className="section" aria-labelledby="bed-minerals">
@@ -95,26 +101,25 @@ export function MineralAccount(props: {
                 </th>
               </tr>
               {season.lines.map((line) => (
-                <tr key={mineralLineWords(line)}>
-                  <th scope="row">
-                    {mineralLineWords(line)}
-                    {line.isRecalled && (
+                <FigureRow
+                  key={mineralLineWords(line)}
+                  words={mineralLineWords(line)}
+                  mark={
+                    line.isRecalled && (
                       <>
                         {' '}
                         <span aria-hidden="true">≈</span>
                         <span className="only-heard">(recalled)</span>
                       </>
-                    )}
-                  </th>
-                  {cells(line.figures)}
-                </tr>
+                    )
+                  }
+                  cells={cells(line.figures, mineralWhy(line, unit))}
+                />
               ))}
-              <tr>
-                <th scope="row">
-                  {season.lines.length === 0 ? 'Nothing came in or went out' : 'In less out'}
-                </th>
-                {cells(season.balance)}
-              </tr>
+              <FigureRow
+                words={season.lines.length === 0 ? 'Nothing came in or went out' : 'In less out'}
+                cells={cells(season.balance, mineralBalanceWhy(season, unit))}
+              />
             </tbody>
           ))}
         </table>

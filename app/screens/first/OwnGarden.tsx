@@ -155,7 +155,7 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
             <BedCropFields bed={answers} shown={shown} today={today} onChange={change} />
           </div>
         </section>
-        {answers.further.map((bed) => (
+        {answers.further.map((bed, at) => (
           <section
             key={bed.key}
             className="sheet five-more"
@@ -163,7 +163,9 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
             data-bed={bed.key}
           >
             <div className="section-head">
-              <h2 id={`five-bed-${bed.key}`}>Another bed</h2>
+              <h2 id={`five-bed-${bed.key}`}>
+                <span className="only-heard">Bed {at + 2}: </span>Another bed
+              </h2>
               <button
                 type="button"
                 className="button-small"

@@ -1,24 +1,47 @@
 import { useDeferredValue, useMemo } from 'react';
+import { Figured } from '../../controls/Figured';
 import { heapAccount, leavesToKeep } from '../../document/heapAccount';
 import { materialById } from '../../document/materialValues';
 import type { Garden, Stock } from '../../document/schema';
 import { monthWord } from '../../words/chartFormat';
 import { withRange } from '../../words/ranges';
-import { putOnWords } from '../../words/stockWords';
+import { putOnWords, storeBooks } from '../../words/stockWords';
 import { monthOf, yearOf, type DayNumber } from '../../core/days';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { useToday } from '../useReadingContext';
+import { juneFigures } from '../why/restWhys';
+import { putOnFigure, shrunkFigures, storeFigure } from '../why/stockWhys';
+import { stockLine } from './stockLine';
 
 /** The books of a heap or of a store of leaves: what went in, what is left, what to keep. */
 export function StockBooks({ stock }: { readonly stock: Stock }) {
   const garden = useGarden();
   const today = useToday();
-  const { row } = materialById(garden, stock.materialId);
   if (stock.role === 'heap') return <HeapBooks garden={garden} heap={stock} today={today} />;
-  if (row.id.startsWith('leaves-'))
-    return <LeafBooks garden={garden} leaves={stock} today={today} />;
-  return null;
+  return (
+    <>
+      <StoreBooks garden={garden} store={stock} />
+      {materialById(garden, stock.materialId).row.id.startsWith('leaves-') && (
+        <LeafBooks garden={garden} leaves={stock} today={today} />
+      )}
+    </>
+  );
+}
+
+/** What its line above says of it, with what stands behind that. */
+function StoreBooks({ garden, store }: { readonly garden: Garden; readonly store: Stock }) {
+  const line = stockLine(garden, store, useShown());
+  const books = storeBooks(line);
+  if (books === null) return null;
+  return (
+    <div className="stock-books">
+      <Figured
+        says={`By its books since then: ${books}.`}
+        figures={storeFigure(books, line, materialById(garden, store.materialId))}
+      />
+    </div>
+  );
 }
 
 function HeapBooks(props: {
@@ -27,7 +50,8 @@ function HeapBooks(props: {
   readonly today: DayNumber;
 }) {
   const { garden, heap, today } = props;
-  const { estimate, units } = useShown();
+  const shown = useShown();
+  const { estimate, units } = shown;
   const account = useMemo(() => heapAccount(garden, heap, today), [garden, heap, today]);
   const { entries, putOn, left, takenDryKilograms } = account;
   const count = (wanted: (typeof entries)[number]['what']): number =>
@@ -40,21 +64,22 @@ function HeapBooks(props: {
         account of here.
       </p>
     );
+  const given = `${estimate(putOn.dryKilograms, units.mass)} of dry weight with ${estimate(putOn.nitrogenGrams, units.nitrogen)} of nitrogen`;
+  const shrunk = `${withRange(left.dryKilograms, units.mass)} dry, with ${withRange(left.nitrogenGrams, units.nitrogen)} of nitrogen`;
   return (
-    <div>
-      <p>
-        Put on it since, {put}: {estimate(putOn.dryKilograms, units.mass)} of dry weight with{' '}
-        {estimate(putOn.nitrogenGrams, units.nitrogen)} of nitrogen.
-      </p>
-      <p>
-        With what was there before, it should have shrunk to{' '}
-        {withRange(left.dryKilograms, units.mass)} dry, with{' '}
-        {withRange(left.nitrogenGrams, units.nitrogen)} of nitrogen
-        {takenDryKilograms > 0
-          ? `; ${estimate(takenDryKilograms, units.mass)} of it were taken off and laid`
-          : ''}
-        .
-      </p>
+    <div className="stock-books">
+      <Figured
+        says={`Put on it since, ${put}: ${given}.`}
+        figures={putOnFigure(given, account, shown)}
+      />
+      <Figured
+        says={`With what was there before, it should have shrunk to ${shrunk}${
+          takenDryKilograms > 0
+            ? `; ${estimate(takenDryKilograms, units.mass)} of it were taken off and laid`
+            : ''
+        }.`}
+        figures={shrunkFigures(shrunk, account, shown)}
+      />
       <p className="small soft">
         How a heap shrinks is recalled, not read anywhere, and heaps differ: the range is wide, and
         a lab’s test of the compost is worth more.
@@ -75,14 +100,16 @@ function LeafBooks(props: {
   const keep = useMemo(() => leavesToKeep(weighed, leaves, today), [weighed, leaves, today]);
   if (keep === null) return null;
   const month = `${monthWord(monthOf(keep.monthFirst))} ${yearOf(keep.monthFirst)}`;
+  const grass = estimate(keep.clippingsLitres, units.volume);
+  const wanted = estimate(keep.leavesLitres, units.volume);
+  const onHand = estimate(keep.onHandLitres, units.volume);
   return (
-    <p>
-      To keep for {month}: if all the grass of that month came to the heap, about{' '}
-      {estimate(keep.clippingsLitres, units.volume)}, it would want{' '}
-      {estimate(keep.leavesLitres, units.volume)} of these leaves with it.{' '}
-      {keep.onHandLitres >= keep.leavesLitres
-        ? `There are ${estimate(keep.onHandLitres, units.volume)}: enough.`
-        : `There are ${estimate(keep.onHandLitres, units.volume)}: gather more, or leave some of the grass lying.`}
-    </p>
+    <Figured
+      says={
+        `To keep for ${month}: if all the grass of that month came to the heap, about ${grass}, it would want ${wanted} of these leaves with it. ` +
+        `There are ${onHand}: ${keep.onHandLitres >= keep.leavesLitres ? 'enough.' : 'gather more, or leave some of the grass lying.'}`
+      }
+      figures={juneFigures({ ...keep, bagLitres: null }, { units })}
+    />
   );
 }

@@ -8,19 +8,16 @@ import { QuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
 import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
-import { assertNever } from '../../core/result';
 import { materialById } from '../../document/materialValues';
-import { sourceHazards, type Amount, type Garden, type Stock } from '../../document/schema';
-import { stockAccount } from '../../store/selectors';
+import { sourceHazards, type Stock } from '../../document/schema';
 import {
   amountFailureSentence,
   dayFailureSentence,
   editFailureSentence,
 } from '../../words/messages';
-import { countOf } from '../../words/figures';
 import { stockSentence } from '../../words/stockWords';
 import { materialGroups } from '../lists';
-import { useShown, type Shown } from '../shown';
+import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { treatedWords } from '../treatedWords';
 import { useReadingContext, useToday } from '../useReadingContext';
@@ -28,6 +25,7 @@ import { nameFor } from '../nameFor';
 import { SourceTicks } from './SourceTicks';
 import { OfferDialog } from './OfferDialog';
 import { StockBooks } from './StockBooks';
+import { stockLine } from './stockLine';
 import { Thing } from './Thing';
 
 /** What is on the heap, and what was brought in or kept: leaves, straw, compost. */
@@ -65,7 +63,7 @@ export function StockPart() {
           name={stock.name}
           startsOpen={stock.id === added}
           onDelete={() => deleteStock(stock.id)}
-          summary={stockWords(garden, stock, shown)}
+          summary={stockSentence(stockLine(garden, stock, shown))}
         >
           <StockFields stock={stock} />
         </Thing>
@@ -89,72 +87,6 @@ export function StockPart() {
       {isOffered && <OfferDialog onClose={() => setIsOffered(false)} />}
     </>
   );
-}
-
-/** The words typed; where they were typed in another kind of units, what that is in the garden's own. */
-export function typedWords({ text, quantity }: Amount, { units, estimate }: Shown): string {
-  if (quantity.kind !== 'mass' && quantity.kind !== 'volume') return text;
-  const isMass = quantity.kind === 'mass';
-  const unit = isMass ? units.mass : units.volume;
-  const own = new RegExp(`\\b(?:${unit.symbol}|${unit.one}|${unit.many})\\b`, 'i');
-  return own.test(text)
-    ? text
-    : `${text} (${estimate(isMass ? quantity.kilograms : quantity.litres, unit)})`;
-}
-
-/** What a heap was given, and what is left of a store, in the measure its start was typed in. */
-function stockWords(garden: Garden, stock: Stock, shown: Shown): string {
-  const account = stockAccount(garden, stock.id);
-  const isDry =
-    !stock.amount ||
-    account.startDryKilograms <= 0 ||
-    stock.amount.quantity.kind === 'mown' ||
-    stock.amount.quantity.kind === 'depth';
-  const measured = (dryKilograms: number): string =>
-    isDry || !stock.amount
-      ? shown.estimate(dryKilograms, shown.units.mass)
-      : quantityWords(
-          garden,
-          stock.amount.quantity,
-          Math.max(0, dryKilograms) / account.startDryKilograms,
-          shown,
-        );
-  const some = (dryKilograms: number) => (dryKilograms > 0 ? measured(dryKilograms) : null);
-  const isTold = stock.role === 'store' && account.takenDryKilograms > 0;
-  return stockSentence({
-    name: materialById(garden, stock.materialId).name,
-    start: stock.amount ? typedWords(stock.amount, shown) : 'nothing',
-    day: shown.dayWord(stock.date),
-    added: some(account.addedDryKilograms),
-    laid: some(account.takenDryKilograms),
-    left: isTold ? (some(account.leftDryKilograms) ?? '') : null,
-    isDry,
-  });
-}
-
-/** So many times a typed quantity, in the same measure. */
-function quantityWords(
-  garden: Garden,
-  quantity: Amount['quantity'],
-  times: number,
-  shown: Shown,
-): string {
-  switch (quantity.kind) {
-    case 'containers': {
-      const container = garden.containers.find(({ id }) => id === quantity.containerId);
-      if (!container) throw new Error(`No container ${quantity.containerId}`);
-      return countOf(quantity.count * times, container.name, container.plural);
-    }
-    case 'mass':
-      return shown.estimate(quantity.kilograms * times, shown.units.mass);
-    case 'volume':
-      return shown.estimate(quantity.litres * times, shown.units.volume);
-    case 'mown':
-    case 'depth':
-      throw new RangeError('No measure of a stock: it is told by dry weight');
-    default:
-      return assertNever(quantity);
-  }
 }
 
 function StockFields({ stock }: { readonly stock: Stock }) {

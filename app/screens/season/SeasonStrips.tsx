@@ -2,6 +2,7 @@ import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import type { BedStrip } from '../../charts/strips/data';
 import type { DaySpan } from '../../charts/season/data';
 import { StripsChart, type StripDays } from '../../charts/strips/StripsChart';
+import { ChartFiguresIn } from '../../charts/ChartSays';
 import { stripsTable } from '../../charts/strips/tableData';
 import { useAnnounce } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
@@ -20,6 +21,7 @@ import { TakeAway } from '../takeAway/TakeAway';
 import { useToday } from '../useReadingContext';
 import { PlantingFields } from './PlantingFields';
 import { SeasonLawns } from './SeasonLawns';
+import { stripFigures } from './stripFigures';
 import { ComingSeasonLine } from './ComingSeasonLine';
 import { bedStrips, stripPlanting } from './stripsData';
 import { useComingSeason } from './useComingSeason';
@@ -156,23 +158,25 @@ export function SeasonStrips(props: {
       </div>
       <ComingSeasonLine coming={coming} span={span} />
       <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart, origins)}>
-        <StripsChart
-          span={span}
-          today={today}
-          beds={found}
-          allBeds={all}
-          units={shown.chart}
-          origins={origins}
-          selected={selected}
-          onSelect={select}
-          moved={moved}
-          onMove={onMove}
-          onOpenBed={onOpenBed}
-          renderState={renderState}
-          renderTroubles={renderTroubles}
-          renderFields={renderFields}
-          renderBelow={renderBelow}
-        />
+        <ChartFiguresIn value={stripFigures}>
+          <StripsChart
+            span={span}
+            today={today}
+            beds={found}
+            allBeds={all}
+            units={shown.chart}
+            origins={origins}
+            selected={selected}
+            onSelect={select}
+            moved={moved}
+            onMove={onMove}
+            onOpenBed={onOpenBed}
+            renderState={renderState}
+            renderTroubles={renderTroubles}
+            renderFields={renderFields}
+            renderBelow={renderBelow}
+          />
+        </ChartFiguresIn>
       </TakeAway>
     </div>
   );

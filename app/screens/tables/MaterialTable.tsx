@@ -1,8 +1,10 @@
+import { Figured } from '../../controls/Figured';
 import type { OwnMaterial } from '../../document/schema';
 import { carbonBounds, carbonKindOf, materialOf, materialRows } from '../../tables/materials';
 import type { MaterialRow, Row } from '../../tables/shapes';
 import { CitedRows } from '../CitedRows';
 import { useGarden, useMowings } from '../store';
+import { carbonWhy } from '../why/mixWhys';
 import { FoundRows } from './FoundRows';
 import { OwnMaterialFields } from './OwnMaterialFields';
 import type { ListedGroup, ListedLine } from './RowList';
@@ -75,7 +77,9 @@ export function MaterialTable() {
 
 function MaterialDetail({ row, onOwn }: { readonly row: MaterialRow; readonly onOwn: () => void }) {
   const garden = useGarden();
-  const { low, high } = carbonBounds[carbonKindOf(row)];
+  const kind = carbonKindOf(row);
+  const { low, high } = carbonBounds[kind];
+  const carbon = `${low} to ${high} %`;
   return (
     <>
       <p>
@@ -86,10 +90,11 @@ function MaterialDetail({ row, onOwn }: { readonly row: MaterialRow; readonly on
       <GoToUses places={placesOfMaterial(garden, row.id)} entry={['layer', 'layers']} />
       {row.note && <p className="small">{row.note}</p>}
       <CitedRows rows={materialNumbers(row)} />
-      <p className="small soft">
-        Stuff of its kind is {low} to {high} % carbon when dry; a pair of nitrogen and ratio that
-        says otherwise keeps its nitrogen.
-      </p>
+      <Figured
+        className="small soft"
+        says={`Stuff of its kind is ${carbon} carbon when dry; a pair of nitrogen and ratio that says otherwise keeps its nitrogen.`}
+        figures={[{ text: carbon, why: carbonWhy(kind) }]}
+      />
       <div className="button-row">
         <button type="button" className="button" onClick={onOwn}>
           Make a row of my own from it

@@ -2,6 +2,7 @@ import { HeapLayers } from '../../charts/heap/HeapLayers';
 import { heapTable } from '../../charts/heap/tableData';
 import { Scroller } from '../../charts/Scroller';
 import { Disclosure } from '../../controls/Disclosure';
+import { Figured } from '../../controls/Figured';
 import type { BlendWish } from '../../core/cover/blend';
 import type { Mixture, MixturePart } from '../../document/mixture';
 import { materialById } from '../../document/materialValues';
@@ -14,6 +15,7 @@ import { stuffName, stuffOf } from '../beds/chartData';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { TakeAway } from '../takeAway/TakeAway';
+import { foundWhy, mixtureWhy, waterWhy } from '../why/mixWhys';
 
 /** 0.9144 m squared: the yard as it is defined. */
 const squareMetresPerSquareYard = 0.9144 ** 2;
@@ -46,6 +48,10 @@ export function MixtureAnswer(props: {
       },
     ];
   });
+  const facts = { garden, mixture: props.mixture, parts: props.parts, shown };
+  const litresOf = (kilograms: number) => shown.estimate(kilograms, units.volume);
+  const water = litresOf(blend.waterKilograms);
+  const comesTo = `${twoFigures(blend.ratio)} to 1, likely ${twoFigures(ratioRange.low)} to ${twoFigures(ratioRange.high)} (${rangeOdds}), and ${twoFigures(blend.moisture * 100)} % water`;
   const ground = `On a heap a ${isUs ? 'yard' : 'metre'} each way`;
   return (
     <div className="mix-answer">
@@ -54,23 +60,26 @@ export function MixtureAnswer(props: {
           if (props.parts[index]?.amount !== null || part.freshKilograms === 0) return null;
           const carried = carriedWords(part.litres, garden.containers);
           const litres = shown.estimate(part.litres, units.volume);
+          const besides = `${carried === null ? '' : `about ${litres}, `}${weight(part.freshKilograms)}`;
           return (
             // oxlint-disable-next-line react/no-array-index-key -- parts have no name of their own and keep their order
             <li key={index}>
-              <span className="mix-found">{carried ?? litres}</span> of{' '}
-              {props.names[index] ?? part.name}
-              <span className="small soft">
-                {' '}
-                ({carried === null ? '' : `about ${litres}, `}
-                {weight(part.freshKilograms)})
-              </span>
+              <Figured
+                says={`${carried ?? litres} of ${props.names[index] ?? part.name} (${besides})`}
+                figures={[carried ?? litres, besides].map((text) => ({
+                  text,
+                  why: foundWhy(facts, index),
+                }))}
+              />
             </li>
           );
         })}
         {props.wish.moisture !== null && blend.waterKilograms > 0 && (
           <li>
-            <span className="mix-found">{shown.estimate(blend.waterKilograms, units.volume)}</span>{' '}
-            of water, sprinkled in as it is stacked
+            <Figured
+              says={`${water} of water, sprinkled in as it is stacked`}
+              figures={[{ text: water, why: waterWhy(facts) }]}
+            />
           </li>
         )}
       </ul>
@@ -84,18 +93,22 @@ export function MixtureAnswer(props: {
           </figure>
         </TakeAway>
       )}
-      <p>
-        It comes to <span className="strong">{twoFigures(blend.ratio)} to 1</span>, likely{' '}
-        {twoFigures(ratioRange.low)} to {twoFigures(ratioRange.high)} ({rangeOdds}), and{' '}
-        <span className="strong">{twoFigures(blend.moisture * 100)} % water</span>.
-      </p>
+      <Figured
+        says={`It comes to ${comesTo}.`}
+        figures={[{ text: comesTo, why: mixtureWhy(facts) }]}
+      />
       {blend.unmet.map((unmet) => (
-        <p key={unmet.kind} className="field-trouble">
-          <span aria-hidden="true" className="field-trouble-mark" />
-          {unmetSentence(unmet, props.names, (kilograms) =>
-            shown.estimate(kilograms, units.volume),
-          )}
-        </p>
+        <Figured
+          key={unmet.kind}
+          className="field-trouble"
+          before={<span aria-hidden="true" className="field-trouble-mark" />}
+          says={unmetSentence(unmet, props.names, litresOf)}
+          figures={
+            unmet.kind === 'too-wet'
+              ? [{ text: litresOf(unmet.waterKilograms), why: waterWhy(facts) }]
+              : []
+          }
+        />
       ))}
       <Disclosure summary="The sum" quiet>
         <p className="small">

@@ -3,13 +3,14 @@ import { standingPlantings } from '../../core/season/plantingAccount';
 import { coefficientRows } from '../../tables/coefficients';
 import { cropById } from '../../document/cropValues';
 import { cropHeights } from '../../tables/cropHeights';
+import type { SeasonMore } from '../../words/seasonChart';
 import { lengthUnit } from '../../words/sectionWords';
 import { figuresWith } from '../../words/why';
 import type { FigureInText, Why } from '../../words/why';
 import { whyWords } from '../../words/why';
 import { coverDepthWhy, needWhy, readyWhy, type BedWhyFacts } from './bedWhys';
-import { ledgerTotalsWhys } from './ledgerWhys';
-import { rootsTake, soilGives } from './notInSum';
+import { ledgerTotalsWhys, supplyWhy } from './ledgerWhys';
+import { bedGives, rootsTake, soilGives } from './notInSum';
 import { rowSource } from './sourcesOf';
 
 /** What the crops have taken up and gathered up to a day. */
@@ -54,6 +55,34 @@ function heightWhy({ garden, results }: BedWhyFacts): Why {
   };
 }
 
+/** What stands behind a sentence on what the season's drawing shows besides. */
+function moreWhys({ garden, results }: BedWhyFacts, more: SeasonMore): readonly Why[] {
+  switch (more.about) {
+    case 'taken':
+      return [
+        {
+          ...takenWhy(),
+          of: 'What they take by the end.',
+          formula:
+            'Taken up from the soil + gathered from the air, day by day to the season’s end.',
+        },
+      ];
+    case 'likely at the end':
+      return [
+        {
+          of: 'Ready on the last evening.',
+          formula:
+            'Every imagined season, with other weather and other numbers, run to its last evening: 1 of 10 ends below the lower, 1 of 10 above the higher.',
+          inputs: [],
+          range: null,
+          sources: [whyWords.model, ...bedGives(garden, results.input.bedId)],
+        },
+      ];
+    case 'sources':
+      return more.sources.map(supplyWhy);
+  }
+}
+
 /** The same on another evening: how it is made, without the numbers of today. */
 const onThatEvening = (why: Why): Why => ({ ...why, inputs: [], range: null });
 
@@ -84,6 +113,8 @@ export function findingFigures(
         grams.length >= 3 ? [soFar, takenWhy(), need] : grams.length === 2 ? [soFar, need] : [need];
       return each(grams, whys);
     }
+    case 'season more':
+      return each(grams, moreWhys(facts, saying.more));
     case 'cover':
       return [
         ...each(figuresWith(says, chart.depth.short), [coverDepthWhy(facts)]),
@@ -115,6 +146,7 @@ export function findingFigures(
         ...each(grams, [as(top)]),
       ];
     }
+    case 'strip':
     case 'lawn':
       return [];
   }

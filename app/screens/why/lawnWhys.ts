@@ -1,3 +1,4 @@
+import type { growthTold } from '../../charts/lawn/growthTold';
 import type { LawnOutlook } from '../../document/lawnOutlook';
 import type { Lawn } from '../../document/schema';
 import type { ShownUnit } from '../../core/shownUnit';
@@ -10,6 +11,7 @@ import {
 } from '../../tables/lawnGrowthWater';
 import { clippingsMinerals, leavingClippings, yearlyYieldOf } from '../../tables/lawns';
 import { lawnWhyTexts as texts } from '../../words/lawnWhyTexts';
+import { growthText, type GrowthUnit } from '../../words/lawnChartWords';
 import { countOf, estimateWithUnit, twoFigures } from '../../words/figures';
 import { rangeOdds, rangeWords } from '../../words/ranges';
 import type { FigureInText, Why } from '../../words/why';
@@ -77,6 +79,43 @@ export const droughtFigures = ({ waterShare }: LawnOutlook): readonly FigureInTe
           },
         },
       ];
+
+/** How fast a lawn grows in its best week, and what is still to come, in the unit of its drawing. */
+export function growthFigures(
+  { ratio, learntFrom }: Pick<LawnOutlook, 'ratio' | 'learntFrom'>,
+  lawn: Grass,
+  { best, rest }: ReturnType<typeof growthTold>,
+  unit: GrowthUnit,
+): readonly FigureInText[] {
+  const text = (amount: number) => growthText(amount, unit);
+  const common = {
+    formula: texts.weekFormula,
+    inputs: [
+      [texts.times, twoFigures(ratio.typical)],
+      [texts.mowings, String(learntFrom)],
+    ],
+    sources: growthSources(lawn),
+  } as const;
+  return [
+    ...(best === null
+      ? []
+      : [
+          {
+            text: text(best.typical),
+            why: {
+              ...common,
+              of: texts.bestWeek,
+              inputs: [[texts.usualWeek, text(best.usual)] as const, ...common.inputs],
+              range: `${text(best.low)} to ${text(best.high)}, ${rangeOdds}`,
+            },
+          },
+        ]),
+    {
+      text: text(rest),
+      why: { ...common, of: texts.rest, formula: texts.restFormula, range: null },
+    },
+  ];
+}
 
 /** How a lawn compares with its kind. */
 export function ratioFigures({ ratio, learntFrom }: LawnOutlook, lawn: Grass): FigureInText[] {

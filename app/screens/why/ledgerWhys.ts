@@ -1,8 +1,16 @@
-import type { BedLedger, CameIn, Holding, Moved, WentOut } from '../../core/season/ledger';
+import type {
+  BedLedger,
+  CameIn,
+  Holding,
+  Moved,
+  SupplySource,
+  WentOut,
+} from '../../core/season/ledger';
 import { coefficientRows } from '../../tables/coefficients';
 import { accountAmount } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { cameInWords, holdingWords, wentOutWords } from '../../words/ledgerWords';
+import { seasonLineWords } from '../../words/seasonChart';
 import type { Why } from '../../words/why';
 import { whyWords } from '../../words/why';
 import { rowSource } from './sourcesOf';
@@ -92,6 +100,29 @@ const lines: Readonly<Record<LineKey, readonly [formula: string, ...sources: str
   'turned to humus at the season’s end': ['What of the rotten is humus on the last evening.'],
   'compost turned to soil': ['The part of compost that gives nothing this year or next.'],
 };
+
+const supplyLines: Readonly<Record<SupplySource, LineKey>> = {
+  soil: 'released by the soil',
+  'last year': 'released by last year’s humus',
+  compost: 'released by compost',
+  'dug in': 'released by what was dug in',
+  cover: 'washed in from the cover',
+  rain: 'rain',
+  air: 'fixed from the air',
+};
+
+/** What stands behind all that came within reach of the roots from a source up to today. */
+export function supplyWhy(source: SupplySource): Why {
+  const [formula, ...sources] = lines[supplyLines[source]];
+  const words = source === 'air' ? 'the air' : seasonLineWords[source];
+  return {
+    of: `From ${words}, up to today.`,
+    formula,
+    inputs: [],
+    range: null,
+    sources: [whyWords.model, ...sources],
+  };
+}
 
 /**
  * What stands behind a line of a bed's ledger, or a sum of lines.

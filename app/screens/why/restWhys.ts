@@ -92,7 +92,10 @@ export const leavesFigures = (
 ];
 
 /** Leaves that next early summer's grass would want. */
-export function juneFigures(june: LeavesForJune, names: PlanNames): readonly FigureInText[] {
+export function juneFigures(
+  june: Omit<LeavesForJune, 'month'>,
+  names: Pick<PlanNames, 'units'>,
+): readonly FigureInText[] {
   const grass = estimateWithUnit(june.clippingsLitres, names.units.volume);
   const why: Why = {
     of: texts.leaves,
