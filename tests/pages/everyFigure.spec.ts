@@ -14,6 +14,7 @@ const answered: Readonly<Record<string, string>> = {
   'svg, .chart-reading, .chart table, .section-key, .way-says, .cover-chart ol':
     'marks, scale and table of a drawing, which says itself how it is read',
   '.cited': 'a row of the tables: its cell says range, source and standing',
+  '.mix-amount .field-echo': 'the answer beneath has it again, and opens it',
   '.thing > summary': 'what the person gave; the books of a store open in its own lines beneath',
   '.mix-answer table': 'what goes into the sum above it, whose why has the sources part by part',
   'h2, h3': 'names a mowing by the words it was logged in',
@@ -26,10 +27,14 @@ const answered: Readonly<Record<string, string>> = {
 
 /** Sentences whose figures are no result: what the person gave, or one that never changes. */
 const given: readonly (readonly [says: RegExp, reason: string])[] = [
-  [/made from the usual months of/, 'the source of the normal months, in full'],
+  [/made from the usual months of|^Usual months: /, 'the source of the normal months, in full'],
   [/^From the gate outwards/, 'the scale of the drawings'],
   [/^[\d.,]+ m², \d+ steps from the gate$/, 'size and way as the person gave them'],
-  [/^[\d.,]+ m²\. /, 'size as the person gave it'],
+  [/^[\d.,]+ m²(?:\. |, put away )/, 'size as the person gave it'],
+  [/, on \d+ % of the bed\. It gets$/, 'its share of the bed as the person gave it'],
+  [/^\w+ \d+ \w+ \d{4} [^\d]*, [\d.]+ (?:L|kg), laid on\.$/, 'an amount as the person said it'],
+  [/^Leave the amount empty that you want to know/, 'examples of what can be typed'],
+  [/^On \d+ \w+ the top \d+ cm will hold\s+in 8 imagined seasons/, 'the layer, by its name'],
   [/ Soil test: (?:nitrate-N|organic matter) /, 'as the laboratory gave it'],
   [/^Have a laboratory measure nitrate in the top 30 cm/, 'an advice that never changes'],
 ];
@@ -39,6 +44,7 @@ const bare = (garden: Page): Promise<string[]> =>
   garden.evaluate((selectors) => {
     const unit = String.raw`(?:g\/m²|kg|g|mm|cm|m²|L|%|times|bags?|buckets?|cans?|mg\/kg)`;
     const figure = new RegExp(String.raw`\d[\d.,/ ]*\s?${unit}(?![\w²/])`);
+    const odds = '8 times in 10';
     const texts = document.createTreeWalker(
       document.getElementById('place')!,
       NodeFilter.SHOW_TEXT,
@@ -46,7 +52,9 @@ const bare = (garden: Page): Promise<string[]> =>
     const found = new Set<string>();
     while (texts.nextNode()) {
       const element = texts.currentNode.parentElement;
-      if (!element || !figure.test(texts.currentNode.textContent ?? '')) continue;
+      // how often a range holds is what “likely” means
+      const says = texts.currentNode.textContent?.replace(odds, '') ?? '';
+      if (!element || !figure.test(says)) continue;
       if (element.closest(selectors)) continue;
       const block = element.closest('p, li, dd, td, th, dt, figcaption, summary') ?? element;
       // beside a figure that opens, an amount as the person said it: "Gate bed 1 bag (15 kg)"

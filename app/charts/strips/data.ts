@@ -2,6 +2,7 @@ import type { DayNumber } from '../../core/days';
 import type { CrowdedSpell } from '../../core/season/cautions/crowded';
 import type { SeasonResult } from '../../core/season/result';
 import type { Weight } from '../../core/season/verdict';
+import type { FigureInText } from '../../words/why';
 import type { LayerOnChart } from '../season/data';
 
 /** A planting by its days; some of them are typed, the others come from the crop. */
@@ -26,6 +27,8 @@ export interface StripTrouble {
   readonly day: DayNumber;
   readonly weight: Weight;
   readonly says: string;
+  /** those of its figures that open what stands behind them */
+  readonly figures?: readonly FigureInText[];
 }
 
 /** What a run tells a strip. */

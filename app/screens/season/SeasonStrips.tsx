@@ -5,6 +5,7 @@ import { StripsChart, type StripDays } from '../../charts/strips/StripsChart';
 import { ChartFiguresIn } from '../../charts/ChartSays';
 import { stripsTable } from '../../charts/strips/tableData';
 import { useAnnounce } from '../../controls/Announcer';
+import { Figured } from '../../controls/Figured';
 import { Disclosure } from '../../controls/Disclosure';
 import { movedPlanting } from '../../document/movedPlanting';
 import type { Planting } from '../../document/schema';
@@ -205,9 +206,17 @@ function Troubles(props: {
   if (troubles.length === 0) return null;
   const list = (
     <ul className="plain-list strip-troubles small">
-      {troubles.map(({ id, weight, says }) => (
+      {troubles.map(({ id, weight, says, figures }) => (
         <li key={id}>
-          <WeightWord weight={weight} /> {says}
+          <Figured
+            before={
+              <>
+                <WeightWord weight={weight} />{' '}
+              </>
+            }
+            says={says}
+            figures={figures ?? []}
+          />
         </li>
       ))}
     </ul>

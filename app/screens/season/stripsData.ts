@@ -19,6 +19,7 @@ import { crowdedWords } from '../../words/seasonPlaceWords';
 import { tooSoonWeight, tooSoonWords } from '../../words/tooSoonWords';
 import { stuffName, stuffOf } from '../beds/chartData';
 import type { Shown } from '../shown';
+import { cautionFigures } from '../why/cautionWhys';
 
 /** Cautions that are about what stands or lies where and when: they can be shown on the days of a bed. */
 const dated: readonly CautionKind[] = [
@@ -86,6 +87,7 @@ function troublesOf(
             day,
             weight: caution.weight,
             says: cautionWords(caution, basisOf(caution), shown.units).says,
+            figures: cautionFigures(caution, shown.units),
           },
         ];
   });

@@ -1,0 +1,35 @@
+import type { Caution } from '../../core/season/verdict';
+import type { UnitSet } from '../../amounts/unitSystem';
+import { basisOf } from '../../tables/thresholds';
+import { cautionWords } from '../../words/cautions';
+import type { FigureInText } from '../../words/why';
+import { cautionFigure } from '../cautionFigure';
+import { linesOfCaution } from '../linesOfCaution';
+
+/** The figure a caution's sentence turns on, where it has one: against which line, and where that comes from. */
+export function cautionFigures(caution: Caution, units: UnitSet): readonly FigureInText[] {
+  const { number, threshold, unit } = caution;
+  if (number === null || unit === '') return [];
+  const { why, source } = cautionWords(caution, basisOf(caution), units);
+  const said = (value: number) => cautionFigure(value, unit, units);
+  const lines = linesOfCaution(caution);
+  return [
+    {
+      text: said(number),
+      why: {
+        of: 'What this remark rests on.',
+        formula: why || 'Reckoned by the sums of the bed, and held against the line.',
+        inputs: [
+          ['Here it is', said(number)],
+          ...(lines.length > 0
+            ? lines.map(({ weight, at }) => [`The line of a ${weight}`, said(at)] as const)
+            : threshold === null
+              ? []
+              : [['The line', said(threshold)] as const]),
+        ],
+        range: null,
+        sources: [source],
+      },
+    },
+  ];
+}
