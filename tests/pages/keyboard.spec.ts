@@ -80,8 +80,8 @@ test('from the first page to a laid mowing, by keyboard alone', async ({ garden 
 
   await garden.keyboard.press('Control+z');
   await hear(garden, 'Undone: Lay 1 bag on Far bed.');
+  await planIsMade(garden);
 
-  await garden.keyboard.press('Control+Home');
   await tabTo(garden, /^Beds$/, 'Shift+Tab');
   await garden.keyboard.press('Enter');
   await tabTo(garden, /^Gate bed$/);

@@ -87,6 +87,7 @@ test('under the pointer a part says what it is; the tip can be pointed at', asyn
   await expect(tip(garden)).toHaveCount(0);
   // what is heard is no other than what is seen
   await soil.hover();
+  await tells(garden, soil);
   await garden.keyboard.press('Escape');
   await expect(tip(garden)).toHaveCount(0);
 });

@@ -3,6 +3,7 @@ import {
   type ReactNode,
   useEffect,
   useId,
+  useLayoutEffect,
   useMemo,
   useRef,
   useState,
@@ -120,7 +121,8 @@ export function SectionChart({ bedName, now, ahead, choice, units }: SectionChar
   );
   const current = currentOf(panels, active);
 
-  useEffect(() => {
+  // with the tip itself, not after it: who presses Escape at once is heard
+  useLayoutEffect(() => {
     if (!isTold) return undefined;
     const onKey = ({ key }: globalThis.KeyboardEvent) => {
       if (key === 'Escape') tell(false);
