@@ -26,15 +26,13 @@ export function stockSentence(line: StockLine): string {
   return `${name}: ${start} on ${day}${changed}.${rest}${dry}`;
 }
 
-/** What a store was given and gave, by its books: "about 3 bags taken out, about 9 bags left"; null: nothing since. */
-export function storeBooks({ added, laid, left, isDry }: StockLine): string | null {
-  const told = [
+/** What a store was given and gave, by its books: "about 3 bags taken out", "about 9 bags left". */
+export const storeBooks = ({ added, laid, left }: StockLine): readonly string[] =>
+  [
     added && `about ${added} added`,
     laid && `about ${laid} taken out`,
     left === null ? null : left === '' ? 'nothing left' : `about ${left} left`,
   ].filter((one) => one !== null);
-  return told.length === 0 ? null : `${told.join(', ')}${isDry ? ', all by dry weight' : ''}`;
-}
 
 /** "from 2 mowings with leaves, and from 1 bed that was raked" */
 export function putOnWords(mowings: number, leaves: number, rakings: number): string {

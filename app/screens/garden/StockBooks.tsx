@@ -11,7 +11,7 @@ import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { useToday } from '../useReadingContext';
 import { juneFigures } from '../why/restWhys';
-import { putOnFigure, shrunkFigures, storeFigure } from '../why/stockWhys';
+import { putOnFigures, shrunkFigures, storeFigures } from '../why/stockWhys';
 import { stockLine } from './stockLine';
 
 /** The books of a heap or of a store of leaves: what went in, what is left, what to keep. */
@@ -33,12 +33,12 @@ export function StockBooks({ stock }: { readonly stock: Stock }) {
 function StoreBooks({ garden, store }: { readonly garden: Garden; readonly store: Stock }) {
   const line = stockLine(garden, store, useShown());
   const books = storeBooks(line);
-  if (books === null) return null;
+  if (books.length === 0) return null;
   return (
     <div className="stock-books">
       <Figured
-        says={`By its books since then: ${books}.`}
-        figures={storeFigure(books, line, materialById(garden, store.materialId))}
+        says={`By its books since then: ${books.join(', ')}${line.isDry ? ', all by dry weight' : ''}.`}
+        figures={storeFigures(books, line, materialById(garden, store.materialId))}
       />
     </div>
   );
@@ -64,16 +64,22 @@ function HeapBooks(props: {
         account of here.
       </p>
     );
-  const given = `${estimate(putOn.dryKilograms, units.mass)} of dry weight with ${estimate(putOn.nitrogenGrams, units.nitrogen)} of nitrogen`;
-  const shrunk = `${withRange(left.dryKilograms, units.mass)} dry, with ${withRange(left.nitrogenGrams, units.nitrogen)} of nitrogen`;
+  const given = [
+    estimate(putOn.dryKilograms, units.mass),
+    estimate(putOn.nitrogenGrams, units.nitrogen),
+  ];
+  const shrunk = [
+    withRange(left.dryKilograms, units.mass),
+    withRange(left.nitrogenGrams, units.nitrogen),
+  ];
   return (
     <div className="stock-books">
       <Figured
-        says={`Put on it since, ${put}: ${given}.`}
-        figures={putOnFigure(given, account, shown)}
+        says={`Put on it since, ${put}: ${given.join(' of dry weight with ')} of nitrogen.`}
+        figures={putOnFigures(given, account, shown)}
       />
       <Figured
-        says={`With what was there before, it should have shrunk to ${shrunk}${
+        says={`With what was there before, it should have shrunk to ${shrunk.join(' dry, with ')} of nitrogen${
           takenDryKilograms > 0
             ? `; ${estimate(takenDryKilograms, units.mass)} of it were taken off and laid`
             : ''

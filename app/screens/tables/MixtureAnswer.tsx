@@ -51,7 +51,8 @@ export function MixtureAnswer(props: {
   const facts = { garden, mixture: props.mixture, parts: props.parts, shown };
   const litresOf = (kilograms: number) => shown.estimate(kilograms, units.volume);
   const water = litresOf(blend.waterKilograms);
-  const comesTo = `${twoFigures(blend.ratio)} to 1, likely ${twoFigures(ratioRange.low)} to ${twoFigures(ratioRange.high)} (${rangeOdds}), and ${twoFigures(blend.moisture * 100)} % water`;
+  const ratio = `${twoFigures(blend.ratio)} to 1, likely ${twoFigures(ratioRange.low)} to ${twoFigures(ratioRange.high)}`;
+  const moist = `${twoFigures(blend.moisture * 100)} % water`;
   const ground = `On a heap a ${isUs ? 'yard' : 'metre'} each way`;
   return (
     <div className="mix-answer">
@@ -94,8 +95,8 @@ export function MixtureAnswer(props: {
         </TakeAway>
       )}
       <Figured
-        says={`It comes to ${comesTo}.`}
-        figures={[{ text: comesTo, why: mixtureWhy(facts) }]}
+        says={`It comes to ${ratio} (${rangeOdds}), and ${moist}.`}
+        figures={[ratio, moist].map((text) => ({ text, why: mixtureWhy(facts) }))}
       />
       {blend.unmet.map((unmet) => (
         <Figured

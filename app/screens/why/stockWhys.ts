@@ -12,39 +12,37 @@ const asLogged =
 const names = { clippings: 'Clippings, dry', leaves: 'Leaves, dry', 'raked off': 'Raked off, dry' };
 
 /** What was put on a heap since it was written down: its dry weight and nitrogen. */
-export function putOnFigure(
-  text: string,
+export function putOnFigures(
+  texts: readonly string[],
   { entries }: HeapAccount,
   { estimate, units }: Pick<Shown, 'estimate' | 'units'>,
 ): readonly FigureInText[] {
-  return [
-    {
-      text,
-      why: {
-        of: 'Put on the heap.',
-        formula: 'What of each mowing and raking went there, dry, × its share of nitrogen.',
-        inputs: (['clippings', 'leaves', 'raked off'] as const).flatMap((kind) => {
-          const of = entries.filter(({ what }) => what === kind);
-          const kilograms = of.reduce((sum, { dryKilograms }) => sum + dryKilograms, 0);
-          return of.length === 0 ? [] : [[names[kind], estimate(kilograms, units.mass)] as const];
-        }),
-        range: null,
-        sources: [asLogged],
-      },
+  return texts.map((text): FigureInText => ({
+    text,
+    why: {
+      of: 'Put on the heap.',
+      formula: 'What of each mowing and raking went there, dry, × its share of nitrogen.',
+      inputs: (['clippings', 'leaves', 'raked off'] as const).flatMap((kind) => {
+        const of = entries.filter(({ what }) => what === kind);
+        const kilograms = of.reduce((sum, { dryKilograms }) => sum + dryKilograms, 0);
+        return of.length === 0 ? [] : [[names[kind], estimate(kilograms, units.mass)] as const];
+      }),
+      range: null,
+      sources: [asLogged],
     },
-  ];
+  }));
 }
 
 /** What a heap should have shrunk to, and what was taken off it. */
 export function shrunkFigures(
-  text: string,
+  texts: readonly string[],
   { start, putOn, left, takenDryKilograms }: HeapAccount,
   { estimate, units }: Pick<Shown, 'estimate' | 'units'>,
 ): readonly FigureInText[] {
   const dry = rangeWords(left.dryKilograms, units.mass).between;
   const nitrogen = rangeWords(left.nitrogenGrams, units.nitrogen).between;
   return [
-    {
+    ...texts.map((text): FigureInText => ({
       text,
       why: {
         of: 'What is left of the heap.',
@@ -66,7 +64,7 @@ export function shrunkFigures(
           rowSource('Days of loss', heapRows.lossDays),
         ],
       },
-    },
+    })),
     {
       text: `${estimate(takenDryKilograms, units.mass)} of it`,
       why: {
@@ -81,29 +79,27 @@ export function shrunkFigures(
 }
 
 /** What a store was given and gave, as its books have it. */
-export function storeFigure(
-  text: string,
+export function storeFigures(
+  texts: readonly string[],
   { start, added, laid, isDry }: StockLine,
   { row }: Pick<MaterialValues, 'row'>,
 ): readonly FigureInText[] {
-  return [
-    {
-      text,
-      why: {
-        of: 'The books of the store.',
-        formula: `What was there + added − taken out, by dry weight${isDry ? '' : ', told in the measure you gave it in'}.`,
-        inputs: [
-          ['Was there', start],
-          ...(added === null ? [] : [['Added', added] as const]),
-          ...(laid === null ? [] : [['Taken out', laid] as const]),
-        ],
-        range: null,
-        sources: [
-          'From what you wrote down.',
-          rowSource('Weighs, loose', row.densityKgPerM3),
-          rowSource('Water in it', row.moisturePercent),
-        ],
-      },
+  return texts.map((text): FigureInText => ({
+    text,
+    why: {
+      of: 'The books of the store.',
+      formula: `What was there + added − taken out, by dry weight${isDry ? '' : ', told in the measure you gave it in'}.`,
+      inputs: [
+        ['Was there', start],
+        ...(added === null ? [] : [['Added', added] as const]),
+        ...(laid === null ? [] : [['Taken out', laid] as const]),
+      ],
+      range: null,
+      sources: [
+        'From what you wrote down.',
+        rowSource('Weighs, loose', row.densityKgPerM3),
+        rowSource('Water in it', row.moisturePercent),
+      ],
     },
-  ];
+  }));
 }
