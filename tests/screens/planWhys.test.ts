@@ -12,6 +12,7 @@ import { planQuestion } from '../../app/document/planQuestion';
 import * as whys from '../../app/screens/why/planWhys';
 import * as restWhys from '../../app/screens/why/restWhys';
 import { highsSolver } from '../../app/solve/highsSolver';
+import * as lawnReadyWhys from '../../app/screens/why/lawnReadyWhys';
 import * as lawnWhys from '../../app/screens/why/lawnWhys';
 import * as lawnWords from '../../app/words/lawnOutlookWords';
 import { rangeOdds } from '../../app/words/ranges';
@@ -65,11 +66,11 @@ const lawnSentences = (): readonly Sentence[] => {
   return [
     [
       lawnWords.lawnReadySentence(outlook, lawn.name, '22 June', bag, mass),
-      lawnWhys.readyFigures(outlook, lawn, bag, mass),
+      lawnReadyWhys.readyFigures(outlook, lawn, bag, mass),
     ],
     [
       lawnWords.lawnReadySentence(outlook, lawn.name, '22 June', null, mass),
-      lawnWhys.readyFigures(outlook, lawn, null, mass),
+      lawnReadyWhys.readyFigures(outlook, lawn, null, mass),
     ],
     [lawnWords.lawnRatioSentence(outlook), lawnWhys.ratioFigures(outlook, lawn)],
     [
@@ -79,7 +80,7 @@ const lawnSentences = (): readonly Sentence[] => {
     [lawnWords.lawnCostSentence(outlook), lawnWhys.costFigures(outlook)],
     [
       lawnWords.lawnDroughtSentence({ ...outlook, waterShare: 0.41 }),
-      lawnWhys.droughtFigures({ ...outlook, waterShare: 0.41 }),
+      lawnReadyWhys.droughtFigures({ ...outlook, waterShare: 0.41 }),
     ],
   ];
 };

@@ -7,7 +7,7 @@ import type { Lawn } from '../../document/schema';
 import { lawnDroughtSentence, lawnReadySentence } from '../../words/lawnOutlookWords';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
-import { droughtFigures, readyFigures } from '../why/lawnWhys';
+import { droughtFigures, readyFigures } from '../why/lawnReadyWhys';
 import { useToday } from '../useReadingContext';
 
 /** People mow about once a week: the next mowing is looked at a week after the last, today at the earliest. */
