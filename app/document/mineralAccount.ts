@@ -1,7 +1,7 @@
 import { drawAmount, likelyRange } from '../core/drawRow';
 import { seeded, seedFrom } from '../core/random';
 import { flowKinds } from '../core/season/flows';
-import type { BedSeason } from '../core/season/input';
+import type { BedEvent, BedSeason, LayerInput } from '../core/season/input';
 import type { SeasonResult } from '../core/season/result';
 import { seasonsOf } from '../core/season/seasonAccounts';
 import { seasonStart, yearOf, type DayNumber } from '../core/days';
@@ -9,6 +9,7 @@ import { cropMineralsOf, greenTopsNitrogen } from '../tables/cropMinerals';
 import { clippingsMinerals } from '../tables/lawns';
 import { mineralsOf } from '../tables/offerMinerals';
 import type { Row } from '../tables/shapes';
+import { broughtLayers, lyingOnEve } from './broughtLayers';
 import { cropById } from './cropValues';
 import { materialById, materialFrom } from './materialValues';
 import type { Garden } from './schema';
@@ -95,28 +96,41 @@ interface Moved {
 function movements(garden: Garden, input: BedSeason, result: SeasonResult): readonly Moved[] {
   const moved: Moved[] = [];
   const applications = new Map(garden.applications.map((one) => [one.id, one]));
-  const leftBefore = (layerId: string, day: DayNumber): number => {
-    const left = result.layers.find(({ id }) => id === layerId)?.left;
-    return left?.[day - 1 - result.firstDay] ?? 0;
-  };
-  for (const layer of input.layers) {
+  const whatOf = (layer: LayerInput): { readonly name: string; readonly content: Content } => {
     const application = applications.get(layer.id);
     const material = application
       ? materialFrom(garden, application.from)
       : materialById(garden, layer.materialId);
     const isGrass = material.row.id.startsWith('grass-');
-    const content = contentOf(material.row.id);
-    const name = isGrass ? 'Clippings' : material.name;
-    const grams = layer.dryKgPerM2 * gramsPerKilogram * perCent;
-    if (layer.day > result.today) continue;
-    moved.push({ way: 'laid', name, day: layer.day, content, amount: grams });
-    if (layer.placement !== 'laid') continue;
-    for (const event of input.events) {
+    return {
+      name: isGrass ? 'Clippings' : material.name,
+      content: contentOf(material.row.id),
+    };
+  };
+  const rake = (layer: LayerInput, dryKgPerM2: number, events: readonly BedEvent[]): void => {
+    if (layer.placement !== 'laid') return;
+    // what an earlier raking of a day took is no longer there for the next one
+    let onDay: DayNumber | null = null;
+    let stays = 1;
+    for (const event of events.toSorted((one, other) => one.day - other.day)) {
       if (event.kind !== 'rake off' || event.day <= layer.day || event.day > result.today) continue;
-      const amount = -grams * event.share * leftBefore(layer.id, event.day);
-      if (amount < 0) moved.push({ way: 'raked off', name, day: event.day, content, amount });
+      if (event.day !== onDay) stays = 1;
+      onDay = event.day;
+      const lay = lyingOnEve(result, layer.id, event.day - result.firstDay) * stays;
+      stays *= 1 - event.share;
+      const amount = -dryKgPerM2 * gramsPerKilogram * perCent * event.share * lay;
+      if (amount < 0) moved.push({ way: 'raked off', day: event.day, amount, ...whatOf(layer) });
     }
+  };
+  for (const layer of input.layers) {
+    if (layer.day > result.today) continue;
+    const amount = layer.dryKgPerM2 * gramsPerKilogram * perCent;
+    moved.push({ way: 'laid', day: layer.day, amount, ...whatOf(layer) });
+    rake(layer, layer.dryKgPerM2, input.events);
   }
+  // laid on the ground and counted there; raked off here
+  for (const { layer, dryKgPerM2, morning } of broughtLayers(input))
+    rake(layer, dryKgPerM2, [...morning, ...input.events]);
   for (const whole of result.plantings) {
     const planting = withoutBrought(whole);
     const typed = garden.plantings.find(({ id }) => id === planting.id);

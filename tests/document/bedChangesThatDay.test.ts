@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../app/core/days';
 import { runDraws } from '../../app/core/season/draws/runDraws';
 import { flowKinds, pools, type Pool } from '../../app/core/season/flows';
+import { bedLedger } from '../../app/core/season/ledger';
 import { runSeason } from '../../app/core/season/season';
 import { joinBeds } from '../../app/document/bedChanges/joinBeds';
 import { splitBed } from '../../app/document/bedChanges/splitBed';
@@ -189,7 +190,12 @@ describe('beds joined on a day that has entries', () => {
       ...sample,
       events: [...sample.events, { id: 'dug', date: on, kind: 'dig cover in', bedId, share: 1 }],
     });
-    const coverAtStart = (garden: Garden, id: string) => run(garden, id).result.start.coverResidue;
+    // before the new bed's first day begins, what was done to one ground alone having been done
+    const coverAtStart = (garden: Garden, id: string) => {
+      const bed = run(garden, id);
+      const dug = wentOn(bed, 'coverResidue', 'dugResidue') / bed.input.areaM2;
+      return bed.result.start.coverResidue - dug;
+    };
     const both = coverAtStart(plain.garden, plain.bedIds[0]!);
     const without = ['bed-gate', 'bed-squash'].map((id) => {
       const { garden, bedIds: made } = done(
@@ -199,6 +205,56 @@ describe('beds joined on a day that has entries', () => {
     });
     expect(Math.min(...without)).toBeGreaterThan(0.1);
     expect(without[0]! + without[1]!).toBeCloseTo(both, 8);
+  });
+});
+
+describe('what is raked off one bed on the very day it is joined', () => {
+  const pair = ['bed-gate', 'bed-squash'] as const;
+  const rakedOn = (bedId: string, share: number): Garden => ({
+    ...sample,
+    events: [...sample.events, { id: 'raked', date: on, kind: 'rake off', bedId, share }],
+  });
+  const joined = (garden: Garden) => {
+    const { garden: after, bedIds: made } = done(joinBeds(garden, [...pair], on, 'Joined', today));
+    return { garden: after, bed: run(after, made[0]!) };
+  };
+  const startGrams = ({ input, result }: Run): number =>
+    input.areaM2 * pools.reduce((sum, pool) => sum + result.start[pool], 0);
+  const raked = (bed: Run): number =>
+    pools.reduce((sum, pool) => sum + wentOn(bed, pool, 'removed'), 0);
+
+  test.each([0.25, 1])('is in the new bed’s account to the gram, %d of it', (share) => {
+    const apart = run(rakedOn(pair[0], share), pair[0]);
+    const { bed } = joined(rakedOn(pair[0], share));
+    expect(raked(apart)).toBeGreaterThan(1);
+    expect(raked(bed)).toBeCloseTo(raked(apart), 8);
+    // it begins with all that both held the evening before, raked or not
+    expect(startGrams(bed)).toBeCloseTo(startGrams(joined(sample).bed), 8);
+    expect(bed.result.residual).toBeLessThan(1e-9);
+    const { firstDay } = bed.result;
+    const { wentOut, difference } = bedLedger(bed.result, firstDay, firstDay);
+    const line = wentOut.find(({ key }) => key === 'raked off');
+    expect(bed.input.areaM2 * (line?.gM2 ?? 0)).toBeCloseTo(raked(apart), 6);
+    expect(Math.abs(difference)).toBeLessThan(1e-9);
+  });
+
+  test('so is its phosphorus and potassium', () => {
+    const of = (garden: Garden, bed: Run) =>
+      mineralAccount(garden, bed.input, bed.result)
+        .flatMap(({ lines }) => lines)
+        .filter(({ way }) => way === 'raked off')
+        .reduce((sum, { figures }) => sum + bed.input.areaM2 * figures.potassium.typical, 0);
+    const before = rakedOn(pair[0], 0.5);
+    const whole = of(before, run(before, pair[0]));
+    const { garden, bed } = joined(before);
+    expect(whole).toBeLessThan(-1);
+    expect(of(garden, bed) / whole).toBeCloseTo(1, 1);
+    // and a second raking of that day finds what the first one left
+    const again: Garden = {
+      ...before,
+      events: [...before.events, { ...before.events.at(-1)!, id: 'again' } as GardenEvent],
+    };
+    expect(of(again, run(again, pair[0])) / whole).toBeCloseTo(1.5, 1);
   });
 });
 

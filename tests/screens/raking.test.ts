@@ -6,6 +6,7 @@ import type { Raking } from '../../app/screens/beds/raking';
 import { dayOf } from '../../app/core/days';
 import { answerBed } from '../../app/core/season/bedAnswer';
 import { bedLedger } from '../../app/core/season/ledger';
+import { splitBed } from '../../app/document/bedChanges/splitBed';
 import { bedQuestion } from '../../app/document/bedQuestion';
 import { massOf } from '../../app/document/layerMass';
 import { materialOfApplication } from '../../app/document/materialValues';
@@ -133,4 +134,39 @@ describe('what came off', () => {
       takenOff(raked(raking(0.5)), gate, results(raked(raking(0.5))), raking(0.5))!.heldBack,
     ).toEqual([]);
   });
+});
+
+describe('of a bed that was split', () => {
+  // a law of ours: the halves lie under what the whole lay under, and no number is from outside
+  const split = (on: string) => {
+    const names = ['One half', 'Other half'] as const;
+    const made = splitBed(sample, { bedId: gate.id, on, names, firstShare: 0.5, plants: {} }, on);
+    if (!made.ok) throw new Error(made.error.kind);
+    const { garden, bedIds } = made.value;
+    const id = bedIds[0]!;
+    return { garden, bed: garden.beds.find((one) => one.id === id)! };
+  };
+  const answer = (garden: Garden, bedId: string, day: number) =>
+    answerBed(bedQuestion(garden, bedId, day), limits);
+
+  test.each(['2013-06-15', '2013-06-20'])(
+    'the layers of the whole can be raked off a half, day %s',
+    (date) => {
+      const day = dayOf(date);
+      const { garden, bed } = split('2013-06-15');
+      const on = { ...raking(0.5, 'r2', date), bedId: bed.id };
+      const half = answer(garden, bed.id, day);
+      const was = answer(sample, gate.id, day);
+      expect(dryLyingBefore(half, day)).toBeCloseTo(dryLyingBefore(was, day), 2);
+      expect(topLayer(garden, half, day)!.laidOn).toBe(topLayer(sample, was, day)!.laidOn);
+      expect(topLayer(garden, half, day)!.share).toBeCloseTo(topLayer(sample, was, day)!.share, 2);
+      const after = { ...garden, events: [...garden.events, on] };
+      const taken = takenOff(after, bed, answer(after, bed.id, day), on)!;
+      const all = raked({ ...on, bedId: gate.id });
+      const ofWhole = takenOff(all, gate, answer(all, gate.id, day), { ...on, bedId: gate.id })!;
+      expect(taken.dryKilograms / ofWhole.dryKilograms).toBeCloseTo(0.5, 2);
+      expect(taken.nitrogenGrams / ofWhole.nitrogenGrams).toBeCloseTo(0.5, 2);
+      expect(taken.material.row.id).toBe(ofWhole.material.row.id);
+    },
+  );
 });

@@ -66,6 +66,17 @@ export interface DayNumbers extends WaterAsked {
   shareScale: number;
 }
 
+/** What is told of the first morning of a bed that was made of others. */
+export interface Brought {
+  /**
+   * what was raked off or dug in on one of the grounds alone before they were one, g N per m2 of the
+   * new bed by index of `flowKinds`; the pools are those after it
+   */
+  readonly flows: Float64Array;
+  /** share of each layer that lay on the evening before, by id; empty where no layers are kept */
+  readonly lying: Map<string, number>;
+}
+
 /** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */
 export interface BedState {
   readonly plan: RunPlan;
@@ -82,6 +93,8 @@ export interface BedState {
   /** empty when `keepsLayers` is false */
   readonly layers: LyingLayer[];
   readonly keepsLayers: boolean;
+  /** what a bed that was made of others brought; null for one that was not */
+  brought: Brought | null;
   readonly plantings: GrowingPlanting[];
   soilCelsius: number;
   /** written anew every day: the day makes no new objects, and hands no loose numbers about */
@@ -158,6 +171,7 @@ export function freshState(
     water: { top: sizes.topFull, lower: sizes.lowerFull, cover: 0 },
     layers: [],
     keepsLayers,
+    brought: null,
     plantings,
     soilCelsius: warmth,
     day: {

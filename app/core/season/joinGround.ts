@@ -21,6 +21,15 @@ function skyOf({ weather, firstDay, latitudeDegrees }: BedSeason): WeatherPlan {
   return sky;
 }
 
+interface GroundRun {
+  readonly state: BedState;
+  readonly flows: Float64Array;
+  /** share of each layer on the evening before */
+  readonly lying: readonly (readonly [string, number])[];
+  /** g N per m2 of the ground */
+  readonly thatMorning: Float64Array;
+}
+
 /**
  * Runs a ground by its own entries to the evening before the new bed's first day, and does what was
  * done to its cover alone on that day's morning.
@@ -29,7 +38,7 @@ function runGround(
   { input, morning, watch }: GroundInput,
   keepsLayers: boolean,
   startOf: typeof freshState,
-): { readonly state: BedState; readonly flows: Float64Array } {
+): GroundRun {
   const lowerDepth = lowerDepthFor(input);
   const plan = runPlan(input, lowerDepth, skyOf(input));
   const state = startOf(input, lowerDepth, plan, keepsLayers);
@@ -37,10 +46,12 @@ function runGround(
   const days = input.lastDay - input.firstDay + 1;
   if (watch) watchDays(input, state, watch, flows);
   else for (let index = 0; index < days; index++) stepDay(input, state, flows, index);
+  const lying = state.layers.map(({ id, left }): readonly [string, number] => [id, left]);
+  const thatMorning = new Float64Array(flowKinds.length);
   for (const event of morning?.toSorted(sameDayEventOrder) ?? [])
-    if (event.kind === 'rake off') rakeOff(state, flows, event.share);
-    else if (event.kind === 'dig cover in') digCoverIn(state, flows, event.share);
-  return { state, flows };
+    if (event.kind === 'rake off') rakeOff(state, thatMorning, event.share);
+    else if (event.kind === 'dig cover in') digCoverIn(state, thatMorning, event.share);
+  return { state, flows, lying, thatMorning };
 }
 
 /** The class of the new bed that a ground's class goes on in. */
@@ -112,8 +123,8 @@ function goOn(plant: GrowingPlanting, was: GrowingPlanting, factor: number): voi
  * does at the turn of a season.
  *
  * Grams per m2 of the new bed are the grounds' by area, so the grams of all new beds together are
- * those of the old: nothing is booked, because nothing went in or out. What was raked off one of
- * several grounds that morning went before, and is in no account of the new bed.
+ * those of the old: nothing is booked, because nothing went in or out. What was raked off or dug in
+ * on one of several grounds that morning is kept as `brought`, for the account of the first day.
  *
  * @param state a fresh one; changed in place
  * @param startOf how a ground's own run begins: it may itself be made of ground
@@ -133,9 +144,15 @@ export function joinGround(
   water.top = 0;
   water.lower = 0;
   state.soilCelsius = 0;
+  const brought = { flows: new Float64Array(flowKinds.length), lying: new Map<string, number>() };
+  state.brought = brought;
   for (const ground of grounds) {
     const { input, share, plants } = ground;
-    const { state: from, flows } = runGround(ground, state.keepsLayers, startOf);
+    const run = runGround(ground, state.keepsLayers, startOf);
+    const { state: from, flows, thatMorning } = run;
+    for (let flow = 0; flow < flowKinds.length; flow++)
+      brought.flows[flow]! += share * thatMorning[flow]!;
+    for (const [id, left] of run.lying) brought.lying.set(id, left);
     if (from.lowerDepth !== lowerDepth)
       turnLowerLayer(from, flows, {
         depth: lowerDepth,

@@ -105,4 +105,6 @@ export interface SeasonResult {
   readonly lowerDepth: Float64Array;
   readonly plantings: readonly PlantingResult[];
   readonly layers: readonly LayerResult[];
+  /** of a bed made of others: share of each layer that lay there the evening before, by id */
+  readonly broughtLayers?: ReadonlyMap<string, number>;
 }

@@ -19,11 +19,20 @@ export interface Account {
   readonly booked: Float64Array;
 }
 
-export const openAccount = (state: BedState): Account => ({
-  start: nitrogenOnHand(state),
-  net: 0,
-  booked: state.nitrogen.slice(),
-});
+/** Opens it before the first day; of a bed made of others, before what was done to one of them alone. */
+export function openAccount(state: BedState): Account {
+  const booked = state.nitrogen.slice();
+  let start = nitrogenOnHand(state);
+  if (state.brought)
+    for (const { flow, from, to } of ways) {
+      const grams = state.brought.flows[flow]!;
+      if (isOutside(from)) start -= grams;
+      else booked[from]! += grams;
+      if (isOutside(to)) start += grams;
+      else booked[to]! -= grams;
+    }
+  return { start, net: 0, booked };
+}
 
 /**
  * Books a day's flows and says how far the bed is out of balance, g N/m2: the largest of
@@ -75,7 +84,7 @@ export function runSeason(input: BedSeason): SeasonResult {
   }));
   const series = (): Float64Array => new Float64Array(days);
   const start = Object.fromEntries(
-    pools.map((pool, index) => [pool, state.nitrogen[index]!]),
+    pools.map((pool, index) => [pool, account.booked[index]!]),
   ) as Record<Pool, number>;
   const poolDays = pools.map(series);
   const flows = flowKinds.map(series);
@@ -109,6 +118,7 @@ export function runSeason(input: BedSeason): SeasonResult {
 
   for (let index = 0; index < days; index++) {
     todayFlows.fill(0);
+    if (index === 0 && state.brought) todayFlows.set(state.brought.flows);
     const report = stepDay(input, state, todayFlows, index);
     residual = Math.max(residual, imbalance(account, state, todayFlows));
     for (let pool = 0; pool < pools.length; pool++) poolDays[pool]![index] = state.nitrogen[pool]!;
@@ -168,6 +178,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     airMaximum: input.weather.maximumCelsius,
     ...day,
     layers,
+    ...(state.brought && { broughtLayers: state.brought.lying }),
     plantings: state.plantings.map((plant, at): PlantingResult => ({
       id: plant.input.id,
       startDay: plant.input.standsSince ?? plant.input.startDay,

@@ -1,6 +1,7 @@
 import { dayOf, type DayNumber } from '../../core/days';
 import { flowKinds } from '../../core/season/flows';
 import { areaOn } from '../../document/bedPast';
+import { broughtLayers, lyingOnEve } from '../../document/broughtLayers';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { massOf } from '../../document/layerMass';
 import {
@@ -21,22 +22,34 @@ interface Lying {
 export type Raking = Extract<GardenEvent, { kind: 'rake off' }>;
 
 // raking comes before laying on a day: it finds what lay the evening before
-const morningOf = ({ season }: BedResults, day: DayNumber): number =>
+const morningOf = ({ season }: Pick<BedResults, 'season'>, day: DayNumber): number =>
   Math.min(day, season.today + 1) - 1 - season.firstDay;
 
 function lyingBefore(garden: Garden, results: BedResults, day: DayNumber): readonly Lying[] {
   const index = morningOf(results, day);
-  return results.season.layers.flatMap(({ id, left }) => {
+  const laid = [
+    ...results.input.layers.map((layer) => ({ layer, dryKgPerM2: layer.dryKgPerM2 })),
+    ...broughtLayers(results.input),
+  ];
+  return laid.flatMap(({ layer: { id }, dryKgPerM2: asLaid }) => {
     const application = garden.applications.find((one) => one.id === id);
-    const input = results.input.layers.find((one) => one.id === id);
-    const dryKgPerM2 = (input?.dryKgPerM2 ?? 0) * (left[index] ?? 0);
+    const dryKgPerM2 = asLaid * lyingOnEve(results.season, id, index + 1);
     return application && dryKgPerM2 > 0 ? [{ application, dryKgPerM2 }] : [];
   });
 }
 
-/** The whole cover of a bed before the work of a day begins [kg dry matter per m2]; 0 outside the run. */
-export const dryLyingBefore = (results: BedResults, day: DayNumber): number =>
-  results.season.coverDryKg[morningOf(results, day)] ?? 0;
+/**
+ * The whole cover of a bed before the work of a day begins [kg dry matter per m2]; 0 outside the run.
+ * On the first morning of a bed made of others it is the layers that came with their ground.
+ */
+export function dryLyingBefore({ input, season }: BedResults, day: DayNumber): number {
+  const index = morningOf({ season }, day);
+  if (index !== -1) return season.coverDryKg[index] ?? 0;
+  return broughtLayers(input).reduce(
+    (sum, { layer, dryKgPerM2 }) => sum + dryKgPerM2 * lyingOnEve(season, layer.id, 0),
+    0,
+  );
+}
 
 /**
  * The layer that was laid last and still lies on the morning of a day, as a share of all that lies
