@@ -1,3 +1,5 @@
+import { afterNextDrawing } from './afterNextDrawing';
+
 /** A page whose code is still on its way is waited for no longer than this. */
 const longestMilliseconds = 5000;
 
@@ -7,21 +9,18 @@ const longestMilliseconds = 5000;
  */
 export function whenThere(selector: string, use: (element: HTMLElement) => void): void {
   const found = (): HTMLElement | null => document.querySelector<HTMLElement>(selector);
-  // a new place is first drawn, scrolled to its top and read out from its heading
-  requestAnimationFrame(() =>
-    requestAnimationFrame(() => {
-      const now = found();
-      if (now) return use(now);
-      const observer = new MutationObserver(() => {
-        const element = found();
-        if (!element) return;
-        observer.disconnect();
-        clearTimeout(timer);
-        requestAnimationFrame(() => use(element));
-      });
-      const timer = setTimeout(() => observer.disconnect(), longestMilliseconds);
-      observer.observe(document.body, { childList: true, subtree: true });
-      return undefined;
-    }),
-  );
+  afterNextDrawing(() => {
+    const now = found();
+    if (now) return use(now);
+    const observer = new MutationObserver(() => {
+      const element = found();
+      if (!element) return;
+      observer.disconnect();
+      clearTimeout(timer);
+      requestAnimationFrame(() => use(element));
+    });
+    const timer = setTimeout(() => observer.disconnect(), longestMilliseconds);
+    observer.observe(document.body, { childList: true, subtree: true });
+    return undefined;
+  });
 }

@@ -1,7 +1,9 @@
 import { useEffect, useRef } from 'react';
 import { tourStops } from '../../words/tourWords';
+import { afterNextDrawing } from '../afterNextDrawing';
 import { useMowings, useMowingsStore } from '../store';
 import { whenThere } from '../whenThere';
+import { keepMarked } from './keepMarked';
 
 /** On the part of the page that a stop speaks of, for as long as it does. */
 const sign = 'data-tour-here';
@@ -23,18 +25,16 @@ export function Tour() {
     const { openBed, goTo } = store.getState();
     openBed(null);
     goTo(stop.place);
-    let part: HTMLElement | null = null;
-    let isOver = false;
-    whenThere(stop.at === '' ? 'main .page h1' : `main ${stop.at}`, (found) => {
-      if (isOver) return;
-      part = found;
-      part.setAttribute(sign, '');
-      part.scrollIntoView({ block: stop.at === '' ? 'nearest' : 'start' });
+    const part = stop.at === '' ? 'main .page h1' : `main ${stop.at}`;
+    const block = stop.at === '' ? 'nearest' : 'start';
+    let unmark: (() => void) | null = null;
+    const callOff = afterNextDrawing(() => {
+      unmark = keepMarked(part, sign, (found) => found.scrollIntoView({ block }));
       heading.current?.focus({ preventScroll: true });
     });
     return () => {
-      isOver = true;
-      part?.removeAttribute(sign);
+      callOff();
+      unmark?.();
     };
   }, [stop, store]);
 
