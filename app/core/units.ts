@@ -37,3 +37,6 @@ export const mgPerKgFromGramsPerM2 = (
   bulkDensityKgPerL: number,
   depthCentimetres: number,
 ): number => (gramsPerM2 * 100) / (bulkDensityKgPerL * depthCentimetres);
+
+/** Share of the element in the oxide that tables and laboratories print, by weight (atomic weights; definition). */
+export const elementOfOxide = { phosphorus: 0.4364, potassium: 0.8301 } as const;

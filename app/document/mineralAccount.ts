@@ -6,13 +6,13 @@ import type { SeasonResult } from '../core/season/result';
 import { seasonsOf } from '../core/season/seasonAccounts';
 import { seasonStart, yearOf, type DayNumber } from '../core/days';
 import { cropMineralsOf, greenTopsNitrogen } from '../tables/cropMinerals';
-import { clippingsMinerals } from '../tables/lawns';
-import { mineralsOf } from '../tables/offerMinerals';
+import { materialMinerals } from '../tables/materialMinerals';
 import type { Row } from '../tables/shapes';
 import { broughtLayers, lyingOnEve } from './broughtLayers';
 import { cropById } from './cropValues';
 import { materialById, materialFrom } from './materialValues';
-import type { Garden } from './schema';
+import { rowOrMeasured } from './measuredRow';
+import type { Garden, OwnMaterial } from './schema';
 
 export type Mineral = 'phosphorus' | 'potassium';
 export const minerals: readonly Mineral[] = ['phosphorus', 'potassium'];
@@ -66,20 +66,18 @@ interface Content {
   readonly name: string;
 }
 
-/** g of the element per kg dry matter, as rows in per cent. */
-function contentOf(materialRowId: string): Content {
-  if (materialRowId.startsWith('grass-'))
-    return {
-      name: 'clippings',
-      row: {
-        phosphorus: clippingsMinerals.phosphorusPercent,
-        potassium: clippingsMinerals.potassiumPercent,
-      },
-    };
-  const rows = mineralsOf(materialRowId);
+/** Contents of a material in per cent of dry matter; what a laboratory said of one's own goes first. */
+function contentOf(materialRowId: string, own?: OwnMaterial): Content {
+  const rows = materialMinerals(materialRowId);
+  const measured = (row: Row, value: number | undefined): Row =>
+    value === undefined ? row : rowOrMeasured(row, value);
   return {
-    name: materialRowId,
-    row: { phosphorus: rows.phosphorusPercent, potassium: rows.potassiumPercent },
+    // all clippings are drawn as one stuff
+    name: own?.id ?? (materialRowId.startsWith('grass-') ? 'clippings' : materialRowId),
+    row: {
+      phosphorus: measured(rows.phosphorusPercent, own?.phosphorusPercent),
+      potassium: measured(rows.potassiumPercent, own?.potassiumPercent),
+    },
   };
 }
 
@@ -104,7 +102,10 @@ function movements(garden: Garden, input: BedSeason, result: SeasonResult): read
     const isGrass = material.row.id.startsWith('grass-');
     return {
       name: isGrass ? 'Clippings' : material.name,
-      content: contentOf(material.row.id),
+      content: contentOf(
+        material.row.id,
+        garden.materials.find(({ id }) => id === material.id),
+      ),
     };
   };
   const rake = (layer: LayerInput, dryKgPerM2: number, events: readonly BedEvent[]): void => {

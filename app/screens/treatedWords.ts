@@ -1,3 +1,4 @@
+import { dayOf, textFromDay } from '../core/days';
 import type { Treatment } from '../document/schema';
 import type { Shown } from './shown';
 
@@ -19,9 +20,19 @@ export function treatedWords(treatment: Treatment, shown: Shown): string {
         treatment.label === 'forbids'
           ? 'the label forbids using clippings: leave them lying.'
           : treatment.label === 'interval'
-            ? `the label says to wait ${treatment.intervalDays ?? 0} days.`
-            : 'the label says nothing of clippings.';
+            ? `the label says to wait ${treatment.intervalDays ?? 0} days${waitedOut(treatment, shown)}.`
+            : `the label says nothing of clippings${treatment.beanTestPassed ? `; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}` : ''}.`;
       return `Treated${when} (${what}): ${says}`;
     }
   }
 }
+
+/** ", till 1 June", where the day it was put on is known. */
+const waitedOut = ({ date, intervalDays }: Treatment, shown: Shown): string =>
+  date && intervalDays
+    ? `, till ${shown.dayWord(textFromDay(dayOf(date) + Math.ceil(intervalDays)))}`
+    : '';
+
+/** What the label says in its own words, where they were typed: a whole paragraph at most. */
+export const labelInItsWords = ({ labelWords }: Treatment): string | null =>
+  labelWords ? `The label’s words: “${labelWords}”` : null;

@@ -1,3 +1,4 @@
+import { elementOfOxide } from '../core/units';
 import { kilogramsPerPound, kilogramsPerShortTon } from '../core/conversions';
 import type { CropId } from './crops';
 import { row } from './row';
@@ -10,9 +11,6 @@ export interface CropMineralRows {
 }
 
 const unit = 'g per kg fresh harvest';
-
-/** Share of the element in the oxide that tables print, by weight (atomic weights; definition). */
-export const elementOfOxide = { phosphorus: 0.4364, potassium: 0.8301 } as const;
 
 /** Readings of one lot spread by so much (ours). */
 const oneReading = { low: 0.6, high: 1.6 } as const;

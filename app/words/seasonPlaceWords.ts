@@ -44,14 +44,15 @@ export type PlantingPart = (typeof plantingParts)[number];
 export const scaleWords = (units: Pick<ChartUnits, 'topSoil' | 'nitrogen'>): string =>
   `Nitrogen ready in the top ${units.topSoil}, in ${units.nitrogen.short}, downwards; one scale for all beds`;
 
-/** A bed's value on the chosen day; null: no sums for it. */
+/** A bed's value on the chosen day; null: no sums for it, or none yet. */
 export const readyWords = (
   grams: number | null,
   day: DayNumber,
   units: Pick<ChartUnits, 'nitrogen' | 'dayFirst'>,
+  isReckoned: boolean,
 ): string =>
   grams === null
-    ? `${dayWord(day, units)}: ${seasonPlaceWords.outside}`
+    ? `${dayWord(day, units)}: ${isReckoned ? seasonPlaceWords.outside : seasonPlaceWords.notReckoned}`
     : `${dayWord(day, units)}: ${amountWithUnit(grams, units.nitrogen)} ready`;
 
 /** When a planting stands, for its button: "Tomatoes, planted 18 May, to about 30 September". */

@@ -23,6 +23,10 @@ export const standingMark: Readonly<Record<Standing, string>> = {
   measured: 'yours',
 };
 
+/** What stands where nothing of one's own does: "The table’s: 45 %, our estimate". */
+export const inTableWords = (value: string, standing: Standing): string =>
+  `The table’s: ${[value, standingMark[standing]].filter(Boolean).join(', ')}`;
+
 /** What such a word means, for whoever rests on it. */
 export const standingTitle: Readonly<Partial<Record<Standing, string>>> = {
   reported: 'read in a work that quotes it, not in the work itself',

@@ -24,6 +24,21 @@ describe('what a laboratory measured of a material', () => {
     expect(value('0.6 % fresh', 'nitrogen')).toBe('water unknown');
   });
 
+  // the oxides by atomic weights: P of P2O5 0.4364, K of K2O 0.8301
+  test.each([
+    ['0.35', 'phosphorus', 0.35],
+    ['0.35 % P', 'phosphorus', 0.35],
+    ['3.5 g/kg', 'phosphorus', 0.35],
+    ['0.8 % P2O5', 'phosphorus', 0.8 * 0.4364],
+    ['16 lb/ton phosphate', 'phosphorus', 0.8 * 0.4364],
+    ['0.2 % P2O5 fresh', 'phosphorus', 0.8 * 0.4364],
+    ['0.9 % K', 'potassium', 0.9],
+    ['1.1 % K2O', 'potassium', 1.1 * 0.8301],
+    ['22 lb/ton potash as received', 'potassium', 4 * 1.1 * 0.8301],
+  ] as const)('%s of %s', (text, content, wanted) =>
+    expect(value(text, content, 75)).toBeCloseTo(wanted, 10),
+  );
+
   test.each([
     ['20', 20],
     ['20:1', 20],
@@ -45,6 +60,9 @@ describe('what a laboratory measured of a material', () => {
     ['2 furlongs', 'nitrogen', 'unknown words'],
     ['20 %', 'ratio', 'unknown words'],
     ['80', 'nitrogen', 'out of range'],
+    ['0.8 % K2O', 'phosphorus', 'unknown words'],
+    ['0.8 % P2O5', 'nitrogen', 'unknown words'],
+    ['30 %', 'potassium', 'out of range'],
     ['1', 'ratio', 'out of range'],
     ['100 %', 'water', 'out of range'],
     ['-3', 'water', 'no number'],

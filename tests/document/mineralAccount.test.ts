@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../app/core/days';
 import { runSeason } from '../../app/core/season/season';
+import { elementOfOxide } from '../../app/core/units';
 import { bedQuestion } from '../../app/document/bedQuestion';
 import { mineralAccount, type MineralSeason } from '../../app/document/mineralAccount';
 import { parseGarden } from '../../app/document/parse';
 import { sampleText } from '../../app/document/sampleGarden';
 import type { Garden } from '../../app/document/schema';
-import { cropMineralRows, cropMineralsOf, elementOfOxide } from '../../app/tables/cropMinerals';
+import { cropMineralRows, cropMineralsOf } from '../../app/tables/cropMinerals';
 import { clippingsMinerals } from '../../app/tables/lawns';
 
 const sample = (): Garden => {
@@ -76,6 +77,47 @@ describe('phosphorus and potassium of a bed', () => {
     expect(-out / kilograms).toBeLessThan(row.high);
     // in June nothing of it was picked
     expect(lineOf(accountOf(garden, bed.id).seasons, 'Tomatoes')?.way).not.toBe('picked');
+  });
+
+  test('what a laboratory said of one’s own compost goes before the table’s, which nobody read', () => {
+    const garden = sample();
+    const bedId = idOf(garden, 'Gate bed');
+    const [layer] = garden.applications;
+    const mine = (percents: { phosphorusPercent?: number; potassiumPercent?: number }): Garden => ({
+      ...garden,
+      materials: [{ id: 'mine', name: 'My compost', basedOn: 'compost-garden', ...percents }],
+      applications: [
+        {
+          ...layer!,
+          id: 'compost-tested',
+          bedId,
+          date: '2013-06-10',
+          from: { source: 'elsewhere', materialId: 'mine' },
+          amount: {
+            text: '10 kg',
+            quantity: { kind: 'mass', kilograms: 10 },
+            certainty: 'plain',
+          },
+          placement: 'laid',
+          condition: 'crisp',
+          wetness: 'dry',
+          mixtureId: null,
+          passedStops: [],
+        },
+      ],
+    });
+    const tested = mine({ phosphorusPercent: 0.6, potassiumPercent: 1.5 });
+    const { input, seasons } = accountOf(tested, bedId);
+    const line = lineOf(seasons, 'My compost')!;
+    const gramsOfDry = input.layers[0]!.dryKgPerM2 * 1000;
+    expect(line.figures.phosphorus.typical / (gramsOfDry * 0.006)).toBeCloseTo(1, 1);
+    expect(line.figures.potassium.typical / (gramsOfDry * 0.015)).toBeCloseTo(1, 1);
+    expect(line.isRecalled).toBe(false);
+    expect(line.contents.potassium.standing).toBe('measured');
+    // one of the two was measured: the other is still recalled, and says so
+    expect(
+      lineOf(accountOf(mine({ phosphorusPercent: 0.6 }), bedId).seasons, 'My compost'),
+    ).toEqual(expect.objectContaining({ isRecalled: true }));
   });
 
   test('the balance is the sum of its lines', () => {

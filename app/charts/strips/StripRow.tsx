@@ -144,7 +144,7 @@ function ReadyValue(props: { readonly bed: BedStrip; readonly units: ChartUnits 
   return (
     <ChartSays
       saying={{ of: 'strip', bed: props.bed, day }}
-      says={readyWords(readyOn(props.bed, day), day, props.units)}
+      says={readyWords(readyOn(props.bed, day), day, props.units, props.bed.run !== null)}
       className="strip-value"
     />
   );

@@ -42,6 +42,9 @@ export const ownMaterialSchema = z.strictObject({
   carbonToNitrogen: z.optional(between(2, 1000)),
   moisturePercent: z.optional(between(0, 97)),
   densityKgPerM3: z.optional(positive),
+  /** % of dry matter, as the elements */
+  phosphorusPercent: z.optional(between(0.001, 20)),
+  potassiumPercent: z.optional(between(0.001, 20)),
   note: z.optional(note),
 });
 

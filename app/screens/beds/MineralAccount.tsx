@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { Scroller } from '../../charts/Scroller';
 import { FigureRow, type FigureCell } from '../../controls/FigureRow';
+import { anyBed, idsOfPast } from '../../document/bedPast';
 import {
   mineralAccount,
   minerals,
@@ -36,10 +37,19 @@ export function MineralAccount(props: {
     () => mineralAccount(garden, results.input, results.season).slice(-3).reverse(),
     [garden, results],
   );
+  const bed = anyBed(garden, results.bedId);
+  const past = bed ? idsOfPast(garden, bed) : new Set([results.bedId]);
   const tests = garden.events
     .flatMap((event) =>
-      event.kind === 'soil test' && event.bedId === results.bedId && event.minerals
-        ? [{ date: event.date, words: labMineralWords(event.minerals).join('; ') }]
+      event.kind === 'soil test' && past.has(event.bedId) && event.minerals
+        ? [
+            {
+              id: event.id,
+              date: event.date,
+              of: event.bedId === results.bedId ? null : anyBed(garden, event.bedId),
+              words: labMineralWords(event.minerals).join('; '),
+            },
+          ]
         : [],
     )
     .sort((one, other) => (one.date < other.date ? 1 : -1));
@@ -71,9 +81,10 @@ export function MineralAccount(props: {
       </h2>
       {tests.length > 0 && (
         <ul>
-          {tests.map(({ date, words }) => (
-            <li key={date}>
-              {shown.dayWord(date)} {date.slice(0, 4)}: {words}
+          {tests.map(({ id, date, of, words }) => (
+            <li key={id}>
+              {shown.dayWord(date)} {date.slice(0, 4)}
+              {of && `, when it was ${of.name}`}: {words}
             </li>
           ))}
         </ul>

@@ -9,7 +9,7 @@ import { sourceLine } from '../../words/sourceLine';
 import { useShown, type Shown } from '../shown';
 import { WeightWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
-import { treatedWords } from '../treatedWords';
+import { labelInItsWords, treatedWords } from '../treatedWords';
 
 /** What may hurt people, animals or water: what was said of this garden first, then all of it. */
 export function SafetyPart() {
@@ -121,7 +121,17 @@ function saidOf(garden: Garden, shown: Shown): Said[] {
     ...garden.lawns.flatMap((lawn) =>
       lawn.treatment.answer === 'nothing'
         ? []
-        : [{ says: `${lawn.name}: ${treatedWords(lawn.treatment, shown)}`, lawn }],
+        : [
+            {
+              says: [
+                `${lawn.name}: ${treatedWords(lawn.treatment, shown)}`,
+                labelInItsWords(lawn.treatment),
+              ]
+                .filter(Boolean)
+                .join(' '),
+              lawn,
+            },
+          ],
     ),
   ];
 }

@@ -19,7 +19,7 @@ import { stockSentence } from '../../words/stockWords';
 import { materialGroups } from '../lists';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { treatedWords } from '../treatedWords';
+import { labelInItsWords, treatedWords } from '../treatedWords';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { nameFor } from '../nameFor';
 import { SourceTicks } from './SourceTicks';
@@ -139,7 +139,9 @@ function StockFields({ stock }: { readonly stock: Stock }) {
       </Disclosure>
       {material.row.mayCarryWeedkiller && (
         <p>
-          {treatedWords(stock.treatment, shown)}{' '}
+          {[treatedWords(stock.treatment, shown), labelInItsWords(stock.treatment)]
+            .filter(Boolean)
+            .join(' ')}{' '}
           <button
             type="button"
             className="button-small"

@@ -10,7 +10,7 @@ import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { treatedWords } from '../treatedWords';
+import { labelInItsWords, treatedWords } from '../treatedWords';
 import { useToday } from '../useReadingContext';
 import { SourceTicks } from '../garden/SourceTicks';
 import { Thing } from '../garden/Thing';
@@ -136,7 +136,9 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
         />
       </div>
       <p>
-        {treatedWords(lawn.treatment, shown)}{' '}
+        {[treatedWords(lawn.treatment, shown), labelInItsWords(lawn.treatment)]
+          .filter(Boolean)
+          .join(' ')}{' '}
         <button
           type="button"
           className="button-small"

@@ -3,9 +3,10 @@ import { MeasureField } from '../../controls/MeasureField';
 import { SettledQuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
 import type { OwnCrop } from '../../document/schema';
-import type { CropRow } from '../../tables/shapes';
+import type { CropRow, Row } from '../../tables/shapes';
 import { twoFigures } from '../../words/figures';
 import { editFailureSentence } from '../../words/messages';
+import { inTableWords } from '../../words/tableWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { DeleteOwnRow } from './DeleteOwnRow';
@@ -19,7 +20,7 @@ type OwnNumber = Exclude<keyof OwnCrop, 'id' | 'name' | 'basedOn' | 'note'>;
 function NumberField(props: {
   readonly label: string;
   readonly value: number | undefined;
-  readonly otherwise: number;
+  readonly otherwise: Row;
   readonly low: number;
   readonly high: number;
   /** inside units in one of the unit shown */
@@ -27,6 +28,7 @@ function NumberField(props: {
   readonly onCommit: (value: number | null) => void;
 }) {
   const size = props.size ?? 1;
+  const { typical, standing } = props.otherwise;
   const low = props.low / size;
   const high = props.high / size;
   return (
@@ -35,7 +37,7 @@ function NumberField(props: {
       value={props.value ?? null}
       mayBeEmpty
       echo={
-        props.value === undefined ? `The table’s: ${twoFigures(props.otherwise / size)}` : undefined
+        props.value === undefined ? inTableWords(twoFigures(typical / size), standing) : undefined
       }
       show={(value) => String(Number((value / size).toPrecision(4)))}
       read={(text) => {
@@ -45,7 +47,7 @@ function NumberField(props: {
           : {
               trouble: {
                 sentence: `It is a number from ${twoFigures(low)} to ${twoFigures(high)}.`,
-                suggestion: String(Number((props.otherwise / size).toPrecision(2))),
+                suggestion: String(Number((typical / size).toPrecision(2))),
               },
             };
       }}
@@ -85,7 +87,7 @@ export function OwnCropFields(props: {
         <NumberField
           label={`Nitrogen it takes up (${nitrogenPerArea.symbol})`}
           value={own.uptakeGramsPerM2}
-          otherwise={row.uptake.typical}
+          otherwise={row.uptake}
           low={0.1}
           high={100}
           size={nitrogenPerArea.size}
@@ -94,7 +96,7 @@ export function OwnCropFields(props: {
         <NumberField
           label={`A good pick (${yieldPerArea.symbol})`}
           value={own.goodYieldKilogramsPerM2}
-          otherwise={row.goodYield.typical}
+          otherwise={row.goodYield}
           low={0.01}
           high={100}
           size={yieldPerArea.size}
@@ -103,7 +105,7 @@ export function OwnCropFields(props: {
         <NumberField
           label="Days to the first pick"
           value={own.firstHarvestDays}
-          otherwise={row.firstHarvestDays.typical}
+          otherwise={row.firstHarvestDays}
           low={1}
           high={2000}
           onCommit={number('firstHarvestDays')}
@@ -111,7 +113,7 @@ export function OwnCropFields(props: {
         <NumberField
           label="Days it stands"
           value={own.usualDays}
-          otherwise={row.usualDays.typical}
+          otherwise={row.usualDays}
           low={1}
           high={2000}
           onCommit={number('usualDays')}
@@ -124,7 +126,10 @@ export function OwnCropFields(props: {
           mayBeEmpty
           echo={
             own.rootDepthCentimetres === undefined
-              ? `The table’s: ${shown.estimate(row.rootDepthCentimetres.typical * 10, shown.units.depth)}`
+              ? inTableWords(
+                  shown.estimate(row.rootDepthCentimetres.typical * 10, shown.units.depth),
+                  row.rootDepthCentimetres.standing,
+                )
               : undefined
           }
           onCommit={(millimetres) =>

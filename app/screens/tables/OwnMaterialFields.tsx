@@ -4,9 +4,11 @@ import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
 import { withMeasured } from '../../document/materialValues';
 import type { OwnMaterial } from '../../document/schema';
+import { materialMinerals } from '../../tables/materialMinerals';
 import type { MaterialRow } from '../../tables/shapes';
 import { twoFigures } from '../../words/figures';
 import { editFailureSentence } from '../../words/messages';
+import { inTableWords } from '../../words/tableWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { DeleteOwnRow } from './DeleteOwnRow';
@@ -18,7 +20,7 @@ import { placesOfMaterial } from './usedWhere';
 /** Weighed in a bucket of so many litres: what a gardener has at hand. */
 const bucketLitres = 10;
 
-type OwnNumber = 'nitrogenPercent' | 'carbonToNitrogen' | 'moisturePercent' | 'densityKgPerM3';
+type OwnNumber = Exclude<keyof OwnMaterial, 'id' | 'name' | 'basedOn' | 'note'>;
 
 /** A row of one's own: what a laboratory or a scale said; whatever is left empty is the table's. */
 export function OwnMaterialFields(props: {
@@ -44,6 +46,7 @@ export function OwnMaterialFields(props: {
   const ratio = values.carbon / values.nitrogen;
   const isBent =
     own.carbonToNitrogen !== undefined && Math.abs(ratio / own.carbonToNitrogen - 1) > 0.005;
+  const minerals = materialMinerals(row.id);
   const uses = materialUses(garden, own.id);
   const others = materialUses(garden, row.id);
   const perBucket = own.densityKgPerM3;
@@ -59,23 +62,33 @@ export function OwnMaterialFields(props: {
           content="water"
           value={own.moisturePercent ?? null}
           waterPercent={null}
-          otherwise={`${twoFigures(row.moisturePercent.typical)} %`}
+          row={row.moisturePercent}
           onCommit={number('moisturePercent')}
         />
         <ContentField
           content="nitrogen"
           value={own.nitrogenPercent ?? null}
           waterPercent={own.moisturePercent ?? null}
-          otherwise={`${twoFigures(row.nitrogenPercent.typical)} %`}
+          row={row.nitrogenPercent}
           onCommit={number('nitrogenPercent')}
         />
         <ContentField
           content="ratio"
           value={own.carbonToNitrogen ?? null}
           waterPercent={null}
-          otherwise={`${twoFigures(row.carbonToNitrogen.typical)} to 1`}
+          row={row.carbonToNitrogen}
           onCommit={number('carbonToNitrogen')}
         />
+        {(['phosphorus', 'potassium'] as const).map((mineral) => (
+          <ContentField
+            key={mineral}
+            content={mineral}
+            value={own[`${mineral}Percent`] ?? null}
+            waterPercent={own.moisturePercent ?? null}
+            row={minerals[`${mineral}Percent`]}
+            onCommit={number(`${mineral}Percent`)}
+          />
+        ))}
         <MeasureField
           label={`A loose bucket of it weighs (${shown.estimate(bucketLitres, shown.units.volume)})`}
           measure="weight"
@@ -84,7 +97,13 @@ export function OwnMaterialFields(props: {
           mayBeEmpty
           echo={
             perBucket === undefined
-              ? `The table’s: ${shown.estimate((row.densityKgPerM3.typical * bucketLitres) / 1000, shown.units.mass)}`
+              ? inTableWords(
+                  shown.estimate(
+                    (row.densityKgPerM3.typical * bucketLitres) / 1000,
+                    shown.units.mass,
+                  ),
+                  row.densityKgPerM3.standing,
+                )
               : undefined
           }
           onCommit={(kilograms) =>

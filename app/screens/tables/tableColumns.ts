@@ -1,5 +1,6 @@
 import { scaleOf, type RangeScale } from '../../charts/range/geometry';
 import { cropRows } from '../../tables/crops';
+import { materialMinerals } from '../../tables/materialMinerals';
 import { materialRows } from '../../tables/materials';
 import type { CropRow, MaterialRow, Row } from '../../tables/shapes';
 
@@ -33,6 +34,7 @@ export const cropColumns: readonly Column<CropRow>[] = [
 
 /** Every number of a material with the name a gardener would give it. */
 export function materialNumbers(row: MaterialRow): readonly { name: string; row: Row }[] {
+  const { phosphorusPercent, potassiumPercent } = materialMinerals(row.id);
   const shares = [
     row.mineralShare && { name: 'Of its nitrogen ready at once', row: row.mineralShare },
     row.slowShare && { name: 'Of its nitrogen coming slowly', row: row.slowShare },
@@ -44,6 +46,8 @@ export function materialNumbers(row: MaterialRow): readonly { name: string; row:
     { name: 'Weight as it is handled', row: row.densityKgPerM3 },
     { name: 'Dry weight once settled on a bed', row: row.settledDensityKgPerM3 },
     ...shares,
+    { name: 'Phosphorus', row: phosphorusPercent },
+    { name: 'Potassium', row: potassiumPercent },
   ];
 }
 
