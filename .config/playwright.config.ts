@@ -15,7 +15,7 @@ const bridgeOnly = /\.bridge\.spec\.ts$/;
  * core journey of a mowing are walked on both, but for those tests of them whose title ends in @once.
  */
 const sameOnBothSides =
-  /(?:pictures|\.a11y|bedChanges|beds|bringIntoOwn|everyFigure|garden|keyboard|lawn|offers|plan|season|section|tables|water|waterJuly|whatIf)\.spec\.ts$/;
+  /(?:pictures|\.a11y|bedChanges|beds|bringIntoOwn|everyFigure|garden|keyboard|lawn|offers|plan|season|seasonChart|section|tables|water|waterJuly|whatIf)\.spec\.ts$/;
 
 export default defineConfig<Sides>({
   testDir: join(top, 'tests/pages'),

@@ -1,7 +1,7 @@
 // The cut through a bed: every part says what it is, by pointer, by key and by touch.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { openSampleAt } from './journeys';
+import { goTo, openSample, openSampleAt } from './journeys';
 
 async function openSection(garden: Page): Promise<void> {
   await openSampleAt(garden, 'Beds');
@@ -108,4 +108,42 @@ test.describe('by touch', () => {
     await garden.getByRole('heading', { level: 1 }).tap();
     await expect(tip(garden)).toHaveCount(0);
   });
+});
+
+test('in four weeks as it stands, with the week’s plan, and with a layer that is tried', async ({
+  garden,
+}) => {
+  await openSample(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Far bed', exact: true }).click();
+  const section = garden.getByRole('figure', { name: 'Section of Far bed' });
+  const course = (name: string) =>
+    section
+      .getByRole('group', { name: 'In four weeks', exact: true })
+      .getByRole('button', { name, exact: true });
+  const ahead = (words: string) =>
+    section.getByRole('listbox', { name: `Far bed, In four weeks, 13 July, ${words}:` });
+  const layers = (of: ReturnType<typeof ahead>) =>
+    of.getByRole('option', { name: /^(?:Clippings|Compost)/ });
+
+  // nothing lies there now; the plan lays greens and compost, and that is what is shown first
+  const planned = ahead('with this week’s plan');
+  await expect(planned).toBeVisible();
+  await expect(course('With this week’s plan')).toHaveAttribute('aria-pressed', 'true');
+  await expect(layers(planned)).toHaveCount(2);
+  await course('As it stands').click();
+  const stands = ahead('as it stands');
+  await expect(stands).toBeVisible();
+  await expect(layers(stands)).toHaveCount(0);
+  await expect(section.getByText(/^Sweet corn .* no cover;/)).toHaveCount(2);
+
+  const whatIf = garden.getByRole('region', { name: 'What if…' });
+  await whatIf.getByRole('button', { name: 'Try a layer' }).click();
+  await whatIf.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw' });
+  await whatIf.getByLabel('How much?').fill('6 kg');
+  await course('With alternative 1').click();
+  const tried = ahead('with alternative 1 of “What if…”');
+  await expect(tried).toBeVisible();
+  await expect(tried.getByRole('option', { name: /^Wheat straw/ })).toHaveCount(1);
+  await expect(layers(tried)).toHaveCount(0);
 });

@@ -217,7 +217,7 @@ export function LayerStrip(props: {
   );
 }
 
-/** Rain as bars, watering on top of it with its own edge; hollow where the weather is imagined. */
+/** Rain as bars, watering on top of it with its own edge; pale under an inked top where the weather is imagined. */
 export function RainStrip(props: {
   readonly bars: readonly RainBar[];
   /** end of the scale, in the shown unit */
@@ -252,6 +252,9 @@ export function RainStrip(props: {
             width={bar.width}
             height={bar.rain}
           />
+          {bar.kind === 'imagined' && bar.rain > 0 && (
+            <path className="chart-rain-top" d={`M${bar.x} ${bottom - bar.rain} h${bar.width}`} />
+          )}
           {bar.watered > 0 && (
             <rect
               className="chart-watered"

@@ -50,6 +50,8 @@ export function PlacePart() {
           maxLength={120}
           onCommit={(next) => editGarden({ place: next })}
         />
+      </div>
+      <div className="fields">
         <SettledQuantityField
           label="Latitude (degrees)"
           hint="As maps show it; it gives the length of the days."

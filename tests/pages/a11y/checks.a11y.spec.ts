@@ -2,6 +2,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { focusFindings, running, smallTargets, spreadText, unreadableText } from './inPage';
+import { brokenWords, cutEntries, lostShapes } from './wholeWords';
 import { hear, heard, listen } from './heard';
 import { Person } from './keys';
 
@@ -56,6 +57,31 @@ test('text cut off, running over, covering other text, past the edge', async ({ 
     ),
   ).toContain('a box that scrolls sideways');
   expect(await findings('<p>One</p><p>Two <em>words</em></p><button>Press</button>', '')).toBe('');
+});
+
+test('a day shown in part, a word torn in two, a shape that a contrast theme takes away', async ({
+  page,
+}) => {
+  const day = '<p class="field-date"><input value="Thursday 26 November 2026"></p>';
+  await show(page, day, 'input { width: 5em }');
+  expect((await page.evaluate(cutEntries)).join()).toContain('26 November');
+  await show(page, day, 'input { width: 25em }');
+  expect(await page.evaluate(cutEntries)).toEqual([]);
+
+  const torn = 'p { width: 4em; overflow-wrap: anywhere }';
+  await show(page, '<p>Phosphorus</p>', torn);
+  expect((await page.evaluate(brokenWords)).join()).toContain('Phosphorus');
+  // between words, at a hyphen and in the path of a file a line may end
+  await show(page, '<p>one two three four-and-five /home/gardener/Documents</p>', torn);
+  expect(await page.evaluate(brokenWords)).toEqual([]);
+
+  const mark =
+    'i { width: 9px; height: 9px; display: block; clip-path: polygon(0 0, 100% 0, 0 100%) }';
+  await page.emulateMedia({ forcedColors: 'active' });
+  await show(page, '<i></i>', `${mark} i { background: red }`);
+  expect(await page.evaluate(lostShapes)).toEqual(['lost: i.']);
+  await show(page, '<i></i>', `${mark} i { forced-color-adjust: none; background: CanvasText }`);
+  expect(await page.evaluate(lostShapes)).toEqual([]);
 });
 
 test('text that has no room to be spread out', async ({ page }) => {

@@ -18,6 +18,7 @@ import {
   weekPlan,
 } from '../journeys';
 import { pastTheEdge, smallTargets, spreadText, unreadableText } from './inPage';
+import { brokenWords, cutEntries, lostShapes } from './wholeWords';
 
 const usual = { width: 1280, height: 860 };
 /** 1280 px wide at 200 % and at 400 % */
@@ -56,6 +57,7 @@ async function look(page: Page, state: string): Promise<void> {
   none(await axeFindings(page, colourRules), 'axe, dark');
   await page.emulateMedia({ forcedColors: 'active' });
   none(await axeFindings(page, colourRules), 'axe, contrast colours');
+  none(await page.evaluate(lostShapes), 'shapes in contrast colours');
   await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
 
   for (const { percent, ...size } of [{ percent: 100, ...usual }, ...enlarged]) {
@@ -65,6 +67,8 @@ async function look(page: Page, state: string): Promise<void> {
     none(await page.evaluate(pastTheEdge), `past the edge at ${percent} %`);
     none(await page.evaluate(smallTargets), `targets at ${percent} %`);
     none(await page.evaluate(unreadableText), `text at ${percent} %`);
+    none(await page.evaluate(cutEntries), `entries at ${percent} %`);
+    none(await page.evaluate(brokenWords), `words at ${percent} %`);
     await page.evaluate(spreadText, true);
     none(await page.evaluate(unreadableText), `text spread out, at ${percent} %`);
     await page.evaluate(spreadText, false);
