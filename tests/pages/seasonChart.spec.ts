@@ -106,9 +106,9 @@ test('what a laboratory measured and what is enough stand in the drawing, days t
     const box = (await drawing.locator(name).first().boundingBox())!;
     return box.x + box.width / 2;
   };
-  const [test, today] = [await middle('.chart-test'), await middle('.chart-today')];
+  const [measured, today] = [await middle('.chart-test'), await middle('.chart-today')];
   // 18 days of 365 lie between them
   const width = (await drawing.locator('.chart-base').first().boundingBox())!.width;
-  expect(today - test).toBeCloseTo((width * 18) / 365, -1);
+  expect(today - measured).toBeCloseTo((width * 18) / 365, -1);
   await expect(drawing.locator('.chart-enough')).not.toHaveCount(0);
 });
