@@ -1,7 +1,9 @@
 import type { AheadSlice } from './aheadSlice';
 import type { CarriedSlice } from './carriedSlice';
+import type { ComingRangesSlice } from './comingRanges';
 import type { FileSlice } from './fileContract';
 import type { GardenSlice } from './gardenContract';
+import type { LateDoors } from './lateDoors';
 import type { NextSeasonSlice } from './nextSeasonSlice';
 import type { PlanSlice } from './planContract';
 import type { ResultsSlice } from './resultsContract';
@@ -34,6 +36,8 @@ export interface MowingsState
     WaterSlice,
     CarriedSlice,
     NextSeasonSlice,
+    ComingRangesSlice,
+    LateDoors,
     AheadSlice,
     ViewSlice,
     GardenActions {}

@@ -11,6 +11,7 @@ import { startActions } from './actions/startActions';
 import { thingActions } from './actions/thingActions';
 import { weatherActions } from './actions/weatherActions';
 import type { MowingsState, MowingsStore } from './contract';
+import type { LateDoor } from './lateDoors';
 import { fileDoor } from './fileSlice';
 import { gardenDoor } from './gardenSlice';
 import { planDoor } from './planSlice';
@@ -76,6 +77,7 @@ export function createMowingsStore({
   let carriedChanged = (): void => undefined;
   let aheadChanged = (): void => undefined;
   let comingSeasonChanged = (): void => undefined;
+  const lateDoors = new Set<LateDoor>();
   const store = createStore<MowingsState>()((set, get) => {
     const garden = gardenDoor(get, set);
     const file = fileDoor(get, set, surroundings, garden);
@@ -109,6 +111,18 @@ export function createMowingsStore({
       ...carried.slice,
       ...ahead.slice,
       ...coming.slice,
+      comingRanges: null,
+      openDoor: (make) => {
+        const door = make(get, set, surroundings);
+        lateDoors.add(door);
+        return {
+          ...door,
+          close: () => {
+            lateDoors.delete(door);
+            door.close();
+          },
+        };
+      },
       ...viewSlice(get, set),
       ...startActions(tools, file, sample),
       ...mowingActions(tools),
@@ -131,6 +145,7 @@ export function createMowingsStore({
       carriedChanged();
       aheadChanged();
       comingSeasonChanged();
+      for (const door of lateDoors) door.changed();
     }
     if (isOther) gardenChanged();
     const [now, was] = [describedAs(state), describedAs(before)];

@@ -148,9 +148,13 @@ export function imaginedProgress(done: number, of: number): string {
 /** What stands where nothing is under way. */
 export function imaginedReady(counts: readonly number[]): string {
   if (counts.length === 0) return 'No season has been imagined yet.';
+  return `Odds and ranges come from ${manyWords(counts)} imagined seasons of each bed.`;
+}
+
+/** "100 to 1,000", of at least one count */
+export function manyWords(counts: readonly number[]): string {
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
-  const many = least === most ? thousands(most) : `${thousands(least)} to ${thousands(most)}`;
-  return `Odds and ranges come from ${many} imagined seasons of each bed.`;
+  return least === most ? thousands(most) : `${thousands(least)} to ${thousands(most)}`;
 }
 
 /** Said of figures that were reckoned before the last change. */

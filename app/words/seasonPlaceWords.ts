@@ -1,5 +1,7 @@
 import type { DayNumber } from '../core/days';
 import { amount, amountWithUnit, dayWord, listed, percent } from './chartFormat';
+import { manyWords } from './imaginedWords';
+import { rangeOdds } from './ranges';
 import type { ChartUnits } from './chartUnits';
 
 export const seasonPlaceWords = {
@@ -22,15 +24,46 @@ export const seasonPlaceWords = {
   dugIn: 'dug or hoed in',
   stages: 'sown or planted, flower, first pick, cleared',
   trouble: 'something that does not go together',
+  range: `where it lies ${rangeOdds}`,
 } as const;
+
+/** Ends of what 8 imagined seasons of 10 bring [g/m2]. */
+export interface ReadyRange {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** "2 to 4.4", or "3" where both ends read alike. */
+export function readyEnds({ low, high }: ReadyRange, { nitrogen }: Pick<ChartUnits, 'nitrogen'>) {
+  const [from, to] = [amount(low, nitrogen), amount(high, nitrogen)];
+  return from === to ? from : `${from} to ${to}`;
+}
 
 /** Over a season that has not begun. */
 export const comingSeasonWords = {
   rests:
-    'Reckoned on from what this season leaves, in imagined weather. Only what is written down is laid: no greens of next year.',
+    'Each imagined season goes on from its own end of this one, in imagined weather. Only what is written down is laid: no greens of next year.',
   later: 'Too far ahead for sums: only the days written down are shown.',
   failed: 'The sums of next season did not come out. The days written down are shown all the same.',
+  rangesFailed: 'The ranges of next season did not come out: only the likely course is shown.',
+  stopped: 'Imagining next season is stopped.',
+  stop: 'Stop imagining',
+  goOn: 'Go on imagining',
+  again: 'Try again',
+  progress: 'Imagined next seasons',
+  toCome: 'its range is still to come',
+  notThere: 'without a range',
 } as const;
+
+/** What the ranges of a season that has not begun rest on. */
+export function comingRangesWords(counts: readonly number[]): string {
+  if (counts.length === 0) return 'No next season has been imagined yet.';
+  return `Ranges hold ${rangeOdds}, over ${manyWords(counts)} imagined seasons of each bed.`;
+}
+
+/** The same of one bed, where a figure of it is asked about. */
+export const comingRangeWhy = (count: number): string =>
+  `The range is from ${manyWords([count])} imagined seasons. Each goes on from what its own imagined end of this season left, under weather of its own, with everything uncertain drawn as it was for this season; what is laid and planted is what is written down.`;
 
 /** What begins in a season that is not shown: "2 plantings in 2027". */
 export const plantingsIn = (count: number, season: string): string =>
@@ -45,15 +78,21 @@ export const scaleWords = (units: Pick<ChartUnits, 'topSoil' | 'nitrogen'>): str
   `Nitrogen ready in the top ${units.topSoil}, in ${units.nitrogen.short}, downwards; one scale for all beds`;
 
 /** A bed's value on the chosen day; null: no sums for it, or none yet. */
-export const readyWords = (
+export function readyWords(
   grams: number | null,
   day: DayNumber,
   units: Pick<ChartUnits, 'nitrogen' | 'dayFirst'>,
   isReckoned: boolean,
-): string =>
-  grams === null
-    ? `${dayWord(day, units)}: ${isReckoned ? seasonPlaceWords.outside : seasonPlaceWords.notReckoned}`
-    : `${dayWord(day, units)}: ${amountWithUnit(grams, units.nitrogen)} ready`;
+  range: ReadyRange | 'to come' | 'not there' | null = null,
+): string {
+  if (grams === null)
+    return `${dayWord(day, units)}: ${isReckoned ? seasonPlaceWords.outside : seasonPlaceWords.notReckoned}`;
+  const ready = `${dayWord(day, units)}: ${amountWithUnit(grams, units.nitrogen)} ready`;
+  if (range === null) return ready;
+  if (range === 'to come') return `${ready}, ${comingSeasonWords.toCome}`;
+  if (range === 'not there') return `${ready}, ${comingSeasonWords.notThere}`;
+  return `${ready}, likely ${readyEnds(range, units)}`;
+}
 
 /** When a planting stands, for its button: "Tomatoes, planted 18 May, to about 30 September". */
 export function plantingLabel(
@@ -106,19 +145,30 @@ export const crowdedWords = (
 
 /** All beds on one day in a sentence: each of a few, the ends of many. */
 export function bedsOnDay(
-  beds: readonly { readonly name: string; readonly grams: number | null }[],
+  beds: readonly {
+    readonly name: string;
+    readonly grams: number | null;
+    readonly range?: ReadyRange | null;
+  }[],
   units: Pick<ChartUnits, 'nitrogen'>,
 ): string {
   const known = beds
-    .flatMap(({ name, grams }) => (grams === null ? [] : [{ name, grams }]))
+    .flatMap(({ name, grams, range }) => (grams === null ? [] : [{ name, grams, range }]))
     .toSorted((one, other) => other.grams - one.grams);
   if (known.length === 0) return 'No sums for this day.';
-  if (known.length <= mostSpoken)
-    return `Ready: ${known.map(({ name, grams }) => `${name} ${amount(grams, units.nitrogen)}`).join(', ')} ${units.nitrogen.short}.`;
+  const likely = ({ range }: (typeof known)[number]): string =>
+    range ? `, likely ${readyEnds(range, units)}` : '';
+  if (known.length <= mostSpoken) {
+    const told = known.map(
+      (bed) => `${bed.name} ${amount(bed.grams, units.nitrogen)}${likely(bed)}`,
+    );
+    const parted = known.some(({ range }) => range) ? '; ' : ', ';
+    return `Ready: ${told.join(parted)} ${units.nitrogen.short}.`;
+  }
   const [most] = known;
   const least = known.at(-1);
   if (!most || !least) return '';
-  return `Most is ready on ${most.name}, ${amountWithUnit(most.grams, units.nitrogen)}; least on ${least.name}, ${amountWithUnit(least.grams, units.nitrogen)}.`;
+  return `Most is ready on ${most.name}, ${amountWithUnit(most.grams, units.nitrogen)}${likely(most)}; least on ${least.name}, ${amountWithUnit(least.grams, units.nitrogen)}${likely(least)}.`;
 }
 const mostSpoken = 8;
 

@@ -7,6 +7,7 @@ import type {
   ProposalQuestion,
 } from '../core/season/bedAnswer';
 import type { CarriedAnswer, CarriedQuestions } from '../core/season/draws/carriedRelease';
+import type { NextSeasonRange } from '../core/season/draws/nextSeasonDraws';
 import type { DrawsAnswer, DrawsQuestion } from '../core/season/draws/runDraws';
 import type { BedSeason } from '../core/season/input';
 import type { Limits } from '../core/season/limits';
@@ -36,6 +37,12 @@ export type Question =
   | { readonly kind: 'next season'; readonly beds: readonly BedSeason[]; readonly limits: Limits }
   /** the imagined seasons of beds, one bed after the other */
   | { readonly kind: 'draws'; readonly beds: readonly DrawsQuestion[]; readonly limits: Limits }
+  /** the same, each gone on with through the season after this one */
+  | {
+      readonly kind: 'next season draws';
+      readonly beds: readonly DrawsQuestion[];
+      readonly limits: Limits;
+    }
   /** beds without and with layers that are only proposed, in the same imagined seasons */
   | {
       readonly kind: 'proposal draws';
@@ -54,7 +61,13 @@ export type Question =
 export type QuestionKind = Question['kind'];
 
 /** Long questions: answered in slices, so that they can be called off and told of while they run. */
-const slicedKinds = ['draws', 'proposal draws', 'what if draws', 'plan draws'] as const;
+const slicedKinds = [
+  'draws',
+  'next season draws',
+  'proposal draws',
+  'what if draws',
+  'plan draws',
+] as const;
 export type SlicedKind = (typeof slicedKinds)[number];
 export const isSliced = (kind: QuestionKind): kind is SlicedKind =>
   slicedKinds.some((sliced) => sliced === kind);
@@ -85,6 +98,7 @@ export interface Answers {
   readonly carried: readonly CarriedAnswer[];
   readonly 'next season': readonly NextSeason[];
   readonly draws: readonly DrawsAnswer[];
+  readonly 'next season draws': readonly NextSeasonRange[];
   readonly 'what if': readonly ProposalAnswer[];
   readonly ahead: readonly ProposalAnswer[];
   readonly 'proposal draws': readonly ProposalDrawsAnswer[];
@@ -100,6 +114,8 @@ export interface Progress {
   readonly of: number;
   /** a bed that has just been finished */
   readonly bed?: DrawsAnswer;
+  /** the same of a question about the next season */
+  readonly nextSeason?: NextSeasonRange;
 }
 
 /** Over the wire to the worker, and back. An error goes as its text, since not every engine clones one. */

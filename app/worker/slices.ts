@@ -1,5 +1,6 @@
 import { startPaired, type PairedAnswer, type PairedQuestion } from '../core/plan/pairedDraws';
 import { assertNever } from '../core/result';
+import { startNextSeason } from '../core/season/draws/nextSeasonDraws';
 import {
   startDraws,
   type DrawsAnswer,
@@ -52,21 +53,27 @@ interface Slicer {
   readonly tell: (progress: Progress) => void;
 }
 
-/** Runs beds one after the other; null when it was stopped: there are no half answers. */
-async function runBeds(
+/**
+ * Runs beds one after the other; null when it was stopped: there are no half answers.
+ *
+ * @param start of one bed
+ * @param told what is told of a bed that has just been finished
+ */
+async function runBeds<Answer>(
   beds: readonly DrawsQuestion[],
-  { limits, shared, lookUp, isStopped, tell }: Slicer,
-  isTold: boolean,
-): Promise<DrawsAnswer[] | null> {
-  const answers: DrawsAnswer[] = [];
+  { lookUp, isStopped, tell }: Slicer,
+  start: (question: DrawsQuestion) => DrawsRun<Answer>,
+  told: (bed: Answer) => Partial<Progress>,
+): Promise<Answer[] | null> {
+  const answers: Answer[] = [];
   let doneBefore = 0;
   let planned = beds.reduce((sum, { count }) => sum + count, 0);
-  const progress = (run: DrawsRun): Progress => ({
+  const progress = (run: DrawsRun<Answer>): Progress => ({
     done: doneBefore + run.done,
     of: planned,
   });
   for (const question of beds) {
-    const run = startDraws(question, limits, shared(question));
+    const run = start(question);
     let asked = run.of;
     while (!run.isDone) {
       run.next();
@@ -80,7 +87,7 @@ async function runBeds(
     }
     const bed = run.answer();
     answers.push(bed);
-    tell(isTold ? { ...progress(run), bed } : progress(run));
+    tell({ ...progress(run), ...told(bed) });
     doneBefore += run.done;
   }
   return answers;
@@ -113,12 +120,21 @@ export async function answerInSlices(
   question: QuestionOf<SlicedKind>,
   slicer: Slicer,
 ): Promise<Answers[SlicedKind] | null> {
+  const { limits, shared } = slicer;
+  const start = (bed: DrawsQuestion): DrawsRun<DrawsAnswer> => startDraws(bed, limits, shared(bed));
   switch (question.kind) {
     case 'draws':
-      return runBeds(question.beds, slicer, true);
+      return runBeds(question.beds, slicer, start, (bed) => ({ bed }));
+    case 'next season draws':
+      return runBeds(
+        question.beds,
+        slicer,
+        (bed) => startNextSeason(bed, shared(bed)),
+        (nextSeason) => ({ nextSeason }),
+      );
     case 'proposal draws': {
       const pairs = question.beds.flatMap(({ before, after }) => [before, after]);
-      const answers = await runBeds(pairs, slicer, false);
+      const answers = await runBeds(pairs, slicer, start, () => ({}));
       if (answers === null) return null;
       return question.beds.map((_, at): ProposalDrawsAnswer => {
         const [before, after] = [answers[2 * at]!, answers[2 * at + 1]!];

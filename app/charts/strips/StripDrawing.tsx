@@ -66,6 +66,16 @@ export const StripDrawing = memo(function StripDrawing(props: {
           {...(isImagined ? { fill: `url(#${props.weaves}-ahead)` } : {})}
         />
       ))}
+      {geometry.likely && (
+        <g>
+          <path
+            className="chart-likely"
+            d={geometry.likely.path}
+            fill={`url(#${props.weaves}-likely)`}
+          />
+          <path className="strip-likely" d={geometry.likely.edges} />
+        </g>
+      )}
       <path className="strip-surface" d={`M${layout.left} ${surface} H${layout.right}`} />
       {geometry.layers.map(({ layer, ...box }) =>
         layer.inSoil === true ? (

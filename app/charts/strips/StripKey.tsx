@@ -50,6 +50,15 @@ export function StripKey({
           {hasKnown ? words.ahead : words.onlyAhead}
         </li>
       )}
+      {beds.some(({ range }) => typeof range === 'object') && (
+        <li>
+          <svg width="26" height="16" aria-hidden="true" focusable="false">
+            <path className="chart-likely" d="M0 4 H26 V12 H0 Z" fill={`url(#${weaves}-likely)`} />
+            <path className="strip-likely" d="M0 4 H26 M0 12 H26" />
+          </svg>
+          {words.range}
+        </li>
+      )}
       {stuffs
         .filter((stuff) => laid.has(stuff))
         .map((stuff, index) => (

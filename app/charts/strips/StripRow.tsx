@@ -1,4 +1,5 @@
 import { type KeyboardEvent, memo, type ReactNode, useContext, useMemo } from 'react';
+import type { DayNumber } from '../../core/days';
 import type { ChartUnits } from '../../words/chartUnits';
 import {
   movingWords,
@@ -10,7 +11,7 @@ import { ChartSays } from '../ChartSays';
 import type { BedStrip } from './data';
 import { DayCross } from './DayCross';
 import { DayRead } from './DayRead';
-import { bedStripGeometry, readyOn, type PlantingPlace } from './geometry';
+import { bedStripGeometry, rangeOn, readyOn, type PlantingPlace } from './geometry';
 import { PlantingHandle } from './PlantingHandle';
 import type { StripScale } from './layout';
 import { StripDrawing } from './StripDrawing';
@@ -138,13 +139,22 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
   );
 });
 
+const rangeSaid = (bed: BedStrip, day: DayNumber) =>
+  typeof bed.range === 'string' ? bed.range : rangeOn(bed, day);
+
 /** What lies ready on the day that is read. */
 function ReadyValue(props: { readonly bed: BedStrip; readonly units: ChartUnits }) {
   const day = useContext(DayRead);
   return (
     <ChartSays
       saying={{ of: 'strip', bed: props.bed, day }}
-      says={readyWords(readyOn(props.bed, day), day, props.units, props.bed.run !== null)}
+      says={readyWords(
+        readyOn(props.bed, day),
+        day,
+        props.units,
+        props.bed.run !== null,
+        rangeSaid(props.bed, day),
+      )}
       className="strip-value"
     />
   );

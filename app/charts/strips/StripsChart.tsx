@@ -31,7 +31,7 @@ import { useWidth } from '../useWidth';
 import type { BedStrip, StripPlanting } from './data';
 import { DayAxis } from './DayAxis';
 import { DayRead } from './DayRead';
-import { inOrder, readyOn } from './geometry';
+import { inOrder, rangeOn, readyOn } from './geometry';
 import {
   mostAtFullHeight,
   stripExtremes,
@@ -168,7 +168,11 @@ export function StripsChart(props: StripsChartProps) {
     if (how === 'key')
       speak(
         bedsOnDay(
-          beds.map((bed) => ({ name: bed.name, grams: readyOn(bed, wanted) })),
+          beds.map((bed) => ({
+            name: bed.name,
+            grams: readyOn(bed, wanted),
+            range: rangeOn(bed, wanted),
+          })),
           units,
         ),
       );

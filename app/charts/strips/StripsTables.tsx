@@ -2,12 +2,20 @@ import type { DayNumber } from '../../core/days';
 import { mgPerKgFromGramsPerM2 } from '../../core/units';
 import { amount, amountWithUnit, dayShort } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { seasonPlaceWords as words } from '../../words/seasonPlaceWords';
+import { rangeOdds } from '../../words/ranges';
+import { readyEnds, seasonPlaceWords as words } from '../../words/seasonPlaceWords';
 import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
 import type { DaySpan } from '../season/data';
 import type { BedStrip } from './data';
-import { readyOn } from './geometry';
+import { rangeOn, readyOn } from './geometry';
+
+const wholeEnds = (low: number, high: number): string =>
+  low === high ? String(low) : `${String(low)} to ${String(high)}`;
+
+function Ends({ ends }: { readonly ends: string }) {
+  return <span className="strip-ends">{ends}</span>;
+}
 
 /** The strips as numbers: each bed on the chosen day and at the end of every month; and all that is on them. */
 export function StripsTables(props: {
@@ -21,6 +29,28 @@ export function StripsTables(props: {
   const ends = calendarStretches('season', span, units, 1).map(({ to }) => to);
   const written = (grams: number | null): string =>
     grams === null ? '–' : amount(grams, units.nitrogen);
+  const hasRange = beds.some(({ range }) => typeof range === 'object');
+  const ready = (bed: BedStrip, on: DayNumber) => {
+    const range = rangeOn(bed, on);
+    return (
+      <>
+        {written(readyOn(bed, on))}
+        {range && <Ends ends={readyEnds(range, units)} />}
+      </>
+    );
+  };
+  const inSoil = (bed: BedStrip) => {
+    const perKg = (grams: number): number =>
+      Math.round(mgPerKgFromGramsPerM2(grams, bed.bulkDensityKgPerL, 30));
+    const grams = readyOn(bed, day);
+    const range = rangeOn(bed, day);
+    return (
+      <>
+        {grams === null ? '–' : perKg(grams)}
+        {range && <Ends ends={wholeEnds(perKg(range.low), perKg(range.high))} />}
+      </>
+    );
+  };
   const short = (at: DayNumber | null): string => (at === null ? '–' : dayShort(at, units));
   const isIn = (from: DayNumber, to: DayNumber | null): boolean =>
     from <= span.to && (to === null || to > span.from);
@@ -37,7 +67,8 @@ export function StripsTables(props: {
       <Scroller className="chart-table" label={words.readyTable}>
         <table>
           <caption>
-            {words.readyTable}, in {units.nitrogen.long} of bed, on the evening of each day.
+            {words.readyTable}, in {units.nitrogen.long} of bed, on the evening of each day
+            {hasRange ? `, and below it where it lies ${rangeOdds}` : ''}.
           </caption>
           <thead>
             <tr>
@@ -55,18 +86,13 @@ export function StripsTables(props: {
           </thead>
           <tbody>
             {beds.map((bed) => {
-              const grams = readyOn(bed, day);
               return (
                 <tr key={bed.bedId}>
                   <th scope="row">{bed.name}</th>
-                  <td>{written(grams)}</td>
-                  <td>
-                    {grams === null
-                      ? '–'
-                      : Math.round(mgPerKgFromGramsPerM2(grams, bed.bulkDensityKgPerL, 30))}
-                  </td>
+                  <td>{ready(bed, day)}</td>
+                  <td>{inSoil(bed)}</td>
                   {ends.map((end) => (
-                    <td key={end}>{written(readyOn(bed, end))}</td>
+                    <td key={end}>{ready(bed, end)}</td>
                   ))}
                 </tr>
               );

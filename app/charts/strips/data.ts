@@ -37,6 +37,17 @@ export type StripRun = Pick<SeasonResult, 'firstDay' | 'days' | 'today' | 'kind'
   readonly start: Pick<SeasonResult['start'], 'mineralTop'>;
 };
 
+/** Where what lies ready is in most imagined seasons [g N/m2]. */
+export interface StripRange {
+  /** of the season; the first of each list is the evening before it, then comes every evening */
+  readonly firstDay: DayNumber;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  /** imagined seasons that were run, and what they are worth once tests and looks weighed them */
+  readonly count: number;
+  readonly effectiveCount: number;
+}
+
 /** One bed of the season: plain data, no store. */
 export interface BedStrip {
   readonly bedId: string;
@@ -44,6 +55,8 @@ export interface BedStrip {
   /** null: its sums have not come yet */
   readonly run: StripRun | null;
   readonly bulkDensityKgPerL: number;
+  /** of a season that has not begun; `to come` while it is worked at; left out where none is told */
+  readonly range?: StripRange | 'to come' | 'not there';
   readonly plantings: readonly StripPlanting[];
   readonly layers: readonly LayerOnChart[];
   readonly crowded: readonly CrowdedSpell[];

@@ -1,4 +1,4 @@
-import { area } from 'd3-shape';
+import { area, line } from 'd3-shape';
 import type { DayNumber } from '../../core/days';
 import { dayKinds } from '../../core/season/input';
 import type { DaySpan, LayerOnChart } from '../season/data';
@@ -58,6 +58,8 @@ export interface BedStripGeometry {
   /** thickness in px at each edge of the days known: the morning of the first, then every evening */
   readonly thickness: Float64Array;
   readonly known: DaySpan | null;
+  /** lower edges of the soil where it is thin and where it is thick; null: no range is told */
+  readonly likely: { readonly path: string; readonly edges: string } | null;
   readonly bars: readonly PlantingBar[];
   readonly places: readonly PlantingPlace[];
   readonly layers: readonly StripLayer[];
@@ -136,6 +138,39 @@ function soilPieces(
     from = to + 1;
   }
   return pieces;
+}
+
+function rangeShape(
+  bed: BedStrip,
+  known: DaySpan,
+  surface: number,
+  { x }: StripLayout,
+  { pxPerGram }: StripScale,
+): BedStripGeometry['likely'] {
+  const ends: { readonly x: number; readonly low: number; readonly high: number }[] = [];
+  for (let day = known.from - 1; day <= known.to; day++) {
+    const range = rangeOn(bed, day);
+    if (range)
+      ends.push({
+        x: x(day + 1),
+        low: surface + range.low * pxPerGram,
+        high: surface + range.high * pxPerGram,
+      });
+  }
+  if (ends.length === 0) return null;
+  type End = (typeof ends)[number];
+  const edge = (at: (end: End) => number): string =>
+    line<End>()
+      .x((end) => end.x)
+      .y(at)(ends) ?? '';
+  return {
+    path:
+      area<End>()
+        .x((end) => end.x)
+        .y0(({ low }) => low)
+        .y1(({ high }) => high)(ends) ?? '',
+    edges: `${edge(({ low }) => low)}${edge(({ high }) => high)}`,
+  };
 }
 
 /** The lanes of a bed that hold nothing but a word. */
@@ -225,6 +260,7 @@ export function bedStripGeometry(
     surface,
     known,
     thickness,
+    likely: known ? rangeShape(bed, known, surface, layout, scale) : null,
     soil: known ? soilPieces(bed, known, thickness, surface, layout) : [],
     bars,
     places: bars.flatMap((bar, index) => {
@@ -280,6 +316,17 @@ export function uprightPieces(
   }
   if (top < foot) pieces.push({ top, bottom: foot });
   return pieces;
+}
+
+/** Where it lies 8 times in 10 on the evening of a day [g/m2]; null where that is not told. */
+export function rangeOn(
+  { range }: Pick<BedStrip, 'range'>,
+  day: DayNumber,
+): { readonly low: number; readonly high: number } | null {
+  if (typeof range !== 'object') return null;
+  const at = day - range.firstDay + 1;
+  const [low, high] = [range.low[at], range.high[at]];
+  return low === undefined || high === undefined ? null : { low, high };
 }
 
 /** What lies ready on the evening of a day [g/m2]; null where there are no sums for it. */

@@ -78,14 +78,16 @@ export function knownSpan(run: StripRun | null, span: DaySpan): DaySpan | null {
 
 /** The thickest strip [g/m2] and the deepest layer [mm] of a view, or the least a scale is made for. */
 export function stripExtremes(
-  beds: readonly Pick<BedStrip, 'run' | 'layers'>[],
+  beds: readonly Pick<BedStrip, 'run' | 'range' | 'layers'>[],
   span: DaySpan,
 ): { readonly most: number; readonly deepest: number } {
   let most = leastMost;
   let deepest = leastDeepest;
-  for (const { run, layers } of beds) {
+  for (const { run, range, layers } of beds) {
     const known = knownSpan(run, span);
     if (run && known) for (const grams of readyTopOf(run, known)) most = Math.max(most, grams);
+    if (known && typeof range === 'object')
+      for (const grams of range.high) most = Math.max(most, grams);
     for (const { day, laidDepth } of layers)
       if (day >= span.from && day <= span.to) deepest = Math.max(deepest, laidDepth);
   }

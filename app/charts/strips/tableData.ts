@@ -4,7 +4,7 @@ import type { TableData } from '../export/tableData';
 import type { DaySpan } from '../season/data';
 import type { BedStrip } from './data';
 import { toldKind, type DayOrigins } from '../season/origin';
-import { readyOn } from './geometry';
+import { rangeOn, readyOn } from './geometry';
 
 /** What begins, ends or is laid on a bed on a day. */
 function happenings(bed: BedStrip, day: DayNumber): readonly string[] {
@@ -32,11 +32,18 @@ export function stripsTable(
 ): TableData {
   const { nitrogen } = units;
   const run = beds.find((bed) => bed.run !== null)?.run ?? null;
+  const hasRange = ({ range }: BedStrip): boolean => typeof range === 'object';
   return {
     head: [
       'day',
       'weather',
-      ...beds.map(({ name }) => `${name}, ready in the top ${units.topSoil} [${nitrogen.short}]`),
+      ...beds.flatMap((bed) => {
+        const column = (what: string): string => `${bed.name}, ${what} [${nitrogen.short}]`;
+        const ready = column(`ready in the top ${units.topSoil}`);
+        return hasRange(bed)
+          ? [ready, column('10 % of seasons below'), column('10 % of seasons above')]
+          : [ready];
+      }),
       'what happens',
     ],
     rows: Array.from({ length: span.to - span.from + 1 }, (_value, index) => {
@@ -45,9 +52,13 @@ export function stripsTable(
       return [
         textFromDay(day),
         run && at >= 0 && at < run.days ? toldKind(origins, day, run.kind[at]) : null,
-        ...beds.map((bed) => {
-          const grams = readyOn(bed, day);
-          return grams === null ? null : grams * nitrogen.perInside;
+        ...beds.flatMap((bed) => {
+          const range = rangeOn(bed, day);
+          const values = [
+            readyOn(bed, day),
+            ...(hasRange(bed) ? [range?.low ?? null, range?.high ?? null] : []),
+          ];
+          return values.map((grams) => (grams === null ? null : grams * nitrogen.perInside));
         }),
         beds.flatMap((bed) => happenings(bed, day)).join('; '),
       ];

@@ -25,7 +25,7 @@ import { SeasonLawns } from './SeasonLawns';
 import { stripFigures } from './stripFigures';
 import { ComingSeasonLine } from './ComingSeasonLine';
 import { bedStrips, stripPlanting } from './stripsData';
-import { useComingSeason } from './useComingSeason';
+import { useComingRanges, useComingSeason } from './useComingSeason';
 
 /** from more beds than these on they can be looked for by name and by what grows there */
 const manyBeds = 8;
@@ -43,6 +43,9 @@ export function SeasonStrips(props: {
   const today = useToday();
   const results = useMowings((state) => state.bedResults);
   const coming = useComingSeason(span);
+  const likely = useComingRanges(span);
+  const rangesState = likely.ranges?.state ?? null;
+  const rangesOfBeds = likely.ranges?.beds ?? null;
   const editPlanting = useMowings((state) => state.editPlanting);
   const openBed = useMowings((state) => state.openBed);
   const goTo = useMowings((state) => state.goTo);
@@ -52,8 +55,12 @@ export function SeasonStrips(props: {
   const box = useRef<HTMLDivElement>(null);
 
   const all = useMemo(
-    () => bedStrips(garden, results, span, today, shown, coming.beds),
-    [garden, results, span, today, shown, coming.beds],
+    () =>
+      bedStrips(garden, results, span, today, shown, {
+        beds: coming.beds,
+        ranges: rangesState && rangesOfBeds && { state: rangesState, beds: rangesOfBeds },
+      }),
+    [garden, results, span, today, shown, coming.beds, rangesState, rangesOfBeds],
   );
   // a planting that is moved changes neither
   const { weather, events } = garden;
@@ -157,7 +164,7 @@ export function SeasonStrips(props: {
           />
         )}
       </div>
-      <ComingSeasonLine coming={coming} span={span} />
+      <ComingSeasonLine coming={coming} likely={likely} span={span} />
       <TakeAway name={name} isStacked table={() => stripsTable(found, span, shown.chart, origins)}>
         <ChartFiguresIn value={stripFigures}>
           <StripsChart

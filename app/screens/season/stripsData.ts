@@ -1,4 +1,10 @@
-import type { BedStrip, StripPlanting, StripRun, StripTrouble } from '../../charts/strips/data';
+import type {
+  BedStrip,
+  StripPlanting,
+  StripRange,
+  StripRun,
+  StripTrouble,
+} from '../../charts/strips/data';
 import type { DaySpan } from '../../charts/season/data';
 import { dayOf, textFromDay, type DayNumber } from '../../core/days';
 import { crowdedSpells } from '../../core/season/cautions/crowded';
@@ -11,6 +17,7 @@ import type { Application, Bed, Garden, Planting } from '../../document/schema';
 import { tooSoonOn } from '../../document/tooSoonAfter';
 import { idsOfPast } from '../../document/bedPast';
 import type { BedResults } from '../../store/contract';
+import type { ComingRanges } from '../../store/comingRanges';
 import type { ComingSeason } from '../../store/nextSeasonSlice';
 import { shortSource } from '../../tables/sources';
 import { basisOf, limits } from '../../tables/thresholds';
@@ -166,17 +173,36 @@ function runFor(
   return next?.firstDay === span.from ? next : null;
 }
 
+/** The season to come as far as its sums have come. */
+export interface ComingSums {
+  readonly beds: ComingSeason['beds'];
+  readonly ranges: Pick<ComingRanges, 'state' | 'beds'> | null;
+}
+
+/** The range of a bed in the season to come; undefined in any other, which tells none on its strip. */
+function rangeFor(
+  bedId: string,
+  { ranges, beds }: ComingSums,
+  span: DaySpan,
+): StripRange | 'to come' | 'not there' | undefined {
+  if (!ranges || beds[bedId]?.firstDay !== span.from) return undefined;
+  const range = ranges.beds[bedId];
+  if (range?.firstDay === span.from) return range;
+  return ranges.state === 'working' ? 'to come' : 'not there';
+}
+
 /** Everything a strip shows of one bed. */
 function bedStrip(
   garden: Garden,
   bed: Bed,
   own: OnBed,
   results: BedResults | undefined,
-  coming: ComingSeason['beds'],
+  coming: ComingSums,
   span: DaySpan,
   today: DayNumber,
   shown: Shown,
 ): BedStrip {
+  const range = rangeFor(bed.id, coming, span);
   const plantings = own.plantings.map((planting) =>
     stripPlanting(garden, bed, planting, results, today),
   );
@@ -196,7 +222,8 @@ function bedStrip(
   return {
     bedId: bed.id,
     name: bed.name,
-    run: runFor(bed.id, results, coming, span),
+    run: runFor(bed.id, results, coming.beds, span),
+    ...(range !== undefined && { range }),
     bulkDensityKgPerL: (results?.input.soil ?? soilOf(garden, bed, today, today)).bulkDensityKgPerL,
     plantings,
     layers: own.applications.map((application) => {
@@ -243,7 +270,7 @@ export function bedStrips(
   span: DaySpan,
   today: DayNumber,
   shown: Shown,
-  coming: ComingSeason['beds'] = {},
+  coming: ComingSums = { beds: {}, ranges: null },
 ): readonly BedStrip[] {
   const onBeds = byBed(garden, span);
   const { crops, materials, mowings, containers, lawns, stock } = garden;
@@ -257,7 +284,8 @@ export function bedStrips(
         ...shared,
         answer?.season,
         answer?.cautions,
-        coming[bed.id],
+        coming.beds[bed.id],
+        rangeFor(bed.id, coming, span),
         own.plantings.length,
         own.onGround.length,
         ...own.plantings,

@@ -1,5 +1,5 @@
 import type { BedStrip } from '../../charts/strips/data';
-import { readyOn } from '../../charts/strips/geometry';
+import { rangeOn, readyOn } from '../../charts/strips/geometry';
 import type { DayNumber } from '../../core/days';
 import { gramsPerM2FromMgPerKg, mgPerKgFromGramsPerM2 } from '../../core/units';
 import type { Garden } from '../../document/schema';
@@ -7,6 +7,8 @@ import type { BedDraws } from '../../store/contract';
 import { amount, amountWithUnit, dayFull } from '../../words/chartFormat';
 import { soilWeightWords } from '../../words/chartUnits';
 import { twoFigures } from '../../words/figures';
+import { comingRangeWhy, readyEnds } from '../../words/seasonPlaceWords';
+import { keptLikelyWords, restingWords } from '../../words/imaginedWords';
 import { rangeOdds } from '../../words/ranges';
 import type { FigureInText, Why } from '../../words/why';
 import { whyWords } from '../../words/why';
@@ -25,11 +27,11 @@ export interface StripWhyFacts {
 }
 
 /** Where it lies in most imagined seasons on the evening of the week nearest before, in the strip's own unit. */
-function likelyOn(
-  { draws, shown }: StripWhyFacts,
-  { bulkDensityKgPerL }: BedStrip,
-  day: DayNumber,
-): string | null {
+function likelyOn({ draws, shown }: StripWhyFacts, bed: BedStrip, day: DayNumber): string | null {
+  const { bulkDensityKgPerL } = bed;
+  const coming = rangeOn(bed, day);
+  if (coming)
+    return `${readyEnds(coming, shown.chart)} ${shown.chart.nitrogen.short}, ${rangeOdds}`;
   if (!draws) return null;
   const { nitrateDays, nitrate } = draws.answer;
   const week = nitrateDays.findLastIndex((one) => one <= day);
@@ -40,6 +42,13 @@ function likelyOn(
   const grams = (mgPerKg: number) =>
     gramsPerM2FromMgPerKg(mgPerKg, bulkDensityKgPerL, topCentimetres);
   return `${amount(grams(band.low), unit)} to ${amountWithUnit(grams(band.high), unit)}, ${rangeOdds}`;
+}
+
+/** Where the range of a season that has not begun comes from. */
+function rangeFrom({ range }: BedStrip): readonly string[] {
+  if (typeof range !== 'object') return [];
+  const resting = restingWords(range);
+  return [comingRangeWhy(range.count), ...(resting === '' ? [] : [resting]), keptLikelyWords];
 }
 
 /** What lies ready in the top layer of a bed on the evening of a day. */
@@ -58,7 +67,7 @@ export function readyOnDayWhy(facts: StripWhyFacts, bed: BedStrip, day: DayNumbe
       ['Which is, as nitrate of that soil', `${twoFigures(mgPerKg)} mg/kg`],
     ],
     range: likelyOn(facts, bed, day),
-    sources: [whyWords.model, ...bedGives(facts.garden, bed.bedId)],
+    sources: [...rangeFrom(bed), whyWords.model, ...bedGives(facts.garden, bed.bedId)],
   };
 }
 

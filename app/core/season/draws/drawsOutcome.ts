@@ -6,11 +6,9 @@ import { judgeNitrogen } from '../nitrogenState';
 import { nitrogenStates, type NitrogenState } from '../verdict';
 import type { SeasonWatch } from '../watchSeason';
 import { bandReader, effectiveCount } from './bands';
-import type { Draws } from './columns';
 import { mattersMost, type Influence } from './mattersMost';
 import { isOverFed, windowOf, type OverFeeding, type OverFeedingWindow } from './overFeeding';
-import type { DrawsAnswer, Headline } from './runDraws';
-import type { SeasonSpread } from './spread';
+import type { DrawsAnswer, DrawsKept, Headline } from './runDraws';
 
 /** Share of all plantings' need of the season that was met; 1 where nothing was wanted. */
 function needMetIn({ plantings }: SeasonWatch): number {
@@ -29,19 +27,8 @@ const fixedIn = ({ plantings }: SeasonWatch): number =>
 
 const sumOf = (weights: Float64Array): number => weights.reduce((sum, weight) => sum + weight, 0);
 
-/** What is kept of a bed's draws, one place per draw, and what it says in the end. */
-export interface DrawsOutcome {
-  /** makes room for as many draws as there will be; what is kept stays */
-  grow(draws: number): void;
-  /** takes down the draw that was run last */
-  keep(draw: number, input: BedSeason, watch: SeasonWatch, weight: number): void;
-  /** what the weighted draws so far are worth */
-  worth(): number;
-  /** @param blocks the hypercubes that were drawn, in their order */
-  answer(spread: SeasonSpread, blocks: readonly Draws[]): DrawsAnswer;
-}
-
-export function drawsOutcome(bed: BedSeason, limits: Limits): DrawsOutcome {
+/** What a bed is judged by today, over its draws. */
+export function drawsOutcome(bed: BedSeason, limits: Limits): DrawsKept<DrawsAnswer> {
   const { firstDay, lastDay, today, bedId } = bed;
   const perGram = mgPerKgFromGramsPerM2(1, bed.soil.bulkDensityKgPerL, 30);
   const nitrateDays: DayNumber[] = [];

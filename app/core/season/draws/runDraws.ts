@@ -5,7 +5,7 @@ import type { BedSeason } from '../input';
 import { ownBed } from '../ownInput';
 import type { Limits } from '../limits';
 import type { NitrogenState } from '../verdict';
-import { newWatch, watchSeason } from '../watchSeason';
+import { newWatch, watchSeason, type SeasonWatch } from '../watchSeason';
 import type { Band } from './bands';
 import { makeDraws, type Draws } from './columns';
 import { drawnBed } from './drawnBed';
@@ -104,7 +104,7 @@ export function sharedDraws({ input, weather, seed, count }: DrawsQuestion): Sha
 }
 
 /** Draws under way, one `next()` at a time, so that whoever runs them can look up in between. */
-export interface DrawsRun {
+export interface DrawsRun<Answer> {
   readonly isDone: boolean;
   /** draws run, and how many it will be; the second grows where the draws prove poor */
   readonly done: number;
@@ -113,7 +113,7 @@ export interface DrawsRun {
   readonly steps: number;
   next(): void;
   /** when it is done */
-  answer(): DrawsAnswer;
+  answer(): Answer;
 }
 
 /** Weighted draws that are worth less than this share of those asked for are too few (ours). */
@@ -140,45 +140,55 @@ export function openBlock(
   };
 }
 
+/** What is kept of draws, one place per draw, and what it says in the end. */
+export interface DrawsKept<Answer> {
+  /** makes room for as many draws as there will be; what is kept stays */
+  grow(draws: number): void;
+  /** takes down the draw that was run last */
+  keep(draw: number, input: BedSeason, watch: SeasonWatch, weight: number): void;
+  /** what the weighted draws so far are worth */
+  worth(): number;
+  /** @param blocks the hypercubes that were drawn, in their order */
+  answer(spread: SeasonSpread, blocks: readonly Draws[]): Answer;
+}
+
 /**
  * Runs a bed in many imagined seasons: every quantity of its spread and the weather to come drawn
  * together, the same seed giving the same answer for ever. A draw is the same day by day as a run
- * of `runSeason`, and keeps only what it is judged by. Tests and what was seen weigh the draws, see
- * `drawWeigher`.
+ * of `runSeason`. Tests and what was seen weigh the draws, see `drawWeigher`.
  *
  * Where the weighted draws are worth less than a tenth of what was asked for, a further hypercube
  * of as many, under a seed of its own, joins them, and so on up to four. Each is a fair sample of
  * the same seasons, so together they are one as well, and none is drawn twice.
  *
+ * @param kept what of each draw is looked at
  * @param shared with other beds of the garden, so that what is common is made once
  * @source readings of ranges: model section 10
  */
-export function startDraws(
+export function startDrawing<Answer>(
   question: DrawsQuestion,
-  limits: Limits,
-  shared: SharedDraws = sharedDraws(question),
-): DrawsRun {
+  kept: DrawsKept<Answer>,
+  shared: SharedDraws,
+): DrawsRun<Answer> {
   const { count, spread } = question;
-  const input = ownBed(question.input);
   const weigher = drawWeigher(question);
-  const watch = newWatch(input, weigher.lookDays);
+  const watch = newWatch(ownBed(question.input), weigher.lookDays);
   const flows = new Float64Array(flowKinds.length);
-  const outcome = drawsOutcome(input, limits);
   let blocks = 1;
   let block = openBlock(question, shared.block(0));
-  outcome.grow(count);
+  kept.grow(count);
   let done = 0;
 
   const next = (): void => {
     block.write(done % count);
     watchSeason(block.input, block.plan, watch, flows);
-    outcome.keep(done, block.input, watch, weigher.weight(block.input, watch));
+    kept.keep(done, block.input, watch, weigher.weight(block.input, watch));
     done += 1;
     if (done < blocks * count || blocks === mostBlocks) return;
-    if (outcome.worth() >= poorShare * count) return;
+    if (kept.worth() >= poorShare * count) return;
     block = openBlock(question, shared.block(blocks));
     blocks += 1;
-    outcome.grow(blocks * count);
+    kept.grow(blocks * count);
   };
 
   return {
@@ -196,12 +206,20 @@ export function startDraws(
     },
     next,
     answer: () =>
-      outcome.answer(
+      kept.answer(
         spread,
         Array.from({ length: blocks }, (_, at) => shared.block(at).draws),
       ),
   };
 }
+
+/** `startDrawing` of what a bed is judged by today. */
+export const startDraws = (
+  question: DrawsQuestion,
+  limits: Limits,
+  shared: SharedDraws = sharedDraws(question),
+): DrawsRun<DrawsAnswer> =>
+  startDrawing(question, drawsOutcome(ownBed(question.input), limits), shared);
 
 /**
  * `startDraws` to the end.
