@@ -46,7 +46,6 @@ export const comingSeasonWords = {
   later: 'Too far ahead for sums: only the days written down are shown.',
   failed: 'The sums of next season did not come out. The days written down are shown all the same.',
   rangesFailed: 'The ranges of next season did not come out: only the likely course is shown.',
-  stopped: 'Imagining next season is stopped.',
   stop: 'Stop imagining',
   goOn: 'Go on imagining',
   again: 'Try again',
@@ -59,6 +58,15 @@ export const comingSeasonWords = {
 export function comingRangesWords(counts: readonly number[]): string {
   if (counts.length === 0) return 'No next season has been imagined yet.';
   return `Ranges hold ${rangeOdds}, over ${manyWords(counts)} imagined seasons of each bed.`;
+}
+
+/** The same where they were stopped: of how many beds there are any. */
+export function comingStoppedWords(counts: readonly number[], beds: number): string {
+  const stopped = 'Imagining next season is stopped';
+  if (counts.length === 0) return `${stopped}: no bed has its range.`;
+  if (counts.length < beds)
+    return `${stopped}: ${String(counts.length)} of ${String(beds)} beds have their range.`;
+  return `${stopped}. ${comingRangesWords(counts)}`;
 }
 
 /** The same of one bed, where a figure of it is asked about. */

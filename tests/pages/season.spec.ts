@@ -118,8 +118,14 @@ test('other seasons, many words for one bed, and the numbers as tables', async (
   await expect(ready.getByRole('row')).toHaveCount(2);
   await garden.getByRole('button', { name: 'Later' }).click();
   // gone on with from what this season leaves
-  await expect(garden.getByText(/^1 January: [\d.]+ g\/m² ready$/)).toBeVisible();
-  await expect(garden.getByText(/^Reckoned on from what this season leaves/)).toBeVisible();
+  await expect(garden.getByText(/^Each imagined season goes on from its own end/)).toBeVisible();
+  const likely = /^1 January: [\d.]+ g\/m² ready, likely [\d.]+ to [\d.]+$/;
+  await expect(garden.getByText(likely)).toBeVisible();
+  await expect(ready.getByRole('row').last().getByRole('cell').first()).toHaveText(
+    /^[\d.]+[\d.]+ to [\d.]+$/,
+  );
+  await garden.getByRole('button', { name: /^1 January: .*: why\?$/ }).click();
+  await expect(garden.getByText(/^The range is from [\d,]+ imagined seasons/)).toBeVisible();
   await expect(garden.getByRole('button', { name: 'Later' })).toHaveAttribute(
     'aria-disabled',
     'true',

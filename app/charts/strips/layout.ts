@@ -111,7 +111,11 @@ export function stripScale(
       .map((value) => ({ value, depth: (value / unit.perInside) * pxPerGram }))
       .filter(({ depth }) => depth <= soilHeight)
       // with little room the end of the scale says it alone
-      .filter(({ depth }, index, all) => index % (all.length - 1) === 0 || depth >= leastApart),
+      .filter(
+        ({ depth }, index, all) =>
+          index % (all.length - 1) === 0 ||
+          (depth >= leastApart && (all.at(-1)?.depth ?? 0) - depth >= leastApart),
+      ),
     pxPerMillimetre: heights.layer[size] / deepest,
     layerHeight: heights.layer[size],
   };

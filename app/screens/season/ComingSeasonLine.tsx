@@ -1,8 +1,13 @@
 import type { DaySpan } from '../../charts/season/data';
 import { seasonEnd } from '../../core/days';
+import type { ComingRanges } from '../../store/comingRanges';
 import type { ComingSeason } from '../../store/nextSeasonSlice';
 import { imaginedProgress } from '../../words/imaginedWords';
-import { comingRangesWords, comingSeasonWords as words } from '../../words/seasonPlaceWords';
+import {
+  comingRangesWords,
+  comingSeasonWords as words,
+  comingStoppedWords,
+} from '../../words/seasonPlaceWords';
 import { useGarden } from '../store';
 import { useToday } from '../useReadingContext';
 import { TroubleReason } from '../WorkTrouble';
@@ -15,6 +20,7 @@ export function ComingSeasonLine(props: {
   readonly span: DaySpan;
 }) {
   const { coming, span } = props;
+  const { ranges, stop, goOn } = props.likely;
   const isComing = useIsComing(span);
   const { seasonStartMonth } = useGarden().garden;
   const today = useToday();
@@ -24,7 +30,7 @@ export function ComingSeasonLine(props: {
     return (
       <>
         <p className="small">{words.rests}</p>
-        <RangesLine {...props.likely} />
+        {ranges && <RangesLine ranges={ranges} stop={stop} goOn={goOn} />}
       </>
     );
   return (
@@ -39,21 +45,26 @@ export function ComingSeasonLine(props: {
 }
 
 /** How far its imagined seasons are, with the one button that stops them or lets them go on. */
-function RangesLine({ ranges, stop, goOn }: UsedComingRanges) {
-  if (!ranges) return null;
+function RangesLine({
+  ranges,
+  stop,
+  goOn,
+}: Omit<UsedComingRanges, 'ranges'> & { readonly ranges: ComingRanges }) {
   const { state, isStopped, done, of, reason, beds } = ranges;
+  const bedCount = useGarden().beds.length;
   const counts = Object.values(beds).map(({ count }) => count);
   const isBusy = state === 'working' && !isStopped;
   const isOver = state === 'ready';
   return (
     <div className="imagined-line">
       <p className="small soft">
-        {isStopped && `${words.stopped} `}
-        {isBusy && done < of
-          ? imaginedProgress(done, of)
+        {isStopped
+          ? comingStoppedWords(counts, bedCount)
           : state === 'failed'
             ? words.rangesFailed
-            : comingRangesWords(counts)}
+            : isBusy && done < of
+              ? imaginedProgress(done, of)
+              : comingRangesWords(counts)}
       </p>
       {isBusy && <progress aria-label={words.progress} max={Math.max(1, of)} value={done} />}
       {!isOver && (
