@@ -329,6 +329,11 @@ test('season', async ({ garden }) => {
   await garden.getByLabel('Beds with this name or crop').fill('nothing of that name');
   await garden.getByRole('button', { name: 'Later' }).click();
   await look(garden, 'season, the next one, no bed found');
+  await garden.getByLabel('Beds with this name or crop').fill('');
+  await expect(garden.getByText(/, over 1,000 imagined seasons of each bed\.$/)).toBeVisible({
+    timeout: 60_000,
+  });
+  await look(garden, 'season, the next one with its ranges and tables');
 });
 
 test('lawn', async ({ garden }) => {
