@@ -110,13 +110,16 @@ describe('the range of a strip', () => {
 describe('in words', () => {
   const ends = { low: 1, high: 4 };
   test('beside the figure itself, or why it is not there', () => {
-    const said = (told: Parameters<typeof readyWords>[3]) => readyWords(2.5, from, units, told);
+    const said = (told: Parameters<typeof readyWords>[4]) =>
+      readyWords(2.5, from, units, true, told);
     expect(said(ends)).toBe('1 January: 2.5 g/m² ready, likely 1.0 to 4.0');
     expect(said({ low: 2.5, high: 2.51 })).toBe('1 January: 2.5 g/m² ready, likely 2.5');
     expect(said('to come')).toBe('1 January: 2.5 g/m² ready, its range is still to come');
     expect(said('not there')).toBe('1 January: 2.5 g/m² ready, without a range');
     expect(said(null)).toBe('1 January: 2.5 g/m² ready');
-    expect(readyWords(null, from, units, 'to come')).toBe('1 January: no sums for these days');
+    expect(readyWords(null, from, units, true, 'to come')).toBe(
+      '1 January: no sums for these days',
+    );
   });
 
   test('of all beds on a day, few and many', () => {
