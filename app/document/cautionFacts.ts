@@ -17,7 +17,9 @@ import { clippingsKeep } from './clippingsKeep';
 import { looksOf } from './looks';
 import { materialFrom, mowingOf } from './materialValues';
 import { ofBed } from './ofBed';
-import type { Application, Garden, Treatment } from './schema';
+import { keptWith } from './keptParts';
+import { sortedOnce } from './sortedOnce';
+import type { Application, Garden, Mowing, Treatment } from './schema';
 import { cropById, type CropValues } from './cropValues';
 
 const dayOrNull = (text: string | undefined | null): DayNumber | null =>
@@ -42,6 +44,15 @@ const ownGrowth: TreatmentFacts = {
   beanTestPassed: null,
 };
 
+const mowingsOfLawn = sortedOnce(({ lawnId }: Mowing) => lawnId);
+const mowingDays = keptWith<readonly Mowing[], readonly DayNumber[]>();
+
+/** Days a lawn was mown, read once for all layers that came from it. */
+function mowingDaysOf(all: readonly Mowing[], lawnId: string): readonly DayNumber[] {
+  const own = mowingsOfLawn(all, lawnId);
+  return mowingDays(own, [], () => own.map(({ date }) => dayOf(date)));
+}
+
 function sourceFacts(garden: Garden, from: Application['from']): SourceFacts {
   const { row, name } = materialFrom(garden, from);
   const mowing = mowingOf(garden, from);
@@ -52,9 +63,7 @@ function sourceFacts(garden: Garden, from: Application['from']): SourceFacts {
       name: lawn.name,
       mayCarryWeedkiller: row.mayCarryWeedkiller,
       treatment: treatmentFacts(lawn.treatment),
-      mowingDays: garden.mowings
-        .filter(({ lawnId }) => lawnId === lawn.id)
-        .map(({ date }) => dayOf(date)),
+      mowingDays: mowingDaysOf(garden.mowings, lawn.id),
       creepingGrass: lawn.creepingGrass,
       seedHeadsSeen: dayOrNull(lawn.seedHeadsSeen),
     };
@@ -110,8 +119,23 @@ function lastSpringFrost(garden: Garden, today: DayNumber): DayNumber | null {
   return null;
 }
 
-/** Greens of the last days that are neither laid nor given to the lawn or the heap, freshest first. */
-function onHandOf(
+/** The last of each garden. */
+const onHand = keptWith<Garden, readonly OnHand[]>();
+
+/**
+ * Greens of the last days that are neither laid nor given to the lawn or the heap, freshest first: of
+ * all beds the same, so found once for a garden that nobody can change any more.
+ */
+export function onHandOf(
+  garden: Garden,
+  today: DayNumber,
+  proposed: readonly Application[] = [],
+): readonly OnHand[] {
+  const find = (): readonly OnHand[] => foundOnHand(garden, today, proposed);
+  return proposed.length > 0 || !Object.isFrozen(garden) ? find() : onHand(garden, [today], find);
+}
+
+function foundOnHand(
   garden: Garden,
   today: DayNumber,
   proposed: readonly Application[],

@@ -2,14 +2,19 @@ import type { Garden } from './schema';
 
 type Weather = Garden['weather'];
 
+const gauges = new WeakMap<Garden['events'], string>();
 /** Rain gauges that were read: they change the record as the weather itself does. */
-const gaugesOf = (garden: Garden): string =>
-  garden.events
+export function gaugesOf({ events }: Pick<Garden, 'events'>): string {
+  const known = gauges.get(events);
+  if (known !== undefined) return known;
+  const text = events
     .flatMap((event) =>
       event.kind === 'rain gauge' ? [`${event.date} ${String(event.millimetres)}`] : [],
     )
     .join();
-const gauges = new WeakMap<Garden, string>();
+  if (Object.isFrozen(events)) gauges.set(events, text);
+  return text;
+}
 
 /**
  * Remembers what was made of a garden's weather for as long as that weather stays as it is: beds
@@ -26,9 +31,7 @@ export function laidOutOnce<Value>(
   const kept = new WeakMap<Weather, Map<string, Value>>();
   return (garden, ownKey, make) => {
     if (!Object.isFrozen(garden) || !Object.isFrozen(garden.weather)) return make();
-    let gauged = gauges.get(garden);
-    if (gauged === undefined) gauges.set(garden, (gauged = gaugesOf(garden)));
-    const key = `${ownKey} ${gauged}`;
+    const key = `${ownKey} ${gaugesOf(garden)}`;
     let values = kept.get(garden.weather);
     if (!values) kept.set(garden.weather, (values = new Map()));
     const found = values.get(key);

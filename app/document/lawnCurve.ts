@@ -7,7 +7,6 @@ import { lawnSeason } from './lawnWeather';
 import { expectedKilograms, growthBetween, sumOf } from './lawnYield';
 import type { Garden, Lawn } from './schema';
 import { typicalSeed } from './seasonInput';
-import { recordOf } from './weatherRecord';
 
 /** A mowing of the whole lawn, with the days in which it grew. */
 export interface LawnCut {
@@ -53,9 +52,8 @@ function growthOfWeeksAhead(
 ): ReadonlyMap<DayNumber, LikelyRange> {
   const later = weeks.filter(({ from }) => from > today);
   if (later.length === 0) return new Map();
-  const record = recordOf(garden, today);
   const seasons = Array.from({ length: imaginedAhead }, (_unused, at) =>
-    lawnSeason(garden, lawn.grass, today, lastDay, today, typicalSeed + at, record),
+    lawnSeason(garden, lawn.grass, today, lastDay, today, typicalSeed + at),
   );
   return new Map(
     later.map(({ from }): [DayNumber, LikelyRange] => {

@@ -1,7 +1,8 @@
 import { dayOf, type DayNumber } from '../core/days';
 import type { RecordedDay } from '../core/season/ahead';
 import { droughtDays, droughtLine } from '../tables/lawnGrowthWater';
-import { lawnSeason, lawnTexture, runInDays } from './lawnWeather';
+import { laidOutOnce } from './laidOut';
+import { lawnTexture, lawnUnder, runInDays } from './lawnWeather';
 import type { Garden, Lawn, LawnKind, Mowing } from './schema';
 import { recordOf } from './weatherRecord';
 
@@ -10,39 +11,39 @@ const lush: readonly LawnKind[] = ['fed', 'ordinary', 'clover-rich'];
 /** Of the days that count, so many must be known: nobody is told of a drought that was imagined. */
 const knownShare = 0.9;
 
-/** Days known, by garden record; a lawn is asked about once for each of its layers. */
-const remembered = new WeakMap<
-  Garden['weather'],
-  WeakMap<Garden['events'], Map<string, number | null>>
->();
-const records = new WeakMap<Garden['weather'], WeakMap<Garden['events'], readonly RecordedDay[]>>();
+interface Known {
+  readonly record: readonly RecordedDay[];
+  /** by lawn and day: a lawn is asked about once for each of its layers */
+  readonly shares: Map<string, number | null>;
+}
+/** Beside the weather of today stands that of a week ago, which may know less rain. */
+const remembered = laidOutOnce<Known>(4);
+/** The same of gardens that may still be changed, for as long as weather and log are the same objects. */
+const loose = new WeakMap<Garden['weather'], WeakMap<Garden['events'], Known>>();
 
-function inside<Value>(
-  cache: WeakMap<Garden['weather'], WeakMap<Garden['events'], Value>>,
-  garden: Garden,
-  make: () => Value,
-): Value {
-  let byEvents = cache.get(garden.weather);
-  if (!byEvents) {
-    byEvents = new WeakMap();
-    cache.set(garden.weather, byEvents);
-  }
-  let value = byEvents.get(garden.events);
-  if (value === undefined) {
-    value = make();
-    byEvents.set(garden.events, value);
-  }
-  return value;
+function knownOf(garden: Garden): Known {
+  const make = (): Known => ({ record: recordOf(garden, Infinity), shares: new Map() });
+  if (Object.isFrozen(garden)) return remembered(garden, '', make);
+  const { weather, events } = garden;
+  let byEvents = loose.get(weather);
+  if (!byEvents) loose.set(weather, (byEvents = new WeakMap()));
+  let known = byEvents.get(events);
+  if (!known) byEvents.set(events, (known = make()));
+  return known;
 }
 
-function reckoned(garden: Garden, grass: Lawn['grass'], day: DayNumber): number | null {
-  const whole = inside(records, garden, () => recordOf(garden, Infinity));
+function reckoned(
+  garden: Garden,
+  grass: Lawn['grass'],
+  day: DayNumber,
+  whole: readonly RecordedDay[],
+): number | null {
   const first = day - droughtDays - runInDays;
   const record = whole.filter((one) => one.day >= first && one.day < day);
   const isWhole = (one: RecordedDay): boolean =>
     one.minimumCelsius !== null && one.maximumCelsius !== null && one.rainMillimetres !== null;
   if (record.filter(isWhole).length < knownShare * (droughtDays + runInDays)) return null;
-  const { water } = lawnSeason(garden, grass, day - droughtDays, day - 1, day - 1, 1, record);
+  const { water } = lawnUnder(garden, grass, day - droughtDays, day - 1, day - 1, 1, record);
   return water.reduce((sum, share) => sum + share, 0) / droughtDays;
 }
 
@@ -57,10 +58,10 @@ export function lawnWaterShare(
 ): number | null {
   const { latitudeDegrees, elevationMetres } = garden.garden;
   const key = [grass, lawnTexture(garden), latitudeDegrees, elevationMetres ?? 0, day].join();
-  const shares = inside(remembered, garden, () => new Map<string, number | null>());
+  const { record, shares } = knownOf(garden);
   const known = shares.get(key);
   if (known !== undefined) return known;
-  const share = reckoned(garden, grass, day);
+  const share = reckoned(garden, grass, day, record);
   shares.set(key, share);
   return share;
 }

@@ -1,5 +1,4 @@
 import { dayOf, seasonEnd, seasonStart, type DayNumber } from '../core/days';
-import type { RecordedDay } from '../core/season/ahead';
 import { joinedSpread, likelyAround, logSpreadOfRow } from '../core/lawn/calibration';
 import { likelyLot, type LikelyRange } from '../core/lawn/clippings';
 import { clippingsMinerals, lawnMaterials, leavingClippings } from '../tables/lawns';
@@ -21,7 +20,6 @@ import { lotInputOf } from './layerMass';
 import { materialById, type MaterialValues } from './materialValues';
 import type { Container, Garden, Lawn, LawnKind } from './schema';
 import { typicalSeed } from './seasonInput';
-import { recordOf } from './weatherRecord';
 
 /** Nitrogen, phosphorus and potassium that went off a lawn [g per m2 of lawn], with dry matter [kg]. */
 export interface TakenOff {
@@ -95,7 +93,6 @@ function growthAhead(
   garden: Garden,
   lawn: Lawn,
   season: LawnSeason,
-  record: readonly RecordedDay[],
   from: DayNumber,
   to: DayNumber,
   today: DayNumber,
@@ -104,7 +101,7 @@ function growthAhead(
   if (to <= today) return { median: known, spread: 0 };
   const first = Math.min(from, today);
   const sums = Array.from({ length: imaginedAhead }, (_unused, at) => {
-    const one = lawnSeason(garden, lawn.grass, first, to, today, typicalSeed + at, record);
+    const one = lawnSeason(garden, lawn.grass, first, to, today, typicalSeed + at);
     return growthBetween(one, from, to);
   }).sort((one, other) => one - other);
   const middle = ((sums[imaginedAhead / 2 - 1] ?? 0) + (sums[imaginedAhead / 2] ?? 0)) / 2;
@@ -178,8 +175,7 @@ export function lawnOutlook(
   const startMonth = garden.garden.seasonStartMonth;
   const first = seasonStart(day, startMonth);
   const last = seasonEnd(day, startMonth);
-  const record = recordOf(garden, today);
-  const season = lawnSeason(garden, lawn.grass, first, last, today, typicalSeed, record);
+  const season = lawnSeason(garden, lawn.grass, first, last, today, typicalSeed);
   const rounds = lawnRounds(garden, lawnId, first, Math.min(day, today));
   const lastRound = rounds.at(-1);
   const logged = lastRound
@@ -191,7 +187,7 @@ export function lawnOutlook(
 
   const known = calibrationOf(garden, lawn, season, rounds, day);
   const ratio = Math.exp(known.logRatio);
-  const growth = growthAhead(garden, lawn, season, record, since + 1, day, today);
+  const growth = growthAhead(garden, lawn, season, since + 1, day, today);
   const expected = expectedKilograms(garden, lawn, day, growth.median) * ratio;
   const spread = joinedSpread(
     known.spread,

@@ -20,12 +20,19 @@ export interface LawnSeason extends LawnDays {
   readonly isKnown: readonly boolean[];
 }
 
+const textures = new WeakMap<Garden['beds'], Texture>();
+
 /** The soil that most beds have stands for the lawn's, which nobody is asked for; loam without beds. */
-export function lawnTexture(garden: Pick<Garden, 'beds'>): Texture {
+export function lawnTexture({ beds }: Pick<Garden, 'beds'>): Texture {
+  const known = textures.get(beds);
+  if (known !== undefined) return known;
   const counts = new Map<Texture, number>();
-  for (const { texture } of garden.beds) counts.set(texture, (counts.get(texture) ?? 0) + 1);
+  for (const { texture } of beds) counts.set(texture, (counts.get(texture) ?? 0) + 1);
   const [most] = [...counts].sort((one, other) => other[1] - one[1]);
-  return most?.[0] ?? 'loam';
+  const texture = most?.[0] ?? 'loam';
+  // each layer of clippings asks, and each bed at every edit
+  if (Object.isFrozen(beds)) textures.set(beds, texture);
+  return texture;
 }
 
 const imagined = dayKinds.indexOf('imagined');
@@ -37,6 +44,7 @@ const seasons = laidOutOnce<LawnSeason>(128);
  * A lawn's growth and water from `firstDay` to `lastDay`: measured weather up to `today`, imagined
  * after it with `seed`. What the record holds of later days is not read.
  *
+ * @param by the garden's own record, or none: every day is then imagined
  * @returns what must not be changed: it is kept for as long as the garden's weather stays
  */
 export function lawnSeason(
@@ -46,20 +54,21 @@ export function lawnSeason(
   lastDay: DayNumber,
   today: DayNumber,
   seed: number,
-  record: readonly RecordedDay[] = recordOf(garden, today),
+  by: 'record' | 'no record' = 'record',
 ): LawnSeason {
-  const make = (): LawnSeason => runLawn(garden, grass, firstDay, lastDay, today, seed, record);
-  const isNone = record.length === 0;
-  if (!isNone && record !== recordOf(garden, today)) return make();
   const { latitudeDegrees, elevationMetres } = garden.garden;
   const key = [
     ...[grass, lawnTexture(garden), firstDay, lastDay, today, seed],
-    ...[latitudeDegrees, elevationMetres, isNone],
+    ...[latitudeDegrees, elevationMetres, by],
   ];
-  return seasons(garden, key.join(), make);
+  return seasons(garden, key.join(), () => {
+    const record = by === 'record' ? recordOf(garden, today) : [];
+    return lawnUnder(garden, grass, firstDay, lastDay, today, seed, record);
+  });
 }
 
-function runLawn(
+/** As `lawnSeason`, by any other record, and made anew each time. */
+export function lawnUnder(
   garden: Garden,
   grass: Lawn['grass'],
   firstDay: DayNumber,
@@ -128,7 +137,15 @@ export function usualGrowth(garden: Garden, grass: Lawn['grass'], day: DayNumber
   if (lastUsual?.key === key) return lastUsual.growth;
   let sum = 0;
   for (let seed = 1; seed <= usualYears; seed++) {
-    const year = lawnSeason(garden, grass, first, first + 364, first - runInDays - 1, seed, []);
+    const year = lawnSeason(
+      garden,
+      grass,
+      first,
+      first + 364,
+      first - runInDays - 1,
+      seed,
+      'no record',
+    );
     sum += year.growth.reduce((all, one) => all + one, 0);
   }
   lastUsual = { key, growth: sum / usualYears };

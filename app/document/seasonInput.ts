@@ -15,6 +15,7 @@ import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
 import { anyBed, areaOn, bedOn } from './bedPast';
 import { doneBeforeMade, firstDayMade, groundInputs, type LayingOut } from './groundInput';
+import { knownThen } from './knownThen';
 import { laidOutOnce } from './laidOut';
 import { massOf } from './layerMass';
 import { looksOf, nodulesKnown } from './looks';
@@ -201,35 +202,6 @@ export function bedEvents(garden: Garden, bed: Bed): BedEvent[] {
 
 /** Of each first day there are beds for, today's weather and that of a week ago. */
 const weathers = laidOutOnce<SeasonWeather>(64);
-
-const known = new WeakMap<Garden, { readonly today: DayNumber; readonly garden: Garden }>();
-/** As `knownOn`, made once for all beds where nobody can change the garden any more. */
-function knownThen(garden: Garden, today: DayNumber): Garden {
-  if (!Object.isFrozen(garden)) return knownOn(garden, today);
-  let last = known.get(garden);
-  if (last?.today !== today) {
-    last = { today, garden: Object.freeze(knownOn(garden, today)) };
-    known.set(garden, last);
-  }
-  return last.garden;
-}
-
-/** The garden with what came after `today` taken out; an end that was not yet known is open again. */
-function knownOn(garden: Garden, today: DayNumber): Garden {
-  const isKnown = ({ date }: { readonly date: string }): boolean => dayOf(date) <= today;
-  return {
-    ...garden,
-    plantings: garden.plantings
-      .filter(({ started }) => dayOf(started) <= today)
-      .map((planting) =>
-        planting.cleared !== null && dayOf(planting.cleared) > today
-          ? { ...planting, cleared: null }
-          : planting,
-      ),
-    applications: garden.applications.filter(isKnown),
-    events: garden.events.filter(isKnown),
-  };
-}
 
 /**
  * Rain does not reach a bed under glass or film, nor does the wind or the light that was measured

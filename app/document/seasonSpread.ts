@@ -7,6 +7,7 @@ import { organicMatterRow } from '../tables/soils';
 import { wantedShares } from '../tables/wanted';
 import { measuredMatter } from './measuredMatter';
 import { anyBed, areaOn, groundOf, idsOfPast } from './bedPast';
+import { bedParts, keptWith } from './keptParts';
 import { lotInputOf } from './layerMass';
 import { rowOrMeasured } from './measuredRow';
 import { lotOfAmount } from './keptLots';
@@ -157,31 +158,21 @@ export function seasonSpread(
 ): SeasonSpread {
   const bed = anyBed(garden, bedId);
   if (!bed) throw new Error(`No bed ${bedId}`);
-  const past = idsOfPast(garden, bed);
-  const plantings = garden.plantings.filter((planting) => past.has(planting.bedId));
-  if (extraApplications.length > 0)
-    return spreadOf(garden, bed, past, plantings, extraApplications);
-  // a planting that is moved on one bed leaves the layers of all the others as they were
-  const { plantings: _plantings, ...rest } = garden;
-  const of = [...Object.values(rest), ...plantings];
-  const before = kept.get(bed);
-  if (before?.of.length === of.length && before.of.every((one, at) => one === of[at]))
-    return before.spread;
-  const spread = spreadOf(garden, bed, past, plantings, extraApplications);
-  kept.set(bed, { of, spread });
-  return spread;
+  const make = (): SeasonSpread => spreadOf(garden, bed, extraApplications);
+  if (extraApplications.length > 0 || !Object.isFrozen(garden)) return make();
+  return kept(bed, bedParts(garden, bed), make);
 }
 
-/** The last spread of each bed, and what it was made of. */
-const kept = new WeakMap<Bed, { readonly of: readonly unknown[]; readonly spread: SeasonSpread }>();
+/** A planting that is moved on one bed leaves the layers of all the others as they were. */
+const kept = keptWith<Bed, SeasonSpread>();
 
 function spreadOf(
   garden: Garden,
   bed: Bed,
-  past: ReadonlySet<string>,
-  plantings: readonly Planting[],
   extraApplications: readonly Application[],
 ): SeasonSpread {
+  const past = idsOfPast(garden, bed);
+  const plantings = garden.plantings.filter((planting) => past.has(planting.bedId));
   const keys = Object.keys(coefficientRows) as (keyof Coefficients)[];
   const coefficients = keys.flatMap((key): SeasonSpread['coefficients'][number][] => {
     const row: Row = coefficientRows[key];

@@ -14,13 +14,20 @@ export const normalsOf = (garden: Garden): MonthlyNormals => {
 /** Records are long: those of today, of a week ago and of the whole are kept. */
 const records = laidOutOnce<readonly RecordedDay[]>(4);
 
-/** Known days up to a day, each value from the best that is there (`layeredWeather`). */
+/**
+ * Known days up to a day, each value from the best that is there (`layeredWeather`). Nobody can change
+ * them, so that what is read off them can be kept with them.
+ */
 export const recordOf = (garden: Garden, upTo: DayNumber): readonly RecordedDay[] =>
   records(garden, String(upTo), () =>
-    Array.from(layeredWeather(garden, upTo), ([day, { lowest, highest, rain }]) => ({
-      day,
-      minimumCelsius: lowest?.value ?? null,
-      maximumCelsius: highest?.value ?? null,
-      rainMillimetres: rain?.value ?? null,
-    })),
+    Object.freeze(
+      Array.from(layeredWeather(garden, upTo), ([day, { lowest, highest, rain }]) =>
+        Object.freeze({
+          day,
+          minimumCelsius: lowest?.value ?? null,
+          maximumCelsius: highest?.value ?? null,
+          rainMillimetres: rain?.value ?? null,
+        }),
+      ),
+    ),
   );

@@ -1,7 +1,7 @@
 import { dayFromText } from '../core/days';
 import { withOddsOfBed } from '../core/season/cautions/cautions';
 import type { DrawsAnswer, DrawsQuestion } from '../core/season/draws/runDraws';
-import { cautionFacts } from '../document/cautionFacts';
+import { bedQuestion } from '../document/bedQuestion';
 import { drawsQuestion, type YearsOfGarden } from '../document/drawsQuestion';
 import type { Garden } from '../document/schema';
 import { limits } from '../tables/thresholds';
@@ -83,7 +83,7 @@ export function drawsDoor(
   const oddsOf = (garden: Garden, bed: BedResults, draws: DrawsAnswer | undefined): BedResults => {
     if (!draws) return bed;
     const { input, season, verdict } = bed;
-    const facts = cautionFacts(garden, bed.bedId, todayDayOf(read(), computerToday));
+    const { facts } = bedQuestion(garden, bed.bedId, todayDayOf(read(), computerToday));
     const run = { input, result: season, verdict };
     return { ...bed, cautions: withOddsOfBed(bed.cautions, run, draws, facts, limits) };
   };

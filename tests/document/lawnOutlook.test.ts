@@ -138,7 +138,7 @@ describe('what a lawn is expected to give', () => {
         dayOf('2013-12-31'),
         dayOf('2012-01-01'),
         1,
-        [],
+        'no record',
       );
       const share = (from: string, to: string) => {
         const [first, last] = [dayOf(from) - year.firstDay, dayOf(to) - year.firstDay];

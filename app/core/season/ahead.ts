@@ -1,60 +1,19 @@
 import { dayFromParts, partsFromDay, type DayNumber } from '../days';
 import { imaginedMonth, type ImaginedMonth, type WeatherSpread } from './imagine';
 import { dayKinds, type MonthlyNormals, type SeasonWeather } from './input';
+import { readRecord, type RecordedDay, type RecordedValues } from './recordRead';
 import { daysInMonth, monthlyKnots, smoothNormal } from './smoothNormals';
 
-/** One day of a weather record; null where the value is missing. */
-export interface RecordedDay {
-  readonly day: DayNumber;
-  readonly minimumCelsius: number | null;
-  readonly maximumCelsius: number | null;
-  readonly rainMillimetres: number | null;
-}
+export { wholeYears, type RecordedDay } from './recordRead';
 
 /** Longest run of missing days that is filled from its ends; longer ones are imagined. */
 export const longestFilledGap = 5;
-/** Missing days a year may have and still count as whole. */
-const missingDaysAllowed = 10;
 /** Whole years of record from which they replace the monthly normals. */
 export const yearsInsteadOfNormals = 3;
 
 const measured = dayKinds.indexOf('measured');
 const filled = dayKinds.indexOf('filled');
 const imagined = dayKinds.indexOf('imagined');
-
-type Values = readonly [number | null, number | null, number | null];
-
-/** The record up to and including `today`, by day. Nothing later is read, wherever it stands in the list. */
-function knownDays(record: readonly RecordedDay[], today: DayNumber): Map<DayNumber, Values> {
-  const known = new Map<DayNumber, Values>();
-  for (const { day, minimumCelsius, maximumCelsius, rainMillimetres } of record) {
-    if (day <= today) known.set(day, [minimumCelsius, maximumCelsius, rainMillimetres]);
-  }
-  return known;
-}
-
-const isComplete = (values: Values | undefined): boolean =>
-  values !== undefined && values.every((value) => value !== null);
-
-/**
- * Whole calendar years of record that end by `today`, rising. The list changes only when another
- * year is complete, so imagined days taken from it hold still within a year.
- */
-export function wholeYears(record: readonly RecordedDay[], today: DayNumber): number[] {
-  const known = knownDays(record, today);
-  const counts = new Map<number, number>();
-  for (const [day, values] of known) {
-    if (!isComplete(values)) continue;
-    const { year } = partsFromDay(day);
-    counts.set(year, (counts.get(year) ?? 0) + 1);
-  }
-  return [...counts]
-    .filter(
-      ([year, count]) => dayFromParts(year, 12, 31) <= today && count >= 365 - missingDaysAllowed,
-    )
-    .map(([year]) => year)
-    .sort((one, other) => one - other);
-}
 
 /** Normals of one day, for filling short gaps. */
 interface Usual {
@@ -82,7 +41,7 @@ function usualOf(normals: MonthlyNormals): Usual {
  * is longer or open.
  */
 function fillShortGap(
-  known: ReadonlyMap<DayNumber, Values>,
+  known: ReadonlyMap<DayNumber, RecordedValues>,
   which: 0 | 1 | 2,
   day: DayNumber,
   usual: Usual,
@@ -127,7 +86,11 @@ function fromNormals(normals: MonthlyNormals, spread: WeatherSpread, seed: numbe
 const growingMonths = { north: [4, 5, 6, 7, 8, 9], south: [10, 11, 12, 1, 2, 3] };
 
 /** Days of one whole year of record, as often as they are asked for. */
-function fromYear(known: ReadonlyMap<DayNumber, Values>, donor: number, usual: Usual): Stand {
+function fromYear(
+  known: ReadonlyMap<DayNumber, RecordedValues>,
+  donor: number,
+  usual: Usual,
+): Stand {
   return (day) => {
     const { month, dayOfMonth } = partsFromDay(day);
     const isSurplus = dayOfMonth > daysInMonth(donor, month);
@@ -146,7 +109,7 @@ function fromYear(known: ReadonlyMap<DayNumber, Values>, donor: number, usual: U
 
 /** The one whole year of record whose growing half-year had the median rain. */
 function medianYear(
-  known: ReadonlyMap<DayNumber, Values>,
+  known: ReadonlyMap<DayNumber, RecordedValues>,
   years: readonly number[],
   isSouthern: boolean,
 ): number {
@@ -170,7 +133,7 @@ function medianYear(
 
 /** A run's days in order: measured, short gaps filled, the rest from what stands in. */
 function daysOf(
-  known: ReadonlyMap<DayNumber, Values>,
+  known: ReadonlyMap<DayNumber, RecordedValues>,
   usual: Usual,
   stand: Stand,
   firstDay: DayNumber,
@@ -239,9 +202,8 @@ export function seasonWeather(
   spread: WeatherSpread,
   isSouthern: boolean,
 ): SeasonWeather {
-  const known = knownDays(record, today);
+  const { known, years } = readRecord(record, today);
   const usual = usualOf(normals);
-  const years = wholeYears(record, today);
   const stand =
     years.length >= yearsInsteadOfNormals
       ? fromYear(known, medianYear(known, years, isSouthern), usual)
@@ -264,9 +226,8 @@ export function seasonsOfYears(
   lastDay: DayNumber,
   today: DayNumber,
 ): readonly SeasonWeather[] | null {
-  const years = wholeYears(record, today);
+  const { known, years } = readRecord(record, today);
   if (years.length < yearsInsteadOfNormals) return null;
-  const known = knownDays(record, today);
   const usual = usualOf(normals);
   return years.map((year) =>
     daysOf(known, usual, fromYear(known, year, usual), firstDay, lastDay, today),
@@ -291,7 +252,7 @@ export function usualDegreeDays(
 ): number {
   const usual = usualOf(normals);
   const above = (low: number, high: number): number => Math.max(0, (low + high) / 2 - baseCelsius);
-  const years = wholeYears(record, today);
+  const { known, years } = readRecord(record, today);
   if (years.length < yearsInsteadOfNormals) {
     let sum = 0;
     for (let day = start; day < start + days; day++) {
@@ -299,7 +260,6 @@ export function usualDegreeDays(
     }
     return sum;
   }
-  const known = knownDays(record, today);
   let sum = 0;
   for (let day = start; day < start + days; day++) {
     const { month, dayOfMonth } = partsFromDay(day);
