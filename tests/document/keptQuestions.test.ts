@@ -215,8 +215,8 @@ describe('of sixty beds', () => {
   test('layers that are only thought of are never kept', () => {
     const [layer] = garden.applications.filter(({ bedId }) => bedId === 'bed-4');
     const thought = { ...layer!, id: 'thought', date: '2013-06-14' };
-    const asked = bedQuestion(garden, 'bed-4', today, [thought]);
-    expect(asked.input.layers.map(({ id }) => id)).toContain('thought');
+    const withThought = bedQuestion(garden, 'bed-4', today, [thought]);
+    expect(withThought.input.layers.map(({ id }) => id)).toContain('thought');
     expect(bedQuestion(garden, 'bed-4', today)).toBe(before[4]);
   });
 });
