@@ -1,7 +1,9 @@
 // What one meets first: the sample, and a garden of one's own from five answers.
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
-import { bedsAreReckoned, goTo, openReckoned, planIsMade } from './journeys';
+import { bedsAreReckoned, goTo, openReckoned, planIsMade, startOwnGarden } from './journeys';
 
 test('the sample shows its lesson without a word typed @once', async ({ garden }) => {
   await openReckoned(garden);
@@ -189,4 +191,52 @@ test('two beds of one’s own in less than three minutes: Enter after every answ
   expect(hands.actions).toBe(11);
   // three minutes, when the plan stands
   expect(hands.seconds).toBeLessThan(180);
+});
+
+test('the sample and a garden of one’s own know nothing of each other @once', async ({
+  garden,
+  program,
+}) => {
+  const sampleNames = /Sorrel Lane|Gate bed|Squash hill|Far bed|Front lawn|sample, invented/;
+  const everyPlace = async () => {
+    const words: string[] = [];
+    for (const place of ['Beds', 'Season', 'Lawn', 'Garden', 'This week'] as const) {
+      await goTo(garden, place);
+      await expect(garden.getByRole('heading', { name: place, level: 1 })).toBeVisible();
+      await expect(garden.getByText('One moment…')).toHaveCount(0);
+      words.push(await garden.locator('body').innerText());
+    }
+    return words.join('\n');
+  };
+  // something is done to the sample, and thrown away
+  await openReckoned(garden);
+  await expect(garden.getByText('sample, invented')).toBeVisible();
+  await garden.getByRole('button', { name: 'back on the lawn' }).click();
+  await garden.keyboard.press('Control+n');
+  await garden.getByRole('button', { name: 'Don’t save' }).click();
+  await startOwnGarden(garden);
+  expect(await everyPlace()).not.toMatch(sampleNames);
+  // nor can its steps be taken back into the own garden
+  await garden.keyboard.press('Control+z');
+  await expect(garden.getByText('sample, invented')).toHaveCount(0);
+
+  await garden.keyboard.press('Control+s');
+  await garden.getByLabel('Name of the file').fill('Mine');
+  await garden.keyboard.press('Enter');
+  await expect(garden.locator('.head-state')).toHaveText('Saved in Mine');
+  const file = await readFile(join(program.gardensFolder, 'Mine.mowings'), 'utf8');
+  expect(file).not.toMatch(sampleNames);
+  expect(file).toContain('By the fence');
+  expect(JSON.parse(file)).toMatchObject({ garden: { isSample: false }, beds: [{}] });
+
+  // the sample opened again is as it always was, and belongs to no file
+  await garden.keyboard.press('Control+n');
+  await openReckoned(garden);
+  await expect(garden.locator('.head-state')).toHaveText('No changes yet');
+  await expect(garden.getByText('still in hand 3 bags')).toBeVisible();
+  expect(await garden.locator('body').innerText()).not.toContain('By the fence');
+  await garden.getByRole('button', { name: 'back on the lawn' }).click();
+  await garden.keyboard.press('Control+s');
+  await expect(garden.getByRole('dialog', { name: 'Save the garden as' })).toBeVisible();
+  expect(await readFile(join(program.gardensFolder, 'Mine.mowings'), 'utf8')).toBe(file);
 });

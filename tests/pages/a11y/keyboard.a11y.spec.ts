@@ -50,12 +50,37 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
       await garden.locator('summary', { hasText: 'Gate bed' }).click();
     },
   ],
+  [
+    'Lawn, its weeks as a table, a lawn open',
+    async (garden) => {
+      await goTo(garden, 'Lawn');
+      await garden.getByRole('button', { name: 'The same numbers as a table' }).first().click();
+      await garden.locator('.thing > summary').filter({ hasText: 'Back lawn' }).click();
+      await garden.getByRole('button', { name: 'Delete Back lawn' }).waitFor();
+    },
+  ],
+  [
+    'Tables, some materials found, one open',
+    async (garden) => {
+      await goTo(garden, 'Tables');
+      await garden.getByLabel('Find a material').fill('straw');
+      await garden.getByRole('button', { name: 'Wheat straw', exact: true }).click();
+      await garden.getByRole('button', { name: 'Make a row of my own from it' }).waitFor();
+    },
+  ],
+  [
+    'Tables, a mixture',
+    async (garden) => {
+      await garden.getByRole('radio', { name: 'A mixture' }).check();
+      await garden.getByText(/^It comes to/).waitFor();
+    },
+  ],
 ];
 
 const nameless = (stops: readonly Focused[]) => stops.filter(({ name }) => name === '');
 
 test('Tab goes through every place as one reads it', async ({ garden }, info) => {
-  test.setTimeout(120_000);
+  test.setTimeout(180_000);
   const sections: string[] = [];
   for (const [name, enter] of places) {
     await enter(garden);
@@ -78,7 +103,7 @@ for (const [how, media, size] of [
   ['at 400 %', {}, { width: 320, height: 256 }],
 ] as const)
   test(`what is focused is seen, ${how}`, async ({ garden }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(180_000);
     await garden.emulateMedia(media);
     await garden.setViewportSize(size);
     for (const [name, enter] of places) {

@@ -1,7 +1,7 @@
 // Nothing moves for whoever asked for stillness; and the pages do have motion that could.
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { openSample, openSampleAt, seasonsAreImagined } from '../journeys';
+import { goTo, openSample, openSampleAt, planIsMade, seasonsAreImagined } from '../journeys';
 import { running } from './inPage';
 
 /** Presses and points at what answers with motion, and tells everything that was seen moving. */
@@ -39,6 +39,39 @@ test('stillness is kept where it was asked for', async ({ garden }) => {
       .map((element) => element.className),
   );
   expect(smooth).toEqual([]);
+});
+
+test('in every place, with a question open and on the tour nothing moves', async ({ garden }) => {
+  test.setTimeout(120_000);
+  await openSample(garden);
+  /** Two pictures of the window, one after the other, are the same: nothing runs by script either. */
+  const isStill = async () => {
+    await expect(async () => {
+      const before = await garden.screenshot();
+      expect((await garden.screenshot()).equals(before)).toBe(true);
+    }).toPass();
+    expect(await garden.evaluate(running)).toEqual([]);
+  };
+  for (const place of ['This week', 'Season', 'Lawn', 'Tables', 'Garden', 'Beds'] as const) {
+    await goTo(garden, place);
+    await expect(garden.getByRole('heading', { name: place, level: 1 })).toBeVisible();
+    await expect(garden.getByText('One moment…')).toHaveCount(0);
+    expect(await movementsOf(garden), place).toEqual([]);
+    // what is pressed may start something that is reckoned, and told as it goes
+    if (place === 'Beds') await seasonsAreImagined(garden);
+    await isStill();
+  }
+  await garden.keyboard.press('F9');
+  await expect(garden.getByRole('listbox', { name: 'Found' })).toBeVisible();
+  await isStill();
+  await garden.keyboard.press('Escape');
+  await garden.getByRole('button', { name: 'Garden file' }).click();
+  await garden.getByRole('button', { name: 'Short tour' }).click();
+  await expect(garden.getByRole('heading', { name: /stop 1 of/ })).toBeFocused();
+  await garden.getByRole('button', { name: 'Next stop' }).click();
+  await expect(garden.getByRole('heading', { name: /stop 2 of/ })).toBeFocused();
+  await planIsMade(garden);
+  await isStill();
 });
 
 test('nothing moves by itself', async ({ garden }) => {
