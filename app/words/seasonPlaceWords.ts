@@ -6,6 +6,7 @@ import type { ChartUnits } from './chartUnits';
 
 export const seasonPlaceWords = {
   title: 'Season',
+  beds: 'Beds, one after the other',
   chart: 'The soil of each bed, day by day',
   day: 'Day shown',
   nothingPlanted: 'nothing in the ground',
@@ -136,7 +137,13 @@ export function movingWords(
   return end === '' ? start : `${start}, ${end}`;
 }
 
-export const movingHint = 'Enter keeps it, Escape puts it back.';
+/** "Gate bed, 3 of 60" */
+export const bedPlace = (name: string, place: number, of: number): string =>
+  `${name}, ${String(place)} of ${String(of)}`;
+/** How one gets about among the strips by key. */
+export const walkHint =
+  'Arrow keys go up and down from bed to bed, left and right along a bed. Shift with left or right moves a planting by a day.';
+export const movingHint = 'Left and right go on, Enter keeps it, Escape puts it back.';
 export const movedBack = 'Put back where it was.';
 export const handleWords = (part: 'start' | 'end', name: string): string =>
   part === 'start' ? `Start of ${name}` : `End of ${name}`;

@@ -91,19 +91,26 @@ test('by keys alone: a day chosen and read, a planting moved', async ({ garden }
     'Saturday 8 June 2013',
   );
   await expect(garden.getByText(/^8 June: .* ready$/).first()).toBeVisible();
-  await person.tabTo('button', /^Sweet potatoes on Gate bed/);
-  await person.press('ArrowDown');
+  // all beds are one stop: up and down from bed to bed, left and right along one
+  await person.tabTo('button', 'Gate bed, 1 of 9');
+  await person.press('Tab');
+  expect((await person.focused()).name).toBe('Back lawn');
+  await person.press('Shift+Tab');
+  await person.press('ArrowRight');
+  expect((await person.focused()).name).toMatch(/ready, Gate bed: why\?$/);
+  await person.press('ArrowRight');
+  expect((await person.focused()).name).toMatch(/^Sweet potatoes on Gate bed/);
   for (let step = 0; step < 8; step++) {
     if (/^Tomatoes on/.test((await person.focused()).name)) break;
     await person.press('ArrowDown');
   }
   await expect(tomatoes(garden)).toBeFocused();
-  await person.press('ArrowRight');
+  await person.press('Shift+ArrowRight');
   await person.press('PageUp');
   await expect(tomatoes(garden)).toHaveAccessibleName(/planted 26 May/);
   await person.press('Escape');
   await expect(tomatoes(garden)).toHaveAccessibleName(asWritten);
-  await person.press('ArrowLeft');
+  await person.press('Shift+ArrowLeft');
   await person.press('Enter');
   await expect(tomatoes(garden)).toHaveAccessibleName(/planted 17 May, to about/);
   await undo(garden);

@@ -36,7 +36,7 @@ const inventory: readonly Follower[] = [
     keys: {
       file: 'charts/strips/usePlantingMove.ts',
       has: /ArrowLeft: -1,\s+ArrowRight: 1/,
-      by: 'the arrow keys on the planting',
+      by: 'Shift and the arrow keys on the planting',
     },
   },
   {

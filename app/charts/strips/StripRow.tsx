@@ -1,7 +1,8 @@
-import { type KeyboardEvent, memo, type ReactNode, useContext, useMemo } from 'react';
+import { memo, type ReactNode, useContext, useMemo } from 'react';
 import type { DayNumber } from '../../core/days';
 import type { ChartUnits } from '../../words/chartUnits';
 import {
+  bedPlace,
   movingWords,
   plantingLabel,
   readyWords,
@@ -35,13 +36,13 @@ export interface StripRowProps {
   readonly days: StripDays;
   readonly scale: StripScale;
   readonly units: ChartUnits;
-  /** of its plantings the one the Tab key comes to, the one whose fields are open, and the one being moved */
-  readonly current: string | null;
+  /** the how manyth bed it is, of how many that are shown */
+  readonly place: number;
+  readonly of: number;
+  /** of its plantings the one whose fields are open, and the one being moved */
   readonly selected: string | null;
   readonly move: PlantingMove | null;
   readonly hands: PlantingHands;
-  readonly onFocusPlanting: (plantingId: string) => void;
-  readonly onKey: (event: KeyboardEvent, plantingId: string) => void;
   readonly onSelect: (plantingId: string) => void;
   readonly onOpenBed: (bedId: string) => void;
   /** its state in a word and mark */
@@ -62,10 +63,15 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
   const chosen = geometry.places.find(({ planting }) => planting.id === props.selected);
   const moved = geometry.places.find(({ planting }) => planting.id === props.move?.plantingId);
   return (
-    <li className={layout.isCompact ? 'strip-row strip-row-low' : 'strip-row'}>
+    <li className={layout.isCompact ? 'strip-row strip-row-low' : 'strip-row'} data-bed={bed.bedId}>
       <div className="strip-head">
         <h3>
-          <button type="button" className="bed-open" onClick={() => props.onOpenBed(bed.bedId)}>
+          <button
+            type="button"
+            className="bed-open"
+            aria-label={bedPlace(bed.name, props.place, props.of)}
+            onClick={() => props.onOpenBed(bed.bedId)}
+          >
             {bed.name}
           </button>
         </h3>
@@ -96,16 +102,14 @@ export const StripRow = memo(function StripRow(props: StripRowProps) {
               data-planting={planting.id}
               aria-expanded={props.selected === planting.id}
               aria-label={plantingLabel({ ...planting, bed: bed.name }, units)}
-              tabIndex={props.current === planting.id ? 0 : -1}
               style={{
                 insetInlineStart: place.x,
                 insetBlockStart: place.top,
                 inlineSize: place.width,
                 blockSize: place.height,
               }}
-              onFocus={() => props.onFocusPlanting(planting.id)}
               onClick={() => props.onSelect(planting.id)}
-              onKeyDown={(event) => props.onKey(event, planting.id)}
+              onKeyDown={(event) => hands.onKey(event, planting.id, 'whole')}
               {...hands.on(planting.id, partAt(place))}
             />
           );

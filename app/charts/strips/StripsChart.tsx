@@ -1,5 +1,4 @@
 import {
-  type KeyboardEvent,
   type PointerEvent,
   type ReactNode,
   useCallback,
@@ -16,11 +15,13 @@ import type { ChartUnits } from '../../words/chartUnits';
 import { dayKindWords } from '../../words/seasonChart';
 import { toldKind, type DayOrigins } from '../season/origin';
 import {
+  bedPlace,
   bedsOnDay,
   movedBack,
   movingHint,
   movingWords,
   scaleWords,
+  walkHint,
   seasonPlaceWords as words,
   type PlantingPart,
 } from '../../words/seasonPlaceWords';
@@ -43,6 +44,7 @@ import { StripKey } from './StripKey';
 import { StripRow } from './StripRow';
 import { StripsTables } from './StripsTables';
 import { usePlantingMove } from './usePlantingMove';
+import { useStripWalk } from './useStripWalk';
 
 export interface StripsChartProps {
   readonly span: DaySpan;
@@ -89,7 +91,6 @@ export function StripsChart(props: StripsChartProps) {
   const width = useWidth(box, 900);
   const [wantedDay, setDay] = useState<DayNumber>(today);
   const [isTable, showTable] = useState(false);
-  const [focused, setFocused] = useState<string | null>(null);
   const [spoken, speak] = useState('');
   const day = Math.max(span.from, Math.min(span.to, wantedDay));
 
@@ -129,9 +130,6 @@ export function StripsChart(props: StripsChartProps) {
     () => shown.flatMap(({ plantings }) => inOrder(plantings, span)),
     [shown, span],
   );
-  const current = order.some((planting) => planting.id === focused)
-    ? focused
-    : (order[0]?.id ?? null);
 
   const movedNow = move && order.find((planting) => planting.id === move.plantingId);
   const movedWords = movedNow && move ? movingWords(move.part, movedNow, units) : '';
@@ -183,29 +181,16 @@ export function StripsChart(props: StripsChartProps) {
     if (px >= layout.left && px <= layout.right) setDay(layout.dayAt(px));
   };
   // rows are drawn again when what they show is another, not when these are
-  const latest = useRef({ order, selected, onSelect: props.onSelect });
+  const latest = useRef({ selected, onSelect: props.onSelect });
   useLayoutEffect(() => {
-    latest.current = { order, selected, onSelect: props.onSelect };
+    latest.current = { selected, onSelect: props.onSelect };
   });
-  const onKey = useCallback(
-    (event: KeyboardEvent, plantingId: string) => {
-      if (hands.onKey(event, plantingId, 'whole')) return;
-      const all = latest.current.order;
-      const place = all.findIndex((planting) => planting.id === plantingId);
-      const next = {
-        ArrowUp: place - 1,
-        ArrowDown: place + 1,
-        Home: 0,
-        End: all.length - 1,
-      }[event.key];
-      if (next === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
-      event.preventDefault();
-      const to = all[Math.max(0, Math.min(all.length - 1, next))];
-      if (to)
-        box.current?.querySelector<HTMLElement>(`[data-planting="${CSS.escape(to.id)}"]`)?.focus();
-    },
-    [hands],
-  );
+  const list = useRef<HTMLUListElement>(null);
+  const walk = useStripWalk(list, (bedId) => {
+    const place = shown.findIndex((bed) => bed.bedId === bedId);
+    const bed = shown[place];
+    if (bed) speak(bedPlace(bed.name, place + 1, shown.length));
+  });
   const onSelect = useCallback((plantingId: string) => {
     const now = latest.current;
     now.onSelect(plantingId === now.selected ? null : plantingId);
@@ -239,8 +224,19 @@ export function StripsChart(props: StripsChartProps) {
         {/* oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- the axis above chooses the day for whoever has no pointer */}
         <div className="strip-rows" onPointerMove={onPointer} onPointerDown={onPointer}>
           <DayRead value={day}>
-            <ul className="plain-list">
-              {shown.map((bed) => {
+            <p className="only-heard" id={`${id}-walk`}>
+              {walkHint}
+            </p>
+            {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- hears keys of the buttons within */}
+            <ul
+              ref={list}
+              className="plain-list"
+              aria-label={words.beds}
+              aria-describedby={`${id}-walk`}
+              onFocus={walk.onFocus}
+              onKeyDown={walk.onKeyDown}
+            >
+              {shown.map((bed, place) => {
                 const its = (plantingId: string | null | undefined): string | null =>
                   bed.plantings.some((planting) => planting.id === plantingId)
                     ? (plantingId ?? null)
@@ -252,12 +248,11 @@ export function StripsChart(props: StripsChartProps) {
                     days={days}
                     scale={scale}
                     units={units}
-                    current={its(current)}
+                    place={place + 1}
+                    of={shown.length}
                     selected={its(selected)}
                     move={its(move?.plantingId) === null ? null : move}
                     hands={hands}
-                    onFocusPlanting={setFocused}
-                    onKey={onKey}
                     onSelect={onSelect}
                     onOpenBed={props.onOpenBed}
                     renderState={props.renderState}

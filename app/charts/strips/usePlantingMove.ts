@@ -32,7 +32,10 @@ export interface PlantingHands {
     onBlur(): void;
     onClickCapture(event: { preventDefault(): void; stopPropagation(): void }): void;
   };
-  /** moves by key; whether the key was one of those */
+  /**
+   * Moves by key, a day by the arrows and a week by the page keys; whether the key was one of those.
+   * A whole planting is taken hold of by Shift and an arrow, or by a page key.
+   */
   readonly onKey: (event: KeyboardEvent, plantingId: string, part: PlantingPart) => boolean;
 }
 
@@ -133,10 +136,11 @@ function handsOf(show: (move: PlantingMove | null) => void) {
       if (event.altKey || event.ctrlKey || event.metaKey) return false;
       const days = daysOfKey[event.key];
       const isSame = now?.plantingId === plantingId && now.part === part;
-      if (days !== undefined) {
-        const step = event.shiftKey && Math.abs(days) === 1 ? days * 7 : days;
-        put({ plantingId, part, by: (isSame && now ? now.by : 0) + step });
-      } else if (event.key === 'Enter' && isSame) keep();
+      // on a planting the arrows alone lead along its strip, until it is taken hold of
+      const isWalk = part === 'whole' && !isSame && Math.abs(days ?? 0) === 1 && !event.shiftKey;
+      if (isWalk) return false;
+      if (days !== undefined) put({ plantingId, part, by: (isSame && now ? now.by : 0) + days });
+      else if (event.key === 'Enter' && isSame) keep();
       else return false;
       event.preventDefault();
       return true;

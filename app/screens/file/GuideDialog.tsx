@@ -16,8 +16,14 @@ const keys: readonly (readonly [keys: string, does: string])[] = [
   ['Ctrl S', 'saves; with Shift, under another name'],
   ['Ctrl O, Ctrl N, Ctrl P', 'opens another garden, starts a new one, prints'],
   ['Up, Down', 'in a day: a day later, a day earlier'],
-  ['Left, Right', 'in the drawing of a season: a day back or on; Page Up and Page Down a week'],
-  ['Home, End', 'in that drawing: the first and the last day'],
+  ['Left, Right', 'on the days of a drawing: a day back or on; Page Up and Page Down a week'],
+  ['Home, End', 'on those days: the first and the last'],
+  ['Arrows', 'among the beds of Season: up and down from bed to bed, left and right along one'],
+  ['Home, End', 'there: the ends of a bed; with Ctrl the first and the last bed'],
+  [
+    'Shift Left, Shift Right',
+    'there, on a planting: moves it by a day; Page Up and Page Down a week',
+  ],
 ];
 
 /** The marks and words of the program on one page. */
@@ -73,7 +79,7 @@ export function GuideDialog() {
         <h3>Keys</h3>
         <dl className="legend">
           {keys.map(([pressed, does]) => (
-            <div key={pressed}>
+            <div key={does}>
               <dt>{pressed}</dt>
               <dd>{does}</dd>
             </div>
