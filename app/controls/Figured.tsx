@@ -1,20 +1,20 @@
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { cutAtFigures, whyName, whyWords, type FigureInText, type Why } from '../words/why';
 
-/** Which figure of a group is open, and what its buttons need. */
-export interface OpenFigure {
+/** Which figure of a group is open, by its place or its name, and what its buttons need. */
+export interface OpenFigure<Key extends number | string = number> {
   readonly panelId: string;
-  readonly open: number | null;
-  readonly toggle: (figure: number) => void;
+  readonly open: Key | null;
+  readonly toggle: (figure: Key) => void;
   readonly onKeyDown: (event: KeyboardEvent) => void;
-  readonly button: (figure: number) => (element: HTMLButtonElement | null) => void;
+  readonly button: (figure: Key) => (element: HTMLButtonElement | null) => void;
 }
 
 /** One figure of a group open at a time; Escape closes it and goes back to its button. */
-export function useOpenFigure(): OpenFigure {
+export function useOpenFigure<Key extends number | string = number>(): OpenFigure<Key> {
   const panelId = useId();
-  const [open, setOpen] = useState<number | null>(null);
-  const buttons = useRef(new Map<number, HTMLButtonElement>());
+  const [open, setOpen] = useState<Key | null>(null);
+  const buttons = useRef(new Map<Key, HTMLButtonElement>());
   return {
     panelId,
     open,
@@ -34,26 +34,28 @@ export function useOpenFigure(): OpenFigure {
 }
 
 /** A figure that opens what stands behind it. */
-export function FigureButton(props: {
+export function FigureButton<Key extends number | string>(props: {
   readonly text: string;
-  readonly figure: number;
-  readonly group: OpenFigure;
+  readonly figure: Key;
+  readonly group: OpenFigure<Key>;
   /** more than the figure itself, where many alike stand on one page: "nitrogen of Gate bed" */
   readonly of?: string;
+  /** the figure is drawn already: the button lies over it */
+  readonly isOver?: boolean;
 }) {
-  const { text, figure, group, of } = props;
+  const { text, figure, group, of, isOver = false } = props;
   const isOpen = group.open === figure;
   return (
     <button
       type="button"
       ref={group.button(figure)}
-      className="figure-why"
+      className={isOver ? 'figure-why figure-over' : 'figure-why'}
       aria-label={whyName(of === undefined ? text : `${text}, ${of}`)}
       aria-expanded={isOpen}
       aria-controls={isOpen ? group.panelId : undefined}
       onClick={() => group.toggle(figure)}
     >
-      {text}
+      {!isOver && text}
     </button>
   );
 }

@@ -6,6 +6,14 @@ export const lawnWhyTexts = {
   bestWeek: 'What it grows in its best week.',
   weekFormula:
     'A year’s growth of its kind, spread over the weeks by warmth and water × what its own mowings showed.',
+  week: 'What it grows in a week.',
+  likelyWeek: 'Where a week’s growth lies 8 times in 10.',
+  likelyFormula:
+    'What is expected, made wider by what its mowings leave open and, for weeks to come, by other weather: 1 of 10 below, 1 of 10 above.',
+  usualWeekAlone: 'What its kind grows in a week.',
+  usualFormula: 'A year’s growth of its kind, spread over the weeks by warmth and water.',
+  mown: 'What was mown, a week.',
+  mownFormula: 'What a mowing brought ÷ the weeks it had grown since the one before.',
   usualWeek: 'As its kind usually grows in that week',
   rest: 'What is still to grow this season.',
   restFormula:

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { stuffs } from '../../app/charts/cover/data';
 import { nitrateGeometry, supplyGeometry } from '../../app/charts/season/geometry';
 import { keyRows } from '../../app/charts/season/keyRows';
-import { keyRowStep, seasonLayout } from '../../app/charts/season/layout';
+import { keyRowSteps, seasonLayout } from '../../app/charts/season/layout';
 import { readDay } from '../../app/charts/season/reading';
 import { seasonSeries } from '../../app/charts/season/series';
 import { stages } from '../../app/charts/season/strips';
@@ -81,12 +81,12 @@ describe('law: the key is the reading of the chosen day, over the engine’s own
         for (const panel of ['supply', 'nitrate', 'rain', 'warmth'] as const) {
           const { top } = layout[panel];
           const below = layout.panels.find((one) => one.top > top)?.top ?? layout.axis.bottom;
-          expect(6 + rows[panel].length * keyRowStep).toBeLessThan(below - top);
+          expect(6 + rows[panel].length * keyRowSteps.value).toBeLessThan(below - top);
           expect(rows[panel].map(({ name }) => name)).toEqual(first[panel].map(({ name }) => name));
         }
         // every colour there is: a line's height from the first of the next panel
-        expect((rows.layers.length - 1) * keyRowStep).toBeLessThan(
-          layout.rain.top - layout.layers.top - keyRowStep / 2,
+        expect((rows.layers.length - 1) * keyRowSteps.mark).toBeLessThan(
+          layout.rain.top - layout.layers.top - keyRowSteps.mark / 2,
         );
       }),
       { numRuns: 100, seed: 32 },

@@ -11,8 +11,12 @@ const answered: Readonly<Record<string, string>> = {
   '.caution':
     'has “Why this line” beneath it; on the page of safety “Where these lines come from” beneath all',
   '.figures': 'has “Why these figures” beneath it',
-  'svg, .chart-reading, .chart table, .section-key, .way-says, .cover-chart ol':
-    'marks, scale and table of a drawing, which says itself how it is read',
+  svg: 'marks and scale of a drawing; values in a key beside it have buttons over them',
+  '.section-key': 'the scale of a drawing: how much one dot stands for',
+  '.way-says.soft': 'how a drawing is read, as long as no stream of it is chosen',
+  'p.chart-reading': 'names the day, and what was done on it, which the log opens',
+  '.chart-table td, .lawn-chart td':
+    'the head of its column or line opens how it is made; how deep a layer lay opens in the log',
   '.cited': 'a row of the tables: its cell says range, source and standing',
   '.mix-amount .field-echo': 'the answer beneath has it again, and opens it',
   '.thing > summary': 'what the person gave; the books of a store open in its own lines beneath',
@@ -109,6 +113,26 @@ test('Beds and the page of a bed', async ({ garden }) => {
   );
   await openAll(garden);
   expect(left(await bare(garden)).filter((says) => !asSaid.test(says))).toEqual([]);
+  // the key of the season: every value that is drawn has its button over it, and follows the day
+  const season = garden.getByRole('figure', { name: 'Season of Gate bed' });
+  const drawnValues = season.locator('.chart-key-buttons .figure-why');
+  await expect(drawnValues).toHaveCount(
+    await season
+      .locator('svg .chart-label-strong.chart-label-end')
+      .evaluateAll((texts) => texts.filter((text) => /\d/.test(text.textContent)).length),
+  );
+  await season.getByRole('slider').press('Home');
+  await season.getByRole('button', { name: /mg\/kg\), ready: why\?$/ }).press('Enter');
+  const ready = season.getByRole('group', { name: /^Ready in the top/ });
+  await expect(ready).toContainText('Tuesday 1 January 2013');
+  await season.getByRole('slider').press('ArrowRight');
+  await expect(ready).toContainText('Wednesday 2 January 2013');
+  // columns of the tables, parts of the section and streams of the ledger have theirs
+  await season.getByRole('button', { name: 'The same numbers as a table' }).press('Enter');
+  const heads = season.getByRole('columnheader').getByRole('button');
+  await expect(heads.filter({ hasText: /^has\s+got$/ })).toBeVisible();
+  await season.getByRole('button', { name: 'all it gets, the column: why?' }).press('Enter');
+  await expect(season.getByRole('group', { name: 'All it gets.' })).toBeVisible();
   // the account opens its figures line by line
   const ledger = garden.getByRole('region', { name: 'Its ledger' });
   const line = ledger.getByRole('row', { name: /^washed out below the roots/ });

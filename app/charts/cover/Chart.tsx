@@ -15,6 +15,7 @@ export interface CoverChartProps extends CoverChartData {
 }
 
 const coverSaying = { of: 'cover' } as const;
+const layerSaying = { of: 'cover layer' } as const;
 
 /** A cut through what lies on a bed: layers by age, to scale, each with its date and what is left of it. */
 export function CoverChart(props: CoverChartProps) {
@@ -132,11 +133,11 @@ export function CoverChart(props: CoverChartProps) {
         <ol className="plain-list small">
           {facts.lying.toReversed().map((lying) => (
             <li key={lying.layer.id}>
-              <strong>
-                {lying.layer.name}, {dayWord(lying.layer.day, units)}
-              </strong>
-              : {ageWords(lying.daysOld)};{' '}
-              {leftWords(lying.left, lying.depth, lying.layer.laidDepth, units)}
+              <ChartSays
+                saying={layerSaying}
+                says={`${lying.layer.name}, ${dayWord(lying.layer.day, units)}: ${ageWords(lying.daysOld)}; ${leftWords(lying.left, lying.depth, lying.layer.laidDepth, units)}`}
+                className="small"
+              />
             </li>
           ))}
         </ol>

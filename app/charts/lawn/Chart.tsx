@@ -1,5 +1,5 @@
 import { useId, useRef, useState } from 'react';
-import { ChartSays } from '../ChartSays';
+import { ChartSays, ChartValues } from '../ChartSays';
 import type { ChartUnits } from '../../words/chartUnits';
 import { dayShort } from '../../words/chartFormat';
 import {
@@ -24,6 +24,12 @@ export interface LawnChartProps extends LawnChartData {
   readonly ratio: number;
   readonly learntFrom: number;
 }
+
+const columns = (['expected', 'likely', 'usual', 'mown'] as const).map((key) => ({
+  key,
+  text: { expected: 'Expected', likely: 'Likely', usual: 'As its kind', mown: 'Mown, a week' }[key],
+  of: 'the column',
+}));
 
 const lawnSaying = { of: 'lawn' } as const;
 
@@ -105,37 +111,42 @@ export function LawnChart(props: LawnChartProps) {
         </button>
       </div>
       {isTable && (
-        <Scroller id={`${id}-table`} className="table-scroll" label={`Weeks of ${props.name}`}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Week from</th>
-                <th scope="col">Expected</th>
-                <th scope="col">Likely</th>
-                <th scope="col">As its kind</th>
-                <th scope="col">Mown, a week</th>
-              </tr>
-            </thead>
-            <tbody>
-              {weeks.map(({ from, low, typical, high, usual }) => {
-                const cut = props.cuts.find(
-                  (one) => one.from !== null && one.from <= from + 6 && one.day >= from,
-                );
-                return (
-                  <tr key={from}>
-                    <th scope="row">{dayShort(from, units)}</th>
-                    <td>{growthText(typical, unit)}</td>
-                    <td>
-                      {growthText(low, unit)} to {growthText(high, unit)}
-                    </td>
-                    <td>{growthText(usual, unit)}</td>
-                    <td>{cut?.aWeek == null ? '–' : growthText(cut.aWeek, unit)}</td>
+        <ChartValues values={{ of: 'lawn weeks' }} written={columns}>
+          {(button) => (
+            <Scroller id={`${id}-table`} className="table-scroll" label={`Weeks of ${props.name}`}>
+              <table>
+                <thead>
+                  <tr>
+                    <th scope="col">Week from</th>
+                    {columns.map(({ key, text }) => (
+                      <th key={key} scope="col">
+                        {button(key) ?? text}
+                      </th>
+                    ))}
                   </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </Scroller>
+                </thead>
+                <tbody>
+                  {weeks.map(({ from, low, typical, high, usual }) => {
+                    const cut = props.cuts.find(
+                      (one) => one.from !== null && one.from <= from + 6 && one.day >= from,
+                    );
+                    return (
+                      <tr key={from}>
+                        <th scope="row">{dayShort(from, units)}</th>
+                        <td>{growthText(typical, unit)}</td>
+                        <td>
+                          {growthText(low, unit)} to {growthText(high, unit)}
+                        </td>
+                        <td>{growthText(usual, unit)}</td>
+                        <td>{cut?.aWeek == null ? '–' : growthText(cut.aWeek, unit)}</td>
+                      </tr>
+                    );
+                  })}
+                </tbody>
+              </table>
+            </Scroller>
+          )}
+        </ChartValues>
       )}
     </figure>
   );

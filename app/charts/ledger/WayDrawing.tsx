@@ -7,6 +7,7 @@ import {
   useRef,
   useState,
 } from 'react';
+import { ChartSays } from '../ChartSays';
 import type { LedgerWay } from '../../core/season/ledgerStreams';
 import { amount } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
@@ -174,14 +175,17 @@ export function WayDrawing(props: {
       {drawing.width > width + 1 && (
         <p className="scroll-hint small soft">It goes on to the right: swipe or scroll.</p>
       )}
-      <p className={says === undefined ? 'way-says small soft' : 'way-says'}>
-        {says ??
-          wayHowToRead(
+      {says === undefined || current === null ? (
+        <p className="way-says small soft">
+          {wayHowToRead(
             drawing.threadBelow,
             units,
             drawing.ends.some(({ turn }) => turn !== null),
           )}
-      </p>
+        </p>
+      ) : (
+        <ChartSays saying={{ of: 'way', key: current }} says={says} className="way-says" />
+      )}
     </div>
   );
 }

@@ -69,6 +69,13 @@ export function TodayLine(props: {
   const row = layout.supply.top - dayRowLift;
   const from = props.imagined.at(-1);
   const x = props.today === null ? 0 : layout.x(props.today + 0.5);
+  const wordsWide = textWidth(seasonPanelWords.imagined);
+  // where weather ends before today both words would lie on each other: these end where it ends
+  const wouldMeet =
+    props.today !== null &&
+    from !== undefined &&
+    from.x < x &&
+    from.x + 6 + wordsWide > x - 5 - textWidth(seasonPanelWords.today, true);
   return (
     <g>
       {props.today !== null && (
@@ -80,8 +87,12 @@ export function TodayLine(props: {
           </text>
         </g>
       )}
-      {from && layout.width - from.x > textWidth(seasonPanelWords.imagined) && (
-        <text className="chart-label chart-label-imagined" x={from.x + 6} y={row}>
+      {from && (wouldMeet ? from.x > wordsWide : layout.width - from.x > wordsWide) && (
+        <text
+          className={`chart-label chart-label-imagined ${wouldMeet ? 'chart-label-end' : ''}`}
+          x={wouldMeet ? from.x : from.x + 6}
+          y={row}
+        >
           {seasonPanelWords.imagined}
         </text>
       )}

@@ -7,7 +7,7 @@ import {
   useRef,
   useState,
 } from 'react';
-import { ChartSays } from '../ChartSays';
+import { ChartSays, ChartValues } from '../ChartSays';
 import type { DayNumber } from '../../core/days';
 import { dayOfKey } from '../dayOfKey';
 import { supplySources } from '../../core/season/ledger';
@@ -22,8 +22,8 @@ import { Crosshair } from './Crosshair';
 import { type DaySpan, type SeasonChartData, spanOf, type Zoom, zooms } from './data';
 import { imaginedStretches, nitrateGeometry, supplyGeometry } from './geometry';
 import { seasonLayout } from './layout';
-import { Key, KeyList } from './Key';
-import { keyRows } from './keyRows';
+import { Key, KeyButtons, KeyList, placedKeyRows } from './Key';
+import { keyRows, keyValues } from './keyRows';
 import { likelyWithin } from './likely';
 import { NitratePanel } from './NitratePanel';
 import { Reading } from './Reading';
@@ -132,6 +132,8 @@ export function SeasonChart(props: SeasonChartProps) {
     stages: new Set(bars.flatMap(({ marks }) => marks.map(({ stage }) => stage))),
     stuffs: new Set(layers.map(({ layer }) => layer.stuff ?? 'other')),
   });
+  const placed = placedKeyRows(key, layout);
+  const seasonDay = { reading, from, plantings };
   const since = `since ${dayWord(from, units)}`;
 
   const season = useMemo(
@@ -253,88 +255,102 @@ export function SeasonChart(props: SeasonChartProps) {
       <div className="only-heard" aria-live="polite">
         {spokenDay === day && spoken}
       </div>
-      <div ref={box} className="chart-scroll">
-        <div
-          className="chart-reader"
-          role="slider"
-          tabIndex={0}
-          aria-label={`Day in the season of ${props.bedName}`}
-          aria-describedby={`${id}-finding`}
-          aria-valuemin={0}
-          aria-valuemax={whole.to - whole.from}
-          aria-valuenow={day - whole.from}
-          aria-valuetext={dayWord(day, units)}
-          onKeyDown={onKeyDown}
-          onPointerMove={onPointer}
-          onPointerDown={onPointer}
-        >
-          <svg
-            className="chart-drawing"
-            viewBox={`0 0 ${layout.width} ${layout.height}`}
-            width={layout.width}
-            height={layout.height}
-            aria-hidden="true"
-            focusable="false"
-          >
-            <Weaves prefix={id} />
-            <Backdrop
-              layout={layout}
-              calendar={calendarStretches(zoom, span, units, layout.x(1) - layout.x(0))}
-              imagined={imagined}
-              weaves={id}
-            />
-            <SupplyPanel
-              geometry={supply}
-              layout={layout}
-              weaves={id}
-              unit={units.nitrogen}
-              since={since}
-            />
-            <NitratePanel geometry={nitrate} layout={layout} units={units} weaves={id} />
-            <TodayLine
-              layout={layout}
-              today={result.today >= from && result.today <= to ? result.today : null}
-              imagined={imagined}
-              pieces={pieces}
-            />
-            <Crosshair
-              pieces={pieces}
-              onToday={day === result.today}
-              reading={reading}
-              layout={layout}
-              supply={supply}
-              nitrate={nitrate}
-            />
-            <StateStrip segments={segments} layout={layout} />
-            <PlantingRows bars={bars} layout={layout} />
-            <LayerStrip
-              marks={layers}
-              layout={layout}
-              deepest={deepestShown(layers.map(({ layer }) => layer))}
-              unit={units.depth}
-            />
-            <RainStrip bars={rain.bars} top={rain.top} layout={layout} unit={units.rain} />
-            <WarmthStrip geometry={warmth} layout={layout} unit={units.warmth.short} />
-            {!layout.isNarrow && (
-              <Key rows={key} reading={reading} layout={layout} weaves={id} units={units} />
+      <ChartValues values={{ of: 'season day', day: seasonDay }} written={keyValues(key)}>
+        {(button) => (
+          <>
+            <div ref={box} className="chart-scroll">
+              <div
+                className="chart-reader"
+                role="slider"
+                tabIndex={0}
+                aria-label={`Day in the season of ${props.bedName}`}
+                aria-describedby={`${id}-finding`}
+                aria-valuemin={0}
+                aria-valuemax={whole.to - whole.from}
+                aria-valuenow={day - whole.from}
+                aria-valuetext={dayWord(day, units)}
+                onKeyDown={onKeyDown}
+                onPointerMove={onPointer}
+                onPointerDown={onPointer}
+              >
+                <svg
+                  className="chart-drawing"
+                  viewBox={`0 0 ${layout.width} ${layout.height}`}
+                  width={layout.width}
+                  height={layout.height}
+                  aria-hidden="true"
+                  focusable="false"
+                >
+                  <Weaves prefix={id} />
+                  <Backdrop
+                    layout={layout}
+                    calendar={calendarStretches(zoom, span, units, layout.x(1) - layout.x(0))}
+                    imagined={imagined}
+                    weaves={id}
+                  />
+                  <SupplyPanel
+                    geometry={supply}
+                    layout={layout}
+                    weaves={id}
+                    unit={units.nitrogen}
+                    since={since}
+                  />
+                  <NitratePanel geometry={nitrate} layout={layout} units={units} weaves={id} />
+                  <TodayLine
+                    layout={layout}
+                    today={result.today >= from && result.today <= to ? result.today : null}
+                    imagined={imagined}
+                    pieces={pieces}
+                  />
+                  <Crosshair
+                    pieces={pieces}
+                    onToday={day === result.today}
+                    reading={reading}
+                    layout={layout}
+                    supply={supply}
+                    nitrate={nitrate}
+                  />
+                  <StateStrip segments={segments} layout={layout} />
+                  <PlantingRows bars={bars} layout={layout} />
+                  <LayerStrip
+                    marks={layers}
+                    layout={layout}
+                    deepest={deepestShown(layers.map(({ layer }) => layer))}
+                    unit={units.depth}
+                  />
+                  <RainStrip bars={rain.bars} top={rain.top} layout={layout} unit={units.rain} />
+                  <WarmthStrip geometry={warmth} layout={layout} unit={units.warmth.short} />
+                  {!layout.isNarrow && (
+                    <Key
+                      rows={placed}
+                      reading={reading}
+                      layout={layout}
+                      weaves={id}
+                      units={units}
+                    />
+                  )}
+                </svg>
+              </div>
+              {!layout.isNarrow && <KeyButtons rows={placed} layout={layout} button={button} />}
+            </div>
+            {layout.isNarrow && (
+              <KeyList
+                rows={key}
+                weaves={id}
+                heads={{
+                  supply: seasonPanelWords.supply,
+                  nitrate: nitrateTitle(units),
+                  plantings: seasonPanelWords.plantings,
+                  layers: seasonPanelWords.layers,
+                  rain: seasonPanelWords.rain,
+                  warmth: seasonPanelWords.warmth,
+                }}
+                button={button}
+              />
             )}
-          </svg>
-        </div>
-      </div>
-      {layout.isNarrow && (
-        <KeyList
-          rows={key}
-          weaves={id}
-          heads={{
-            supply: seasonPanelWords.supply,
-            nitrate: nitrateTitle(units),
-            plantings: seasonPanelWords.plantings,
-            layers: seasonPanelWords.layers,
-            rain: seasonPanelWords.rain,
-            warmth: seasonPanelWords.warmth,
-          }}
-        />
-      )}
+          </>
+        )}
+      </ChartValues>
       <details className="more more-quiet">
         <summary>How to read this</summary>
         <div className="more-body chart-how">
@@ -350,6 +366,7 @@ export function SeasonChart(props: SeasonChartProps) {
           readings={weeklyReadings(props, series)}
           units={units}
           since={since}
+          day={seasonDay}
         />
       )}
     </figure>

@@ -1,8 +1,10 @@
 import { dayWord } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
+import type { ButtonOfValue } from '../ChartSays';
+import { textWidth } from '../textWidth';
 import { weaveId } from '../weaves/Weaves';
 import type { KeyName, KeyRow, KeyRows } from './keyRows';
-import { keyRowStep, type Panel, type SeasonLayout } from './layout';
+import { keyRowSteps, type Panel, type SeasonLayout } from './layout';
 import type { DayReading } from './reading';
 import { bandNames, type BandName } from './series';
 import { StageShape } from './StripPanels';
@@ -71,71 +73,97 @@ export function KeyMark(props: {
   }
 }
 
-/** One panel's lines of the key beside it: what each is, and its value on the chosen day. */
-function KeyPanel(props: {
-  readonly rows: readonly KeyRow[];
-  readonly panel: Panel;
-  readonly layout: SeasonLayout;
-  readonly weaves: string;
-  /** px above where the lines of other panels begin */
-  readonly lift?: number;
-}) {
-  const { layout } = props;
-  const x = layout.keyX;
-  return (
-    <g>
-      {props.rows.map((row, index) => {
-        const y = props.panel.top - (props.lift ?? 0) + 6 + index * keyRowStep;
-        return (
-          <g key={row.name}>
-            <KeyMark name={row.name} x={x} y={y} weaves={props.weaves} />
-            <text className="chart-label" x={x + markWidth + 7} y={y} dy="0.35em">
-              {row.words}
-            </text>
-            <text
-              className="chart-label chart-label-strong chart-label-end"
-              x={layout.width - 6}
-              y={y}
-              dy="0.35em"
-            >
-              {row.value}
-            </text>
-          </g>
-        );
-      })}
-    </g>
-  );
+/** A line of the key beside the drawing. */
+export interface PlacedKeyRow {
+  readonly row: KeyRow;
+  /** middle of the line [px] */
+  readonly y: number;
 }
+
+/** The lines of a key where they stand, each beside its panel from the top of that on. */
+export function placedKeyRows(rows: KeyRows, layout: SeasonLayout): readonly PlacedKeyRow[] {
+  const beside = (panel: Panel, lines: readonly KeyRow[], lift = 0): readonly PlacedKeyRow[] => {
+    const step = lines.some(({ value }) => value !== '') ? keyRowSteps.value : keyRowSteps.mark;
+    return lines.map((row, index) => ({ row, y: panel.top - lift + 6 + index * step }));
+  };
+  const [stem] = layout.plantings;
+  return [
+    ...beside(layout.supply, rows.supply),
+    ...beside(layout.nitrate, rows.nitrate),
+    ...(stem ? beside(stem, rows.plantings, 14) : []),
+    ...beside(layout.layers, rows.layers),
+    ...beside(layout.rain, rows.rain),
+    ...beside(layout.warmth, rows.warmth),
+  ];
+}
+
+/** from the drawing's right edge to the end of the values */
+const valueEnd = 6;
 
 /** The key beside the panels, which is the reading of the chosen day as well. */
 export function Key(props: {
-  readonly rows: KeyRows;
+  readonly rows: readonly PlacedKeyRow[];
   readonly reading: DayReading;
   readonly layout: SeasonLayout;
   readonly weaves: string;
   readonly units: ChartUnits;
 }) {
-  const { rows, layout, weaves } = props;
+  const { layout } = props;
+  const x = layout.keyX;
+  const end = layout.width - valueEnd;
   return (
     <g>
-      <text className="chart-title chart-label-end" x={layout.width - 6} y={layout.supply.top - 12}>
+      <text className="chart-title chart-label-end" x={end} y={layout.supply.top - 12}>
         {dayWord(props.reading.day, props.units)}
       </text>
-      <KeyPanel rows={rows.supply} panel={layout.supply} layout={layout} weaves={weaves} />
-      <KeyPanel rows={rows.nitrate} panel={layout.nitrate} layout={layout} weaves={weaves} />
-      {layout.plantings[0] && (
-        <KeyPanel
-          rows={rows.plantings}
-          lift={14}
-          panel={layout.plantings[0]}
-          layout={layout}
-          weaves={weaves}
-        />
-      )}
-      <KeyPanel rows={rows.layers} panel={layout.layers} layout={layout} weaves={weaves} />
-      <KeyPanel rows={rows.rain} panel={layout.rain} layout={layout} weaves={weaves} />
-      <KeyPanel rows={rows.warmth} panel={layout.warmth} layout={layout} weaves={weaves} />
+      {props.rows.map(({ row, y }) => (
+        <g key={row.name}>
+          <KeyMark name={row.name} x={x} y={y} weaves={props.weaves} />
+          <text className="chart-label" x={x + markWidth + 7} y={y} dy="0.35em">
+            {row.words}
+          </text>
+          <text
+            className="chart-label chart-label-strong chart-label-end"
+            x={end}
+            y={y}
+            dy="0.35em"
+          >
+            {row.value}
+          </text>
+        </g>
+      ))}
     </g>
+  );
+}
+
+/** Over each value of the key that is drawn: the button that opens what stands behind it. */
+export function KeyButtons(props: {
+  readonly rows: readonly PlacedKeyRow[];
+  readonly layout: SeasonLayout;
+  readonly button: ButtonOfValue;
+}) {
+  const { layout } = props;
+  return (
+    <div className="chart-key-buttons not-printed">
+      {props.rows.map(({ row, y }) => {
+        const button = props.button(row.name, true);
+        if (button === null) return null;
+        const width = Math.max(keyRowSteps.value, Math.ceil(textWidth(row.value, true)));
+        return (
+          <span
+            key={row.name}
+            style={{
+              insetInlineStart: layout.width - valueEnd - width,
+              insetBlockStart: y - keyRowSteps.value / 2,
+              width,
+              height: keyRowSteps.value,
+            }}
+          >
+            {button}
+          </span>
+        );
+      })}
+    </div>
   );
 }
 
@@ -144,6 +172,7 @@ export function KeyList(props: {
   readonly rows: KeyRows;
   readonly weaves: string;
   readonly heads: Readonly<Record<keyof KeyRows, string>>;
+  readonly button: ButtonOfValue;
 }) {
   const panels = Object.keys(props.heads) as (keyof KeyRows)[];
   return (
@@ -167,7 +196,7 @@ export function KeyList(props: {
                     <KeyMark name={row.name} x={1} y={7} weaves={props.weaves} />
                   </svg>
                   <span>{row.words}</span>
-                  <strong>{row.value}</strong>
+                  {props.button(row.name) ?? <strong>{row.value}</strong>}
                 </li>
               ))}
             </ul>

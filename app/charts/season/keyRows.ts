@@ -3,6 +3,7 @@ import type { ChartUnits } from '../../words/chartUnits';
 import { keyWords, seasonLineWords, stageWords } from '../../words/seasonChart';
 import { stuffWords } from '../../words/stuffWords';
 import { stuffs, type Stuff } from '../cover/data';
+import type { ChartValue } from '../ChartSays';
 import type { EndLabel, NitrateGeometry } from './geometry';
 import type { DayReading } from './reading';
 import { stages, type Stage } from './strips';
@@ -38,6 +39,14 @@ export interface KeyRows {
   readonly rain: readonly KeyRow[];
   readonly warmth: readonly KeyRow[];
 }
+
+/** The lines of a key that have a value, as they are read. */
+export const keyValues = (rows: KeyRows): readonly ChartValue[] =>
+  Object.values<readonly KeyRow[]>({ ...rows })
+    .flat()
+    // of what is not known there is nothing to tell
+    .filter(({ value }) => /\d/.test(value))
+    .map(({ name, words, value }) => ({ key: name, of: words, text: value }));
 
 /** What of the view has no line of its own in the reading. */
 export interface KeyDrawn {

@@ -43,8 +43,8 @@ const margins = {
 } as const;
 /** between the laboratory's numbers at the right of a panel and the key */
 const keyLift = 40;
-/** from one line of the key to the next */
-export const keyRowStep = 19;
+/** from one line of the key to the next: where it has a value that is pressed, where it has none */
+export const keyRowSteps = { value: 24, mark: 19 } as const;
 /** room above each panel for its title */
 const titleHeights = { wide: 34, narrow: 50 } as const;
 /** between the first panel and its title stands a row for today and the imagined days */
@@ -54,7 +54,7 @@ export const dayRowLift = 8;
 
 const heights = {
   head: 14,
-  supply: 240,
+  supply: 264,
   nitrate: 104,
   state: 24,
   layers: 58,

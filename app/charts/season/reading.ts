@@ -8,7 +8,7 @@ import {
   seasonPanelWords,
   stageSentences,
 } from '../../words/seasonChart';
-import type { SeasonChartData } from './data';
+import type { PlantingOnChart, SeasonChartData } from './data';
 import { likelyOn } from './likely';
 import { toldKind, type ToldKind } from './origin';
 import type { BandName, SeasonSeries } from './series';
@@ -37,6 +37,14 @@ export interface DayReading {
   readonly soil: number;
   /** what was done or happened on the days since `since` (the day itself by default) */
   readonly happened: readonly string[];
+}
+
+/** One evening of a bed's season as its values are told. */
+export interface SeasonDay {
+  readonly reading: DayReading;
+  /** first day shown: from its morning on everything is added up */
+  readonly from: DayNumber;
+  readonly plantings: readonly PlantingOnChart[];
 }
 
 /** The state that was known on a day: today's own, or the latest weekly entry; null before the first and after today. */

@@ -1,3 +1,4 @@
+import { ChartValues } from '../ChartSays';
 import { Scroller } from '../Scroller';
 import type { PanelDrawing } from './Panel';
 import type { SectionPart } from './parts';
@@ -15,7 +16,10 @@ export function partsOfAll(panels: readonly PanelDrawing[]): readonly SectionPar
   return all;
 }
 
-/** All parts of the drawings and what they say, evening beside evening. */
+/**
+ * All parts of the drawings and what they say, evening beside evening; the name of a part opens how
+ * its figures are made.
+ */
 export function SectionTable({
   id,
   panels,
@@ -27,39 +31,53 @@ export function SectionTable({
 }) {
   const rows = partsOfAll(panels);
   const [today] = panels;
+  const written = rows
+    .filter(({ kind }) => kind !== 'mark')
+    .map(({ key, name }) => ({ key, text: name, of: bedName }));
   return (
-    <Scroller id={id} className="chart-table" label={`Section of ${bedName} as a table`}>
-      <table className="section-table">
-        <caption>What the section of {bedName} shows, part by part.</caption>
-        <thead>
-          <tr>
-            <th scope="col" className="chart-table-words">
-              part
-            </th>
-            {panels.map(({ title }) => (
-              <th key={title} scope="col">
-                {title}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ key, name }) => (
-            <tr key={key}>
-              <th scope="row">{name}</th>
-              {panels.map(({ title, parts }) => (
-                <td key={title}>{parts.find((part) => part.key === key)?.says ?? 'not there'}</td>
+    <ChartValues
+      values={{ of: 'section parts', kinds: new Map(rows.map(({ key, kind }) => [key, kind])) }}
+      written={written}
+    >
+      {(button) => (
+        <Scroller id={id} className="chart-table" label={`Section of ${bedName} as a table`}>
+          <table className="section-table">
+            <caption>What the section of {bedName} shows, part by part.</caption>
+            <thead>
+              <tr>
+                <th scope="col" className="chart-table-words">
+                  part
+                </th>
+                {panels.map(({ title }) => (
+                  <th key={title} scope="col">
+                    {title}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {rows.map(({ key, name }) => (
+                <tr key={key}>
+                  <th scope="row">{button(key) ?? name}</th>
+                  {panels.map(({ title, parts }) => (
+                    <td key={title}>
+                      {parts.find((part) => part.key === key)?.says ?? 'not there'}
+                    </td>
+                  ))}
+                </tr>
               ))}
-            </tr>
-          ))}
-          {today?.facts.vanished.map(({ layer }) => (
-            <tr key={layer.id}>
-              <th scope="row">{layer.name}</th>
-              <td colSpan={panels.length}>Laid earlier; nothing one could see of it is left.</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </Scroller>
+              {today?.facts.vanished.map(({ layer }) => (
+                <tr key={layer.id}>
+                  <th scope="row">{layer.name}</th>
+                  <td colSpan={panels.length}>
+                    Laid earlier; nothing one could see of it is left.
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </Scroller>
+      )}
+    </ChartValues>
   );
 }

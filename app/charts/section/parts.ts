@@ -22,8 +22,12 @@ export interface PartBox {
   readonly height: number;
 }
 
+/** What sort of thing a part is: its figures are made alike. */
+export type SectionPartKind = 'plant' | 'ground' | 'layer' | 'soil' | 'water' | 'roots' | 'mark';
+
 /** A thing in the drawing that says what it is. */
 export interface SectionPart {
+  readonly kind: SectionPartKind;
   /** the same thing has the same key on every evening */
   readonly key: string;
   readonly name: string;
@@ -84,6 +88,7 @@ export function sectionParts(
     const { x, y } = markSpot(place, drawing);
     return [
       {
+        kind: 'mark',
         key: `mark ${place}`,
         name: markNames[place],
         says: marks.map(({ says }) => says).join(' '),
@@ -96,12 +101,14 @@ export function sectionParts(
     const dots = soilDots(layer.facts, scale);
     return [
       {
+        kind: 'soil',
         key,
         name,
         says: soilSentence({ ...layer.facts.nitrogen, dots }, units),
         box: wide(layer.top, layer.bottom),
       },
       {
+        kind: 'water',
         key: `water ${key}`,
         name: `Water, ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
         says: waterSentence(layer.facts.water),
@@ -112,6 +119,7 @@ export function sectionParts(
   // later ones lie over earlier ones where a pointer finds them
   return [
     ...drawing.plants.map(({ plant, ...place }) => ({
+      kind: 'plant' as const,
       key: `plant ${plant.id}`,
       name: plant.name,
       says: plantSentence(plant, units),
@@ -123,6 +131,7 @@ export function sectionParts(
       },
     })),
     {
+      kind: 'ground',
       key: 'ground',
       name: drawing.cover.length > 0 ? 'The cover in all' : 'The ground',
       says:
@@ -132,6 +141,7 @@ export function sectionParts(
       box: wide(Math.min(coverTop, surface - 6), surface),
     },
     ...drawing.cover.toReversed().map(({ lying, ...place }) => ({
+      kind: 'layer' as const,
       key: `layer ${lying.layer.id}`,
       name: `${lying.layer.name}, ${dayWord(lying.layer.day, units)}`,
       says: layerSentence({ ...lying, ...lying.layer }, units),
@@ -140,6 +150,7 @@ export function sectionParts(
     ...soilPart('top', `Top ${units.topSoil} of soil`, top),
     ...soilPart('lower', `Soil below, to ${lengthWords(lower.facts.to, units)}`, lower),
     ...drawing.plants.map(({ plant, ...place }) => ({
+      kind: 'roots' as const,
       key: `roots ${plant.id}`,
       name: `Roots of ${plant.name.toLowerCase()}`,
       says: rootSentence(plant, units),

@@ -4,6 +4,7 @@ import { amount, amountWithUnit, dayShort } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { rangeOdds } from '../../words/ranges';
 import { readyEnds, seasonPlaceWords as words } from '../../words/seasonPlaceWords';
+import { ChartValues } from '../ChartSays';
 import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
 import type { DaySpan } from '../season/data';
@@ -17,7 +18,10 @@ function Ends({ ends }: { readonly ends: string }) {
   return <span className="strip-ends">{ends}</span>;
 }
 
-/** The strips as numbers: each bed on the chosen day and at the end of every month; and all that is on them. */
+/**
+ * The strips as numbers: each bed on the chosen day and at the end of every month, its name opening
+ * what stands behind the chosen day's; and all that is on them.
+ */
 export function StripsTables(props: {
   readonly id: string;
   readonly beds: readonly BedStrip[];
@@ -64,42 +68,53 @@ export function StripsTables(props: {
   ]);
   return (
     <div id={props.id} className="strip-tables">
-      <Scroller className="chart-table" label={words.readyTable}>
-        <table>
-          <caption>
-            {words.readyTable}, in {units.nitrogen.long} of bed, on the evening of each day
-            {hasRange ? `, and below it where it lies ${rangeOdds}` : ''}.
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col" className="chart-table-words">
-                Bed
-              </th>
-              <th scope="col">{dayShort(day, units)}, chosen</th>
-              <th scope="col">mg/kg that day</th>
-              {ends.map((end) => (
-                <th key={end} scope="col">
-                  {dayShort(end, units)}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {beds.map((bed) => {
-              return (
-                <tr key={bed.bedId}>
-                  <th scope="row">{bed.name}</th>
-                  <td>{ready(bed, day)}</td>
-                  <td>{inSoil(bed)}</td>
+      <ChartValues
+        values={{ of: 'strips', beds, day }}
+        written={beds
+          .filter((bed) => readyOn(bed, day) !== null)
+          .map(({ bedId, name }) => ({
+            key: bedId,
+            text: name,
+            of: `ready on ${dayShort(day, units)}`,
+          }))}
+      >
+        {(button) => (
+          <Scroller className="chart-table" label={words.readyTable}>
+            <table>
+              <caption>
+                {words.readyTable}, in {units.nitrogen.long} of bed, on the evening of each day
+                {hasRange ? `, and below it where it lies ${rangeOdds}` : ''}.
+              </caption>
+              <thead>
+                <tr>
+                  <th scope="col" className="chart-table-words">
+                    Bed
+                  </th>
+                  <th scope="col">{dayShort(day, units)}, chosen</th>
+                  <th scope="col">mg/kg that day</th>
                   {ends.map((end) => (
-                    <td key={end}>{ready(bed, end)}</td>
+                    <th key={end} scope="col">
+                      {dayShort(end, units)}
+                    </th>
                   ))}
                 </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </Scroller>
+              </thead>
+              <tbody>
+                {beds.map((bed) => (
+                  <tr key={bed.bedId}>
+                    <th scope="row">{button(bed.bedId) ?? bed.name}</th>
+                    <td>{ready(bed, day)}</td>
+                    <td>{inSoil(bed)}</td>
+                    {ends.map((end) => (
+                      <td key={end}>{ready(bed, end)}</td>
+                    ))}
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </Scroller>
+        )}
+      </ChartValues>
       <Scroller className="chart-table" label={words.plantingTable}>
         <table>
           <caption>{words.plantingTable}, in the order of days on each bed.</caption>

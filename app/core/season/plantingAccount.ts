@@ -39,6 +39,12 @@ export const growsFrom = ({ seasons, startDay }: PlantingInput): DayNumber =>
 export const standingPlantings = (input: BedSeason, day: DayNumber): readonly PlantingInput[] =>
   input.plantings.filter((planting) => isStanding(planting, day));
 
+/** The planting that a bed's own published numbers are read for: the first that stands today, else the last. */
+export function mainPlanting(input: BedSeason): PlantingInput | undefined {
+  const standing = standingPlantings(input, input.today);
+  return standing[0] ?? input.plantings.at(-1);
+}
+
 export function plantingResult<Planting extends { readonly id: string }>(
   result: { readonly plantings: readonly Planting[] },
   id: string,

@@ -3,7 +3,7 @@ import type { LayerOnChart, SeasonChartData } from '../../charts/season/data';
 import { dayOf, seasonStart, type DayNumber } from '../../core/days';
 import type { DrawsAnswer } from '../../core/season/draws/runDraws';
 import type { PlantingInput } from '../../core/season/input';
-import { growsFrom } from '../../core/season/plantingAccount';
+import { growsFrom, mainPlanting } from '../../core/season/plantingAccount';
 import { layerInput } from '../../document/seasonInput';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Application, Garden } from '../../document/schema';
@@ -77,11 +77,7 @@ export function seasonChartData(
   draws?: DrawsAnswer,
 ): SeasonChartData {
   const { input, season, verdict } = results;
-  const standing = input.plantings.filter(
-    ({ startDay, clearingDay }) =>
-      startDay <= season.today && (clearingDay === null || clearingDay > season.today),
-  );
-  const [main] = standing.length > 0 ? standing : input.plantings.slice(-1);
+  const main = mainPlanting(input);
   const row = main ? cropById(garden, main.crop.id) : undefined;
   return {
     result: season,

@@ -1,15 +1,21 @@
 import { useMemo } from 'react';
-import { ChartFiguresIn, type ChartFigures, type ChartSayingProps } from '../../charts/ChartSays';
+import {
+  ChartFiguresIn,
+  type ChartFigures,
+  type ChartSayingProps,
+  type ChartValuesProps,
+} from '../../charts/ChartSays';
 import { LawnChart } from '../../charts/lawn/Chart';
 import { growthTold } from '../../charts/lawn/growthTold';
 import { lawnTable } from '../../charts/lawn/tableData';
 import { Figured } from '../../controls/Figured';
+import { FiguredPlaces } from '../../controls/FiguredPlaces';
 import type { Lawn } from '../../document/schema';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { TakeAway } from '../takeAway/TakeAway';
 import { useToday } from '../useReadingContext';
-import { growthFigures } from '../why/lawnWhys';
+import { growthFigures, lawnColumnWhy } from '../why/lawnWhys';
 import { growthIn, growthShown } from './growthShown';
 import { keptLawnCurve } from './keptLawnCurve';
 
@@ -24,7 +30,7 @@ function useGrowth(lawn: Lawn) {
 
 const figuresOfLawn = (lawnId: string): ChartFigures => ({
   Says: (props) => <Saying lawnId={lawnId} {...props} />,
-  LedgerRow: null,
+  Values: (props) => <Columns lawnId={lawnId} {...props} />,
 });
 
 /** The yield curve of a lawn in the bags its mowings are counted in, or by weight where there are none. */
@@ -66,5 +72,33 @@ function LawnSaying({ lawn, says, className }: ChartSayingProps & { readonly law
       says={says}
       figures={growthFigures(curve.outlook, lawn, growthTold(grown), unit)}
     />
+  );
+}
+
+/** The weeks' table, whose heads open how their columns are made. */
+function Columns({ lawnId, written, children }: ChartValuesProps & { readonly lawnId: string }) {
+  const lawn = useGarden().lawns.find(({ id }) => id === lawnId);
+  return lawn ? (
+    <LawnColumns lawn={lawn} written={written}>
+      {children}
+    </LawnColumns>
+  ) : null;
+}
+
+function LawnColumns({
+  lawn,
+  written,
+  children,
+}: Pick<ChartValuesProps, 'written' | 'children'> & { readonly lawn: Lawn }) {
+  const { curve } = useGrowth(lawn);
+  return (
+    <FiguredPlaces
+      figures={written}
+      whyOf={(key) =>
+        lawnColumnWhy(key as 'expected' | 'likely' | 'usual' | 'mown', lawn, curve.outlook)
+      }
+    >
+      {children}
+    </FiguredPlaces>
   );
 }

@@ -2,7 +2,7 @@ import { standingPlantings } from '../../core/season/plantingAccount';
 import { at } from '../../core/season/seasonAccount';
 import type { LineId } from '../../core/season/limits';
 import type { Garden } from '../../document/schema';
-import { cropById } from '../../document/cropValues';
+import { cropById, type CropValues } from '../../document/cropValues';
 import type { BedDraws, BedResults } from '../../store/contract';
 import { evaporationByDepth, weedControl } from '../../tables/coverBenefits';
 import { limits, thresholdRow } from '../../tables/thresholds';
@@ -44,27 +44,25 @@ const perArea =
 
 const odds = (words: string): string => `${words}, ${rangeOdds}`;
 
-/** Sources of the need of what stands there, crop by crop. */
-function needSources({ garden, results }: BedWhyFacts): readonly string[] {
-  const { input } = results;
-  const standing = standingPlantings(input, input.today);
-  const rows = standing.flatMap(({ crop }) => cropById(garden, crop.id) ?? []);
-  const legumes = rows.some(({ legume }) => legume !== null);
+/** Sources of what crops need, crop by crop; one that grows twice is told once. */
+export function cropNeedSources(crops: readonly CropValues[]): readonly string[] {
+  const rows = [...new Map(crops.map((row) => [row.id, row])).values()];
+  if (rows.length === 0) return [];
   return [
     ...rows.map((row) => rowSource(`${row.name}, in tops and crop at a good yield`, row.uptake)),
-    ...(rows.length > 0
-      ? [
-          rowSource(
-            'Roots',
-            legumes && rows.every(({ legume }) => legume !== null)
-              ? rootShares.legume
-              : rootShares.usual,
-          ),
-          rowSource('The usual pick', wantedShares.usual),
-        ]
-      : []),
+    rowSource(
+      'Roots',
+      rows.every(({ legume }) => legume !== null) ? rootShares.legume : rootShares.usual,
+    ),
+    rowSource('The usual pick', wantedShares.usual),
   ];
 }
+
+/** Sources of the need of what stands there today. */
+const needSources = ({ garden, results: { input } }: BedWhyFacts): readonly string[] =>
+  cropNeedSources(
+    standingPlantings(input, input.today).flatMap(({ crop }) => cropById(garden, crop.id) ?? []),
+  );
 
 /** All that the crops can use from first day to last. */
 export function needWhy(facts: BedWhyFacts): Why {

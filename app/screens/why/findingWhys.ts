@@ -1,16 +1,15 @@
 import type { ChartSaying } from '../../charts/ChartSays';
-import { standingPlantings } from '../../core/season/plantingAccount';
 import { coefficientRows } from '../../tables/coefficients';
-import { cropById } from '../../document/cropValues';
-import { cropHeights } from '../../tables/cropHeights';
 import type { SeasonMore } from '../../words/seasonChart';
 import { lengthUnit } from '../../words/sectionWords';
 import { figuresWith } from '../../words/why';
 import type { FigureInText, Why } from '../../words/why';
 import { whyWords } from '../../words/why';
 import { coverDepthWhy, needWhy, readyWhy, type BedWhyFacts } from './bedWhys';
-import { ledgerTotalsWhys, supplyWhy } from './ledgerWhys';
+import { hiddenWhy, layerLineFigures } from './coverWhys';
+import { ledgerTotalsWhys, supplyWhy, wayWhy } from './ledgerWhys';
 import { bedGives, rootsTake, soilGives } from './notInSum';
+import { heightWhy } from './sectionWhys';
 import { rowSource } from './sourcesOf';
 
 /** What the crops have taken up and gathered up to a day. */
@@ -21,37 +20,6 @@ function takenWhy(): Why {
     inputs: [],
     range: null,
     sources: [whyWords.model, ...rootsTake()],
-  };
-}
-
-/** Ground hidden by what lies on it. */
-const hiddenWhy: Why = {
-  of: 'Ground hidden.',
-  formula: '1 − e^(−k × dry weight that lies on a square metre).',
-  inputs: [],
-  range: null,
-  sources: [
-    rowSource('k, how well a cover hides ground', coefficientRows.coverFractionPerKilogram),
-  ],
-};
-
-/** How tall the plants stand. */
-function heightWhy({ garden, results }: BedWhyFacts): Why {
-  const { input } = results;
-  return {
-    of: 'How tall it stands.',
-    formula: 'Its full height × how far it has come, by the warmth it had.',
-    inputs: [],
-    range: null,
-    sources: standingPlantings(input, input.today).flatMap(({ crop }) => {
-      const row = cropById(garden, crop.id);
-      const height =
-        row &&
-        (cropHeights as Record<string, (typeof cropHeights)[keyof typeof cropHeights]>)[
-          row.tableId
-        ];
-      return row && height ? [rowSource(`${row.name}, full height`, height)] : [];
-    }),
   };
 }
 
@@ -120,6 +88,10 @@ export function findingFigures(
         ...each(figuresWith(says, chart.depth.short), [coverDepthWhy(facts)]),
         ...each(figuresWith(says, '%'), [hiddenWhy]),
       ];
+    case 'cover layer':
+      return layerLineFigures(facts, says);
+    case 'way':
+      return each(grams, [wayWhy(saying.key)]);
     case 'ledger':
       return each(grams, ledgerTotalsWhys(saying.ledger, chart));
     case 'section': {

@@ -47,6 +47,33 @@ export function growthFigures(
   ];
 }
 
+/** What stands behind a column of a lawn's weeks. */
+export function lawnColumnWhy(
+  column: 'expected' | 'likely' | 'usual' | 'mown',
+  lawn: Grass,
+  { learntFrom }: Pick<LawnOutlook, 'learntFrom'>,
+): Why {
+  if (column === 'mown')
+    return {
+      of: texts.mown,
+      formula: texts.mownFormula,
+      inputs: [],
+      range: null,
+      sources: [texts.books],
+    };
+  return {
+    of: { expected: texts.week, likely: texts.likelyWeek, usual: texts.usualWeekAlone }[column],
+    formula: {
+      expected: texts.weekFormula,
+      likely: texts.likelyFormula,
+      usual: texts.usualFormula,
+    }[column],
+    inputs: column === 'usual' ? [] : [[texts.mowings, String(learntFrom)]],
+    range: null,
+    sources: growthSources(lawn),
+  };
+}
+
 /** How a lawn compares with its kind. */
 export function ratioFigures({ ratio, learntFrom }: LawnOutlook, lawn: Grass): FigureInText[] {
   const why: Why = {

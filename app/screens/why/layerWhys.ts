@@ -1,11 +1,10 @@
-import { coefficientRows } from '../../tables/coefficients';
 import { materialFrom } from '../../document/materialValues';
 import type { Application, Bed, Garden } from '../../document/schema';
 import { percent } from '../../words/chartFormat';
-import type { FigureInText, Why } from '../../words/why';
-import { whyWords } from '../../words/why';
+import type { FigureInText } from '../../words/why';
 import type { Shown } from '../shown';
 import type { Lying } from '../week/layRows';
+import { layerLeftWhy } from './coverWhys';
 import { rowSource } from './sourcesOf';
 
 /** A layer as the log tells it. */
@@ -54,20 +53,7 @@ export function layerFigures(facts: LayerFacts): readonly FigureInText[] {
       : [
           {
             text: `${percent(left)} of its dry weight`,
-            why: {
-              of: 'What of it still lies there.',
-              formula:
-                'Dry weight today ÷ dry weight when laid: it rots by its kind, by the warmth of each day and by how wet it lies.',
-              inputs: [['Dry when laid', dry]],
-              range: null,
-              sources: [
-                whyWords.model,
-                rowSource(
-                  'How fast greens on top rot, against dug in',
-                  coefficientRows.surfaceRateGreen,
-                ),
-              ],
-            } satisfies Why,
+            why: layerLeftWhy(dry),
           },
         ]),
   ];

@@ -164,6 +164,28 @@ export function ledgerLineWhy(
   };
 }
 
+/**
+ * What stands behind a place or a stream of the ledger's drawing.
+ *
+ * @param key a place, or a stream's two ends: "from > to"
+ */
+export function wayWhy(key: string): Why {
+  // of a stream the end outside the bed has a line of its own
+  const own = key.split(' > ').find((end) => !Object.hasOwn(holdingWords, end)) ?? key;
+  const [formula, ...sources] = Object.hasOwn(lines, own)
+    ? lines[own as LineKey]
+    : ['All that went from the one place to the other, day by day, added up.'];
+  return {
+    of: Object.hasOwn(holdingWords, key)
+      ? 'What is there, came and went on.'
+      : 'What went this way, and its share.',
+    formula,
+    inputs: [],
+    range: null,
+    sources: [whyWords.model, ...sources, whyWords.balance],
+  };
+}
+
 /** What was on hand, came in and went out, line by line. */
 export function ledgerTotalsWhys(ledger: BedLedger, units: ChartUnits): readonly Why[] {
   const told = <Key extends LineKey>(

@@ -45,17 +45,31 @@ function likelyOn({ draws, shown }: StripWhyFacts, bed: BedStrip, day: DayNumber
 }
 
 /** Where the range of a season that has not begun comes from. */
-function rangeFrom({ range }: BedStrip): readonly string[] {
+function papersOfRange({ range }: BedStrip): readonly string[] {
   if (typeof range !== 'object') return [];
   const resting = restingWords(range);
   return [comingRangeWhy(range.count), ...(resting === '' ? [] : [resting]), keptLikelyWords];
 }
 
-/** What lies ready in the top layer of a bed on the evening of a day. */
-export function readyOnDayWhy(facts: StripWhyFacts, bed: BedStrip, day: DayNumber): Why {
-  const { chart } = facts.shown;
-  const grams = readyOn(bed, day) ?? 0;
-  const mgPerKg = mgPerKgFromGramsPerM2(grams, bed.bulkDensityKgPerL, topCentimetres);
+/** What lies ready in the top layer of a bed on an evening. */
+export interface ReadyTop {
+  readonly bedId: string;
+  readonly day: DayNumber;
+  /** g/m2 */
+  readonly grams: number;
+  readonly bulkDensityKgPerL: number;
+  /** where it lies in most imagined seasons; null: not known */
+  readonly range: string | null;
+  /** where that range is from, where it has papers of its own */
+  readonly rangeFrom?: readonly string[];
+}
+
+/** What stands behind what lies ready in the top layer of a bed on the evening of a day. */
+export function readyTopWhy(
+  { garden, shown: { chart } }: Pick<StripWhyFacts, 'garden' | 'shown'>,
+  { bedId, day, grams, bulkDensityKgPerL, range, rangeFrom = [] }: ReadyTop,
+): Why {
+  const mgPerKg = mgPerKgFromGramsPerM2(grams, bulkDensityKgPerL, topCentimetres);
   return {
     of: `Ready in the top ${chart.topSoil}.`,
     formula:
@@ -63,13 +77,24 @@ export function readyOnDayWhy(facts: StripWhyFacts, bed: BedStrip, day: DayNumbe
     inputs: [
       ['On the evening of', dayFull(day, chart)],
       ['Ready there', amountWithUnit(grams, chart.nitrogen)],
-      ['The soil weighs', soilWeightWords(bed.bulkDensityKgPerL, chart)],
+      ['The soil weighs', soilWeightWords(bulkDensityKgPerL, chart)],
       ['Which is, as nitrate of that soil', `${twoFigures(mgPerKg)} mg/kg`],
     ],
-    range: likelyOn(facts, bed, day),
-    sources: [...rangeFrom(bed), whyWords.model, ...bedGives(facts.garden, bed.bedId)],
+    range,
+    sources: [...rangeFrom, whyWords.model, ...bedGives(garden, bedId)],
   };
 }
+
+/** The same of a bed's strip. */
+export const readyOnDayWhy = (facts: StripWhyFacts, bed: BedStrip, day: DayNumber): Why =>
+  readyTopWhy(facts, {
+    bedId: bed.bedId,
+    day,
+    grams: readyOn(bed, day) ?? 0,
+    bulkDensityKgPerL: bed.bulkDensityKgPerL,
+    range: likelyOn(facts, bed, day),
+    rangeFrom: papersOfRange(bed),
+  });
 
 /** The whole reading of a strip as one figure; none where there are no sums for the day. */
 export const readyFigure = (

@@ -1,0 +1,80 @@
+import { coefficientRows } from '../../tables/coefficients';
+import { materialFrom } from '../../document/materialValues';
+import { figuresWith, whyWords, type FigureInText, type Why } from '../../words/why';
+import { coverDepthWhy, type BedWhyFacts } from './bedWhys';
+import { rowSource } from './sourcesOf';
+
+/** Ground hidden by what lies on it. */
+export const hiddenWhy: Why = {
+  of: 'Ground hidden.',
+  formula: '1 − e^(−k × dry weight that lies on a square metre).',
+  inputs: [],
+  range: null,
+  sources: [
+    rowSource('k, how well a cover hides ground', coefficientRows.coverFractionPerKilogram),
+  ],
+};
+
+/**
+ * How much of a layer still lies there.
+ *
+ * @param dry its dry weight when laid, as it is written; null where many layers are meant
+ */
+export const layerLeftWhy = (dry: string | null): Why => ({
+  of: 'What of it still lies there.',
+  formula:
+    'Dry weight today ÷ dry weight when laid: it rots by its kind, by the warmth of each day and by how wet it lies.',
+  inputs: dry === null ? [] : [['Dry when laid', dry]],
+  range: null,
+  sources: [
+    whyWords.model,
+    rowSource('How fast greens on top rot, against dug in', coefficientRows.surfaceRateGreen),
+  ],
+});
+
+/** How deep layers lay when they were laid. */
+function laidDepthWhy({ garden, results }: BedWhyFacts): Why {
+  const rows = results.input.layers.flatMap(({ id }) => {
+    const layer = garden.applications.find((one) => one.id === id);
+    return layer ? [materialFrom(garden, layer.from).row] : [];
+  });
+  return {
+    of: 'How deep it was laid.',
+    formula: 'Volume, as loose as it was that day, ÷ area of the bed.',
+    inputs: [],
+    range: null,
+    sources: [...new Map(rows.map((row) => [row.id, row])).values()].map((row) =>
+      rowSource(`Weight of ${row.name.toLowerCase()}`, row.densityKgPerM3),
+    ),
+  };
+}
+
+/** How deep a layer lies today: the cover's own sum, without the numbers of the whole cover. */
+const depthNowWhy = (facts: BedWhyFacts): Why => ({
+  ...coverDepthWhy(facts),
+  of: 'How deep it lies, settled.',
+  formula:
+    'Its dry weight when laid × what is left of it ÷ what a heap of it weighs dry once settled.',
+  inputs: [],
+});
+
+/** What stands behind a column of the list of layers. */
+export function layerColumnWhy(facts: BedWhyFacts, column: 'laid depth' | 'depth' | 'left'): Why {
+  switch (column) {
+    case 'laid depth':
+      return laidDepthWhy(facts);
+    case 'depth':
+      return depthNowWhy(facts);
+    case 'left':
+      return layerLeftWhy(null);
+  }
+}
+
+/** The figures of a layer's line: what is left of it, and how deep it lies. */
+export const layerLineFigures = (facts: BedWhyFacts, says: string): readonly FigureInText[] => [
+  ...figuresWith(says, '%').map((text) => ({ text, why: layerLeftWhy(null) })),
+  ...figuresWith(says, facts.shown.chart.depth.short).map((text) => ({
+    text,
+    why: depthNowWhy(facts),
+  })),
+];
