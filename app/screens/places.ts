@@ -40,6 +40,7 @@ export const ownGarden = onDemand(
   async () => (await import('./first/OwnGarden')).OwnGarden,
 );
 /* questions asked at a press */
+export const openDialog = onDemand('', async () => (await import('./file/OpenDialog')).OpenDialog);
 export const saveAsDialog = onDemand(
   '',
   async () => (await import('./file/SaveAsDialog')).SaveAsDialog,
@@ -82,6 +83,7 @@ const parts = [
   mowingDialog,
   somethingElse,
   exactDialog,
+  openDialog,
   saveAsDialog,
   unsavedDialog,
   findDialog,

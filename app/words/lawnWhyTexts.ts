@@ -1,8 +1,8 @@
-/** What stands behind the figures of a lawn, in words. */
+import { lawnReadyWhyTexts } from './lawnReadyWhyTexts';
+
+/** What stands behind the figures of the Lawn place, in words. */
 export const lawnWhyTexts = {
-  ready: 'What should stand there to be mown.',
-  readyFormula:
-    'A year’s growth of its kind, spread over the days by warmth and water, since it was mown last × what its own mowings showed.',
+  ...lawnReadyWhyTexts,
   bestWeek: 'What it grows in its best week.',
   weekFormula:
     'A year’s growth of its kind, spread over the weeks by warmth and water × what its own mowings showed.',
@@ -18,15 +18,6 @@ export const lawnWhyTexts = {
   rest: 'What is still to grow this season.',
   restFormula:
     'All weeks that begin after today, each by the warmth and water of imagined seasons × what its own mowings showed.',
-  fresh: 'Weighs, fresh',
-  times: 'Times what its kind usually gives',
-  mowings: 'Mowings it was learnt from',
-  yearly: 'A year’s growth of its kind, dry',
-  warmth: 'It grows fastest at',
-  scatter: 'One mowing may be off by',
-  drought: 'Water the grass got.',
-  droughtFormula: 'Rain and watering of two weeks ÷ what the grass would have used.',
-  droughtRow: 'Clippings count as lean under',
   ratio: 'How it compares with its kind.',
   ratioFormula: 'What was mown ÷ what was expected of its kind, mowing by mowing, newer ones more.',
   taken: 'Nitrogen carried off.',
@@ -40,8 +31,6 @@ export const lawnWhyTexts = {
   collected: 'Carried off of what grew',
   collectedFormula: 'Mowings collected ÷ what grew by the sums.',
   books: 'From the mowings you wrote down.',
-  unlogged: 'Growth past which it was mown and not logged',
-  since: 'Days since it was mown, where nobody logged it',
   saved: 'Of a lawn’s feed, saved by clippings left lying',
   savedFormula: 'As advised for lawns whose clippings stay.',
 } as const;

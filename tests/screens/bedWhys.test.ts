@@ -9,7 +9,6 @@ import type { Bed, Garden } from '../../app/document/schema';
 import { bedSeasonAccounts } from '../../app/document/seasonsAccount';
 import {
   coverDepthWhy,
-  dryingWhy,
   forecastWhy,
   needWhy,
   nitrateWhy,
@@ -18,6 +17,7 @@ import {
   readyWhy,
   roomWhy,
 } from '../../app/screens/why/bedWhys';
+import { dryingWhy } from '../../app/screens/why/coverWhys';
 import { headlineWhy } from '../../app/screens/why/headlineWhys';
 import { seasonLineWhy } from '../../app/screens/why/seasonWhys';
 import { soilFigures } from '../../app/screens/why/soilWhys';

@@ -6,7 +6,8 @@ import { percent } from '../../words/chartFormat';
 import { coverWorth } from '../../words/coverWorth';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { coverDepthWhy, dryingWhy } from '../why/bedWhys';
+import { coverDepthWhy } from '../why/bedWhys';
+import { dryingWhy } from '../why/coverWhys';
 
 const weeds = {
   smallSeeds: weedControl['stops small seeds while topped up'].typical,

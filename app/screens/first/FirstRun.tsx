@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { lostPartSentence } from '../../words/lostPart';
 import { parseSentence } from '../../words/messages';
-import { PickFile } from '../file/OpenDialog';
+import { PickFile } from '../file/PickFile';
 import { RecentGardens } from '../file/RecentGardens';
 import { ownGarden } from '../places';
 import { useMowings } from '../store';

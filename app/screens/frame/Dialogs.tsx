@@ -1,9 +1,9 @@
-import { OpenDialog } from '../file/OpenDialog';
 import { useMowings } from '../store';
 import {
   aboutDialog,
   findDialog,
   guideDialog,
+  openDialog,
   printDialog,
   saveAsDialog,
   treatmentDialog,
@@ -18,7 +18,7 @@ export function Dialogs() {
     case 'save-as':
       return <saveAsDialog.Part />;
     case 'open':
-      return <OpenDialog />;
+      return <openDialog.Part />;
     case 'close-unsaved':
       return <unsavedDialog.Part />;
     case 'find':

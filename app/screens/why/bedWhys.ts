@@ -4,7 +4,7 @@ import type { LineId } from '../../core/season/limits';
 import type { Garden } from '../../document/schema';
 import { cropById, type CropValues } from '../../document/cropValues';
 import type { BedDraws, BedResults } from '../../store/contract';
-import { evaporationByDepth, weedControl } from '../../tables/coverBenefits';
+import { weedControl } from '../../tables/coverBenefits';
 import { limits, thresholdRow } from '../../tables/thresholds';
 import { rootShares, wantedShares } from '../../tables/wanted';
 import { percent } from '../../words/chartFormat';
@@ -280,29 +280,5 @@ export function coverDepthWhy({ results, shown }: BedWhyFacts): Why {
       ),
       rowSource('Most weeds from seed from', weedControl['stops annuals']),
     ],
-  };
-}
-
-/** How fast wet ground dries under the cover against bare ground. */
-export function dryingWhy({ results, shown }: BedWhyFacts): Why {
-  const { season, input } = results;
-  const deep = evaporationByDepth.filter(({ millimetres }) => millimetres > 0);
-  return {
-    of: 'How fast wet ground dries under it.',
-    formula: 'Read off between measured depths, on straight lines; no less than at the deepest.',
-    inputs: [
-      ['It lies', shown.estimate(at(season.coverDepth, season, input.today), shown.units.depth)],
-      ...deep.map(
-        ({ millimetres, left }) =>
-          [
-            `Under ${shown.estimate(millimetres, shown.units.depth)}`,
-            `${percent(left.typical)} (${percent(left.low)} to ${percent(left.high)})`,
-          ] as const,
-      ),
-    ],
-    range: null,
-    sources: deep.map(({ millimetres, left }) =>
-      rowSource(`Under ${shown.estimate(millimetres, shown.units.depth)}`, left),
-    ),
   };
 }

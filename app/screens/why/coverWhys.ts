@@ -1,4 +1,7 @@
+import { at } from '../../core/season/seasonAccount';
 import { coefficientRows } from '../../tables/coefficients';
+import { evaporationByDepth } from '../../tables/coverBenefits';
+import { percent } from '../../words/chartFormat';
 import { materialFrom } from '../../document/materialValues';
 import { figuresWith, whyWords, type FigureInText, type Why } from '../../words/why';
 import { coverDepthWhy, type BedWhyFacts } from './bedWhys';
@@ -78,3 +81,27 @@ export const layerLineFigures = (facts: BedWhyFacts, says: string): readonly Fig
     why: depthNowWhy(facts),
   })),
 ];
+
+/** How fast wet ground dries under the cover against bare ground. */
+export function dryingWhy({ results, shown }: BedWhyFacts): Why {
+  const { season, input } = results;
+  const deep = evaporationByDepth.filter(({ millimetres }) => millimetres > 0);
+  return {
+    of: 'How fast wet ground dries under it.',
+    formula: 'Read off between measured depths, on straight lines; no less than at the deepest.',
+    inputs: [
+      ['It lies', shown.estimate(at(season.coverDepth, season, input.today), shown.units.depth)],
+      ...deep.map(
+        ({ millimetres, left }) =>
+          [
+            `Under ${shown.estimate(millimetres, shown.units.depth)}`,
+            `${percent(left.typical)} (${percent(left.low)} to ${percent(left.high)})`,
+          ] as const,
+      ),
+    ],
+    range: null,
+    sources: deep.map(({ millimetres, left }) =>
+      rowSource(`Under ${shown.estimate(millimetres, shown.units.depth)}`, left),
+    ),
+  };
+}

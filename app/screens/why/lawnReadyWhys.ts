@@ -10,7 +10,7 @@ import {
 } from '../../tables/lawnGrowthWater';
 import { yearlyYieldOf } from '../../tables/lawns';
 import { countOf, estimateWithUnit, twoFigures } from '../../words/figures';
-import { lawnWhyTexts as texts } from '../../words/lawnWhyTexts';
+import { lawnReadyWhyTexts as texts } from '../../words/lawnReadyWhyTexts';
 import { rangeOdds, rangeWords } from '../../words/ranges';
 import type { FigureInText, Why } from '../../words/why';
 import { rowSource } from './sourcesOf';
