@@ -1,5 +1,5 @@
 import type { AheadSlice } from './aheadSlice';
-import type { CarriedSlice } from './carriedSlice';
+import type { CarriedSlice } from './carried';
 import type { ComingRangesSlice } from './comingRanges';
 import type { FileSlice } from './fileContract';
 import type { GardenSlice } from './gardenContract';

@@ -21,7 +21,6 @@ import { redoLabel, undoLabel } from './selectors';
 import type { Later } from './surroundings';
 import { localToday, todayTextOf } from './today';
 import { viewSlice } from './viewSlice';
-import { carriedDoor } from './carriedSlice';
 import { nextSeasonDoor } from './nextSeasonSlice';
 import { waterDoor } from './waterSlice';
 import { whatIfDoor } from './whatIfSlice';
@@ -74,7 +73,6 @@ export function createMowingsStore({
   let planChanged = (): void => undefined;
   let whatIfChanged = (): void => undefined;
   let waterChanged = (): void => undefined;
-  let carriedChanged = (): void => undefined;
   let aheadChanged = (): void => undefined;
   let comingSeasonChanged = (): void => undefined;
   const lateDoors = new Set<LateDoor>();
@@ -90,8 +88,6 @@ export function createMowingsStore({
     whatIfChanged = whatIf.changed;
     const water = waterDoor(get, set, surroundings);
     waterChanged = water.changed;
-    const carried = carriedDoor(get, set, surroundings);
-    carriedChanged = carried.changed;
     const ahead = aheadDoor(get, set, surroundings);
     aheadChanged = ahead.changed;
     const coming = nextSeasonDoor(get, set, surroundings);
@@ -108,7 +104,7 @@ export function createMowingsStore({
       ...plan.slice,
       ...whatIf.slice,
       ...water.slice,
-      ...carried.slice,
+      carried: null,
       ...ahead.slice,
       ...coming.slice,
       comingRanges: null,
@@ -142,7 +138,6 @@ export function createMowingsStore({
       planChanged();
       whatIfChanged();
       waterChanged();
-      carriedChanged();
       aheadChanged();
       comingSeasonChanged();
       for (const door of lateDoors) door.changed();

@@ -4,6 +4,7 @@ import { dayOf } from '../../app/core/days';
 import { runSeason } from '../../app/core/season/season';
 import { bedSeason } from '../../app/document/seasonInput';
 import { bedSeasonAccounts, seasonAccountsWith } from '../../app/document/seasonsAccount';
+import { carriedDoor } from '../../app/store/carried';
 import { sameThreadEngine } from '../../app/worker/client';
 import type { Engine, QuestionKind } from '../../app/worker/protocol';
 import { exampleGarden } from '../document/exampleGarden';
@@ -40,7 +41,7 @@ describe('what seasons leave to the next', () => {
     await time.pass(1_000);
     expect(asked).not.toContain('carried');
     expect(store.getState().carried).toBe(null);
-    store.getState().wantCarried('bed-1');
+    store.getState().openDoor(carriedDoor('bed-1'));
     expect(store.getState().carried).toMatchObject({ state: 'working', ends: [] });
     await until(time, () => store.getState().carried?.state === 'ready');
     const { ends } = store.getState().carried!;
@@ -58,16 +59,17 @@ describe('what seasons leave to the next', () => {
   test('is reckoned anew after a change, the last answer staying; not when the page is left', async () => {
     const { engine, asked } = countingEngine();
     const { store, time } = await storeWith(exampleGarden(), { engine });
-    store.getState().wantCarried('bed-1');
+    const first = store.getState().openDoor(carriedDoor('bed-1'));
     await until(time, () => store.getState().carried?.state === 'ready');
     const { ends } = store.getState().carried!;
     store.getState().editGarden({ name: 'Another' });
     expect(store.getState().carried).toMatchObject({ state: 'working', ends });
     await until(time, () => store.getState().carried?.state === 'ready');
-    store.getState().wantCarried('bed-2');
+    first.close();
+    const second = store.getState().openDoor(carriedDoor('bed-2'));
     expect(store.getState().carried).toMatchObject({ bedId: 'bed-2', ends: [] });
     await until(time, () => store.getState().carried?.state === 'ready');
-    store.getState().leaveCarried();
+    second.close();
     store.getState().editGarden({ name: 'A third' });
     await time.pass(1_000);
     expect(store.getState().carried).toBe(null);
@@ -77,7 +79,7 @@ describe('what seasons leave to the next', () => {
   test('that it failed is told with the reason', async () => {
     const { engine } = countingEngine(true);
     const { store, time } = await storeWith(exampleGarden(), { engine });
-    store.getState().wantCarried('bed-1');
+    store.getState().openDoor(carriedDoor('bed-1'));
     await until(time, () => store.getState().carried?.state === 'failed');
     expect(store.getState().carried).toMatchObject({ reason: 'it broke', ends: [] });
   });

@@ -2,6 +2,7 @@ import { useEffect, useMemo } from 'react';
 import { Figured } from '../../controls/Figured';
 import type { Garden } from '../../document/schema';
 import { seasonAccountsWith } from '../../document/seasonsAccount';
+import { carriedDoor } from '../../store/carried';
 import type { BedResults } from '../../store/contract';
 import {
   expectedFailed,
@@ -26,12 +27,8 @@ export function SeasonsAccount(props: {
   const { seasonStartMonth } = garden.garden;
   const { bedId } = results.input;
   const carried = useMowings((state) => (state.carried?.bedId === bedId ? state.carried : null));
-  const want = useMowings((state) => state.wantCarried);
-  const leave = useMowings((state) => state.leaveCarried);
-  useEffect(() => {
-    want(bedId);
-    return leave;
-  }, [want, leave, bedId]);
+  const openDoor = useMowings((state) => state.openDoor);
+  useEffect(() => openDoor(carriedDoor(bedId)).close, [openDoor, bedId]);
   const ends = carried?.ends;
   const seasons = useMemo(
     () => seasonAccountsWith(garden, results.input, results.season, ends ?? []).slice(-2),
