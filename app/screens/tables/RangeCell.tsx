@@ -23,9 +23,12 @@ export function RangeCell<Line>(props: { readonly column: Column<Line>; readonly
           </span>
         )}
         {mark && (
-          <span className="range-standing" title={standingTitle[row.standing]}>
-            {mark}
-          </span>
+          <>
+            {' '}
+            <span className="range-standing" title={standingTitle[row.standing]}>
+              {mark}
+            </span>
+          </>
         )}
       </span>
     </td>
