@@ -125,6 +125,13 @@ function guessedLayout(cells: readonly string[], context: ReadingContext): Layou
 const lawnNamed = (text: string, { lawns }: ReadingContext): string | null =>
   lawns?.find(({ name }) => name.toLowerCase() === text.trim().toLowerCase())?.id ?? null;
 
+/** A column headed "Bags" has "1 bag" and "1/2 bag" in it. */
+function ofOne(written: string, unit: string, { containers }: ReadingContext): string {
+  const isOne = /^(?:1(?:[.,]0*)?|0?[.,]\d+|[1-9]\/\d+)$/.test(written.trim());
+  const container = containers.find(({ plural }) => plural.toLowerCase() === unit.toLowerCase());
+  return isOne && container ? container.name : unit;
+}
+
 function readLine(
   cells: readonly string[],
   { at, unit }: Layout,
@@ -141,7 +148,10 @@ function readLine(
   if (day.value > context.today) return refused({ kind: 'ahead', day: day.value });
   const { today: _today, ...dateless } = context;
   const written = cell('amount');
-  const withUnit = /^[\d.,/ ]+$/.test(written) && unit !== '' ? `${written} ${unit}` : written;
+  const withUnit =
+    /^[\d.,/ ]+$/.test(written) && unit !== ''
+      ? `${written} ${ofOne(written, unit, context)}`
+      : written;
   if (kind === 'rain') {
     const rain = readMeasure(withUnit, 'rain', { ...dateless, bareNumber: true });
     return rain.ok

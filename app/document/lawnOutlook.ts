@@ -45,8 +45,10 @@ export interface LawnOutlook {
   /** last mowing before it, or the day before the season began; see `isSinceSupposed` */
   readonly since: DayNumber;
   readonly wasMown: boolean;
-  /** more has grown since than any lawn is left to: `since` is then a usual week before `day` */
+  /** more has grown since than any lawn is left to: `since` is then its usual days before `day` */
   readonly isSinceSupposed: boolean;
+  /** days from one mowing to the next, as was said of the lawn or as most people mow */
+  readonly usualDays: Row;
   /** what the clippings of that day count as: lean after drought */
   readonly kind: LawnKind;
   /** share of its wanted water the lawn got over the two weeks before, where it is known */
@@ -148,6 +150,22 @@ const withContent = ({ median, spread }: Weighed, content: Row): Weighed => ({
   spread: joinedSpread(spread, logSpreadOfRow(content)),
 });
 
+/** How far a habit is departed from (assumed). */
+const habitSpread = 0.25;
+
+/** How many days lie between the mowings of a lawn: as was said of it, else as most people mow. */
+export const mowingHabit = ({ mownEveryDays: days }: Pick<Lawn, 'mownEveryDays'>): Row =>
+  days === undefined
+    ? usualMowingDays
+    : {
+        ...usualMowingDays,
+        low: days * (1 - habitSpread),
+        typical: days,
+        high: days * (1 + habitSpread),
+        place: 'as was said of the lawn; a quarter either way, for rain and journeys, is ours',
+        standing: 'measured',
+      };
+
 const clippingsKind = (garden: Garden, kind: LawnKind): MaterialValues =>
   materialById(garden, lawnMaterials[kind]);
 
@@ -182,8 +200,9 @@ export function lawnOutlook(
     ? Math.max(...lastRound.mowings.map(({ date }) => dayOf(date)))
     : first - 1;
   // nobody lets a lawn stand for months: where no mowing is written down it was mown all the same
+  const usualDays = mowingHabit(lawn);
   const isSinceSupposed = growthBetween(season, logged + 1, day) > unloggedGrowth.typical;
-  const since = isSinceSupposed ? Math.max(logged, day - usualMowingDays.typical) : logged;
+  const since = isSinceSupposed ? Math.max(logged, day - Math.round(usualDays.typical)) : logged;
 
   const known = calibrationOf(garden, lawn, season, rounds, day);
   const ratio = Math.exp(known.logRatio);
@@ -193,7 +212,7 @@ export function lawnOutlook(
     known.spread,
     mowingScatter,
     growth.spread,
-    isSinceSupposed ? logSpreadOfRow(usualMowingDays) : 0,
+    isSinceSupposed ? logSpreadOfRow(usualDays) : 0,
   );
 
   const kind = lawnKindOn(garden, lawn, Math.min(day, today + 1));
@@ -224,6 +243,7 @@ export function lawnOutlook(
     since,
     wasMown: lastRound !== undefined,
     isSinceSupposed,
+    usualDays,
     kind,
     waterShare: lawnWaterShare(garden, lawn.grass, Math.min(day, today + 1)),
     dryKilograms,

@@ -34,6 +34,16 @@ export const lawnKindChoices: readonly Choice<LawnKind>[] = [
   { value: 'seed-headed', label: 'seed heads' },
 ];
 
+/** Days from one mowing to the next; said of a lawn as a habit. */
+export const mowingHabitChoices: readonly Choice<'' | '4' | '7' | '10' | '14' | '21'>[] = [
+  { value: '', label: 'it varies', hint: 'then once a week is taken, as most people mow' },
+  { value: '4', label: 'twice a week' },
+  { value: '7', label: 'every week' },
+  { value: '10', label: 'every ten days' },
+  { value: '14', label: 'every two weeks' },
+  { value: '21', label: 'every three weeks or so' },
+];
+
 export const topsChoices: readonly Choice<Planting['tops']>[] = [
   { value: 'left', label: 'left on the bed' },
   { value: 'dug in', label: 'dug in' },

@@ -15,7 +15,9 @@ export function treatedWords(treatment: Treatment, shown: Shown): string {
         : 'Whether weedkiller or feed was put on it is not known: not on beds you eat from.';
     case 'treated': {
       const what = treatment.product || 'something';
-      const when = treatment.date ? ` on ${shown.dayWord(treatment.date)}` : '';
+      const when = treatment.date
+        ? ` on ${shown.dayWord(treatment.date)} ${treatment.date.slice(0, 4)}`
+        : '';
       const says =
         treatment.label === 'forbids'
           ? 'the label forbids using clippings: leave them lying.'

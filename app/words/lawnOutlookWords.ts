@@ -18,13 +18,19 @@ function countRange(count: ShownRange, { name, plural }: ContainerWords): string
   return `${aboutWords(likely ?? '')}${between}`;
 }
 
+const daysBefore = (days: number): string => {
+  const weeks = days / 7;
+  if (weeks === 1) return 'a week';
+  return Number.isInteger(weeks) ? `${String(weeks)} weeks` : `${twoFigures(days)} days`;
+};
+
 /**
  * What stands on a lawn to be mown on a day.
  * @param container what the gardener counts in; null: said by weight
  * @param day as a person says it, "Saturday 22 June"
  */
 export function lawnReadySentence(
-  outlook: Pick<LawnOutlook, 'containers' | 'freshKilograms' | 'isSinceSupposed'>,
+  outlook: Pick<LawnOutlook, 'containers' | 'freshKilograms' | 'isSinceSupposed' | 'usualDays'>,
   lawn: string,
   day: string,
   container: ContainerWords | null,
@@ -35,7 +41,7 @@ export function lawnReadySentence(
       ? countRange(outlook.containers.count, container)
       : withRange(outlook.freshKilograms, mass);
   const supposed = outlook.isSinceSupposed
-    ? ' No mowing of the last weeks is written down: reckoned as if it was mown a week before.'
+    ? ` No mowing of the last weeks is written down: reckoned as if it was mown ${daysBefore(outlook.usualDays.typical)} before.`
     : '';
   return `${lawn} should give ${amount} on ${day}, if it is mown as short as usual.${supposed}`;
 }

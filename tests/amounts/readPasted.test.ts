@@ -29,6 +29,18 @@ describe('a list pasted from a spreadsheet', () => {
     ).toEqual(['2013-06-01 back 2 bags soaked', '2013-06-08 front 1 1/2 bags damp']);
   });
 
+  test('under a heading of many, one is one', () => {
+    expect(
+      told(
+        'Day\tLawn\tBags\n1 June\tBack lawn\t1\n2 June\tBack lawn\t1/2\n3 June\tBack lawn\t1 1/2',
+      ),
+    ).toEqual([
+      '2013-06-01 back 1 bag damp',
+      '2013-06-02 back 1/2 bag damp',
+      '2013-06-03 back 1 1/2 bags damp',
+    ]);
+  });
+
   test('mowings without headings', () => {
     expect(told('2013-06-01\tBack lawn\t2 bags\n2013-06-08\tFront lawn\t12 kg\tdry')).toEqual([
       '2013-06-01 back 2 bags damp',

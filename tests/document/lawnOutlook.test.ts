@@ -63,6 +63,25 @@ describe('a lawn whose mowings nobody wrote down', () => {
     expect(width(june.dryKilograms)).toBeGreaterThan(width(logged.dryKilograms));
   });
 
+  test('or so long before as its people said they mow', () => {
+    const mownEvery = (days: number): Garden => {
+      const garden = plain();
+      return { ...garden, lawns: garden.lawns.map((lawn) => ({ ...lawn, mownEveryDays: days })) };
+    };
+    const [weekly, fortnightly] = [7, 14].map((days) =>
+      look(mownEvery(days), '2013-06-22', '2013-06-22'),
+    );
+    expect(weekly!.since).toBe(dayOf('2013-06-15'));
+    expect(fortnightly!.since).toBe(dayOf('2013-06-08'));
+    expect(fortnightly!.dryKilograms.typical).toBeGreaterThan(1.5 * weekly!.dryKilograms.typical);
+    // what was said is known better than what most people do
+    const usual = look(plain(), '2013-06-22', '2013-06-22');
+    expect(width(weekly!.dryKilograms)).toBeLessThan(width(usual.dryKilograms));
+    // a mowing that was written down goes before any habit
+    const logged = { ...mownEvery(14), mowings: plain({}, [weight('2013-06-18', 10)]).mowings };
+    expect(look(logged, '2013-06-22', '2013-06-22').since).toBe(dayOf('2013-06-18'));
+  });
+
   test('in spring is what grew since winter', () => {
     const outlook = look(plain(), '2013-04-06', '2013-04-06');
     expect(outlook).toMatchObject({ isSinceSupposed: false, since: dayOf('2012-12-31') });

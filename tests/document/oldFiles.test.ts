@@ -66,13 +66,14 @@ test('crops of one’s own and what a laboratory said of phosphorus came later, 
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-own.json'));
 });
 
-test('a laboratory’s phosphorus and potassium of one’s own material came later, and open', () => {
+test('a laboratory’s phosphorus and potassium, and how often a lawn is mown, came later, and open', () => {
   const result = parseGarden(read('v1-lab.json'));
   if (!result.ok) throw new Error(JSON.stringify(result.error));
   expect(result.value.materials[0]).toMatchObject({
     phosphorusPercent: 0.12,
     potassiumPercent: 1.4,
   });
+  expect(result.value.lawns[0]?.mownEveryDays).toBe(10);
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-lab.json'));
 });
 

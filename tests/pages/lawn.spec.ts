@@ -44,3 +44,19 @@ test('mowings pasted from a spreadsheet are looked at first, and undone as one',
   await garden.keyboard.press('Control+z');
   await expect(front.getByText(/^Nothing is known of this lawn yet/)).toBeVisible();
 });
+
+test('how a lawn is kept is asked, shown and undone', async ({ garden }) => {
+  await openSampleAt(garden, 'Lawn');
+  const back = garden.locator('.thing').filter({ hasText: 'Back lawn' });
+  await back.locator('summary').click();
+  await expect(back.locator('summary')).toContainText('220 m², ordinary.');
+  await back.getByRole('radio', { name: 'every ten days' }).check();
+  await back.getByRole('radio', { name: 'full of clover' }).check();
+  await expect(back.locator('summary')).toContainText('220 m², clover-rich, mown every ten days.');
+  await garden.keyboard.press('Control+z');
+  await garden.keyboard.press('Control+z');
+  await expect(back.locator('summary')).toContainText('220 m², ordinary.');
+  await back.getByRole('radio', { name: 'every two weeks' }).check();
+  await back.getByRole('radio', { name: /^it varies/ }).check();
+  await expect(back.locator('summary')).toContainText('220 m², ordinary.');
+});

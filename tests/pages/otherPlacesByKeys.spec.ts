@@ -107,7 +107,7 @@ test('a treatment with its day and the label’s words, then a soil test with it
   // 28 days after 1 June
   await expect(
     garden.getByText(
-      'Treated on 1 June (moss killer): the label says to wait 28 days, till 29 June. The label’s words: “do not mulch for four weeks”',
+      'Treated on 1 June 2013 (moss killer): the label says to wait 28 days, till 29 June. The label’s words: “do not mulch for four weeks”',
     ),
   ).toBeVisible();
 

@@ -17,7 +17,7 @@ const treated: Treatment = {
 
 test('an interval ends on a day: 28 days after 4 May is 1 June', () => {
   expect(treatedWords(treated, shown)).toBe(
-    'Treated on <2013-05-04> (moss killer): the label says to wait 28 days, till <2013-06-01>.',
+    'Treated on <2013-05-04> 2013 (moss killer): the label says to wait 28 days, till <2013-06-01>.',
   );
   const { date: _unknown, ...undated } = treated;
   expect(treatedWords(undated, shown)).toBe(

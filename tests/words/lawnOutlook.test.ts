@@ -26,6 +26,24 @@ const bag = garden.containers.find(({ name }) => name === 'bag')!;
 describe('what a lawn gives and costs, in words', () => {
   const units = unitsOf('metric');
 
+  test('the days since a mowing nobody wrote down are those that were said', () => {
+    const said = (days: number) =>
+      lawnReadySentence(
+        {
+          ...outlook,
+          isSinceSupposed: true,
+          usualDays: { ...outlook.usualDays, typical: days },
+        },
+        back.name,
+        'Saturday',
+        bag,
+        units.mass,
+      );
+    expect(said(7)).toMatch(/as if it was mown a week before\.$/);
+    expect(said(14)).toMatch(/as if it was mown 2 weeks before\.$/);
+    expect(said(10)).toMatch(/as if it was mown 10 days before\.$/);
+  });
+
   test('the likely number and the range come first, in the container one counts in', () => {
     const said = lawnReadySentence(outlook, back.name, 'Saturday 22 June', bag, units.mass);
     expect(said).toMatch(

@@ -11,6 +11,8 @@ export const lawnSchema = z.strictObject({
   creepingGrass: z.boolean(),
   seedHeadsSeen: z.nullable(day),
   fouledByPets: z.boolean(),
+  /** habit: days from one mowing to the next while the grass grows; absent: not said */
+  mownEveryDays: z.optional(between(2, 90)),
   hazards,
   treatment: treatmentSchema,
   note: z.optional(note),

@@ -7,7 +7,7 @@ import { TextField } from '../../controls/TextField';
 import { Tick } from '../../controls/Tick';
 import type { Lawn, SourceHazard } from '../../document/schema';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
-import { lawnKindChoices } from '../choices';
+import { lawnKindChoices, mowingHabitChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { labelInItsWords, treatedWords } from '../treatedWords';
@@ -62,12 +62,19 @@ export function LawnsPart() {
   );
 }
 
+/** ", mown every week"; nothing where nobody said. */
+function habitOf({ mownEveryDays: days }: Lawn): string {
+  if (days === undefined) return '';
+  const choice = mowingHabitChoices.find(({ value }) => value === String(days));
+  return `, mown ${choice ? String(choice.label) : `every ${String(days)} days`}`;
+}
+
 function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
   const shown = useShown();
   return (
     <>
-      {shown.estimate(lawn.areaM2, shown.units.area)}, {lawn.kind}.{' '}
-      {treatedWords(lawn.treatment, shown)}
+      {shown.estimate(lawn.areaM2, shown.units.area)}, {lawn.kind}
+      {habitOf(lawn)}. {treatedWords(lawn.treatment, shown)}
     </>
   );
 }
@@ -116,6 +123,15 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
         ]}
         value={lawn.grass}
         onChoose={(grass) => change({ grass })}
+      />
+      <ChoiceRow
+        legend="How often do you mow it while it grows?"
+        choices={mowingHabitChoices}
+        value={
+          mowingHabitChoices.find(({ value }) => value === String(lawn.mownEveryDays ?? ''))
+            ?.value ?? null
+        }
+        onChoose={(days) => change({ mownEveryDays: days === '' ? undefined : Number(days) })}
       />
       <div>
         <Tick

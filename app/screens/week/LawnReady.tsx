@@ -2,16 +2,13 @@ import { useMemo } from 'react';
 import { Figured } from '../../controls/Figured';
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
-import { lawnOutlook } from '../../document/lawnOutlook';
+import { lawnOutlook, mowingHabit } from '../../document/lawnOutlook';
 import type { Lawn } from '../../document/schema';
 import { lawnDroughtSentence, lawnReadySentence } from '../../words/lawnOutlookWords';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { droughtFigures, readyFigures } from '../why/lawnReadyWhys';
 import { useToday } from '../useReadingContext';
-
-/** People mow about once a week: the next mowing is looked at a week after the last, today at the earliest. */
-const daysBetweenMowings = 7;
 
 /** What each lawn that may be used should give next time. */
 export function LawnReady() {
@@ -29,9 +26,10 @@ function ReadyLine({ lawn }: { readonly lawn: Lawn }) {
     const last = garden.mowings
       .filter(({ lawnId }) => lawnId === lawn.id)
       .reduce((latest, { date }) => Math.max(latest, dayOf(date)), -Infinity);
-    const day = Math.max(today, last + daysBetweenMowings);
+    // the next mowing is as long after the last as is usual for the lawn, today at the earliest
+    const day = Math.max(today, last + Math.round(mowingHabit(lawn).typical));
     return lawnOutlook(garden, lawn.id, day, today);
-  }, [garden, lawn.id, today]);
+  }, [garden, lawn, today]);
   const container =
     garden.containers.find(({ id }) => id === outlook.containers?.containerId) ?? null;
   return (

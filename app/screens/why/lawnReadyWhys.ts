@@ -2,12 +2,7 @@ import type { ShownUnit } from '../../core/shownUnit';
 import type { LawnOutlook } from '../../document/lawnOutlook';
 import type { Lawn } from '../../document/schema';
 import { growthCurves } from '../../tables/lawnGrowth';
-import {
-  droughtLine,
-  oneMowingScatter,
-  unloggedGrowth,
-  usualMowingDays,
-} from '../../tables/lawnGrowthWater';
+import { droughtLine, oneMowingScatter, unloggedGrowth } from '../../tables/lawnGrowthWater';
 import { yearlyYieldOf } from '../../tables/lawns';
 import { countOf, estimateWithUnit, twoFigures } from '../../words/figures';
 import { lawnReadyWhyTexts as texts } from '../../words/lawnReadyWhyTexts';
@@ -25,7 +20,7 @@ export const growthSources = ({ grass, kind }: Grass): readonly string[] => [
 
 /** What should stand there to be mown, and between what. */
 export function readyFigures(
-  { containers, freshKilograms, ratio, learntFrom, isSinceSupposed }: LawnOutlook,
+  { containers, freshKilograms, ratio, learntFrom, isSinceSupposed, usualDays }: LawnOutlook,
   lawn: Grass,
   container: { readonly name: string; readonly plural: string } | null,
   mass: ShownUnit,
@@ -47,7 +42,7 @@ export function readyFigures(
     sources: [
       ...growthSources(lawn),
       ...(isSinceSupposed
-        ? [rowSource(texts.unlogged, unloggedGrowth), rowSource(texts.since, usualMowingDays)]
+        ? [rowSource(texts.unlogged, unloggedGrowth), rowSource(texts.since, usualDays)]
         : []),
     ],
   };
