@@ -102,3 +102,19 @@ export function seasonStart(day: DayNumber, startMonth: number): DayNumber {
 export function seasonEnd(day: DayNumber, startMonth: number): DayNumber {
   return dayFromParts(yearOf(seasonStart(day, startMonth)) + 1, startMonth, 1) - 1;
 }
+
+/** Months of a year, the first first. */
+export const monthNames = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;

@@ -1,3 +1,4 @@
+import { monthNames } from '../core/days';
 import { cropOf } from '../tables/crops';
 
 /** What one thing of a list is called. */
@@ -50,21 +51,6 @@ const fields: Readonly<Record<string, string>> = {
   share: 'share',
   seasonStartMonth: 'first month of the season',
 };
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 
 type Raw = Readonly<Record<string, unknown>>;
 const isRaw = (value: unknown): value is Raw => typeof value === 'object' && value !== null;
@@ -161,7 +147,7 @@ export function placeIn(document: unknown, path: readonly PropertyKey[]): string
       if (typeof rest[0] === 'number') rest = [];
     }
   } else if (list === 'weather' && typeof path[3] === 'number') {
-    parts.push(`usual weather of ${months[path[3]] ?? String(path[3] + 1)}`);
+    parts.push(`usual weather of ${monthNames[path[3]] ?? String(path[3] + 1)}`);
     rest = [path[2] ?? ''];
   }
   for (const step of rest) {

@@ -1,21 +1,7 @@
-import { type DayNumber, partsFromDay, weekdayOf } from '../core/days';
+import { type DayNumber, monthNames, partsFromDay, weekdayOf } from '../core/days';
 import type { ChartUnit, ChartUnits } from './chartUnits';
 import { rulerFraction } from './figures';
 
-const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 const weekdayNames = [
   'Monday',
   'Tuesday',

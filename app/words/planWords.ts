@@ -15,7 +15,7 @@ import type {
 } from '../core/plan/answer';
 import type { PairedOdds } from '../core/plan/pairedDraws';
 import type { GrassHeight, PlanSourceRef } from '../core/plan/question';
-import type { MowingMark } from '../document/mowingMarks';
+import type { GardenNames } from '../document/planNames';
 import { cautionSentence } from './cautionSentences';
 import { dayWord, listed, percent } from './chartFormat';
 import { dayStyle } from './dates';
@@ -26,23 +26,8 @@ import { unaskedSources } from './unaskedSources';
 import { pairedOddsWords } from './whatIfWords';
 
 /** What the sentences of a plan need to know of the garden. */
-export interface PlanNames {
+export interface PlanNames extends GardenNames {
   readonly units: UnitSet;
-  readonly bed: (bedId: string) => string;
-  readonly lawn: (lawnId: string) => string;
-  readonly stock: (stockId: string) => string;
-  /** lawn a mowing came from */
-  readonly lawnOfMowing: (mowingId: string) => string;
-  readonly markOfMowing: (mowingId: string) => MowingMark;
-  readonly container: (
-    containerId: string,
-  ) => { readonly name: string; readonly plural: string } | null;
-  /** what a garden without a bucket counts in beside its litres; null where there is a bucket */
-  readonly bag: {
-    readonly name: string;
-    readonly plural: string;
-    readonly litres: number;
-  } | null;
 }
 
 /** A day of the plan, in a sentence. */

@@ -3,6 +3,7 @@ import { ChartSays } from '../ChartSays';
 import { amountWithUnit, dayWord } from '../../words/chartFormat';
 import { ageWords, coverFinding, leftWords } from '../../words/coverChart';
 import { Scroller } from '../Scroller';
+import { TableButton } from '../TableButton';
 import { useWidth } from '../useWidth';
 import type { CoverChartData } from './data';
 import { coverFacts, coverGeometry } from './geometry';
@@ -49,15 +50,12 @@ export function CoverChart(props: CoverChartProps) {
       </figcaption>
       {props.layers.length > 0 && (
         <div className="chart-tools">
-          <button
-            type="button"
-            className="button-small"
-            aria-expanded={listShown}
-            aria-controls={`${id}-list`}
-            onClick={() => showList(!listShown)}
-          >
-            {listShown ? 'Hide the list' : 'The same as a list'}
-          </button>
+          <TableButton
+            tableId={`${id}-list`}
+            isShown={listShown}
+            onShow={showList}
+            words={{ table: 'The same as a list', hideTable: 'Hide the list' }}
+          />
         </div>
       )}
       <Scroller

@@ -10,6 +10,7 @@ import {
 } from '../../words/lawnChartWords';
 import { Scroller } from '../Scroller';
 import { calendarStretches } from '../season/calendar';
+import { TableButton } from '../TableButton';
 import { useWidth } from '../useWidth';
 import { hasGrowth, lawnGeometry, type LawnChartData } from './geometry';
 import { growthTold } from './growthTold';
@@ -100,15 +101,7 @@ export function LawnChart(props: LawnChartProps) {
       </Scroller>
       <LawnKey drawn={drawnOfLawn(props)} />
       <div className="chart-tools">
-        <button
-          type="button"
-          className="button-small"
-          aria-expanded={isTable}
-          aria-controls={`${id}-table`}
-          onClick={() => setTable(!isTable)}
-        >
-          {isTable ? words.hideTable : words.table}
-        </button>
+        <TableButton tableId={`${id}-table`} isShown={isTable} onShow={setTable} words={words} />
       </div>
       {isTable && (
         <ChartValues values={{ of: 'lawn weeks' }} written={columns}>

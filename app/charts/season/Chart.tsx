@@ -14,6 +14,7 @@ import { supplySources } from '../../core/season/ledger';
 import { gramsPerM2FromMgPerKg } from '../../core/units';
 import { dayWord } from '../../words/chartFormat';
 import { howToRead, nitrateTitle, seasonFinding, seasonPanelWords } from '../../words/seasonChart';
+import { TableButton } from '../TableButton';
 import { useWidth } from '../useWidth';
 import { Weaves } from '../weaves/Weaves';
 import { Backdrop, TodayLine } from './Backdrop';
@@ -241,15 +242,12 @@ export function SeasonChart(props: SeasonChartProps) {
             </button>
           </div>
         )}
-        <button
-          type="button"
-          className="button-small"
-          aria-expanded={tableShown}
-          aria-controls={`${id}-table`}
-          onClick={() => showTable(!tableShown)}
-        >
-          {tableShown ? 'Hide the table' : 'The same numbers as a table'}
-        </button>
+        <TableButton
+          tableId={`${id}-table`}
+          isShown={tableShown}
+          onShow={showTable}
+          words={{ table: 'The same numbers as a table', hideTable: 'Hide the table' }}
+        />
       </div>
       <Reading reading={reading} units={units} />
       <div className="only-heard" aria-live="polite">

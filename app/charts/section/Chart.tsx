@@ -12,6 +12,7 @@ import { amountWithUnit, dayWord } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
 import { sectionFinding } from '../../words/sectionWords';
 import { SectionWeaves } from './SectionWeaves';
+import { TableButton } from '../TableButton';
 import { useWidth } from '../useWidth';
 import type { SectionData } from './data';
 import { sectionFacts, type SectionFacts } from './facts';
@@ -166,15 +167,12 @@ export function SectionChart({ bedName, now, ahead, choice, units }: SectionChar
       </figcaption>
       <div className="chart-tools">
         {choice}
-        <button
-          type="button"
-          className="button-small"
-          aria-expanded={tableShown}
-          aria-controls={`${id}-table`}
-          onClick={() => showTable(!tableShown)}
-        >
-          {tableShown ? 'Hide the table' : 'The same as a table'}
-        </button>
+        <TableButton
+          tableId={`${id}-table`}
+          isShown={tableShown}
+          onShow={showTable}
+          words={{ table: 'The same as a table', hideTable: 'Hide the table' }}
+        />
       </div>
       <SectionWeaves prefix={id} />
       {/* oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- keys of the parts inside, which have the focus */}

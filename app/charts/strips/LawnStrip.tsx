@@ -1,7 +1,7 @@
 import { lawnGeometry, type LawnChartData } from '../lawn/geometry';
 import { LawnMarks } from '../lawn/LawnMarks';
 import type { CalendarStretch } from '../season/calendar';
-import { StripBackdrop } from './StripBackdrop';
+import { StripFrame } from './StripFrame';
 import type { Stretch } from '../season/geometry';
 import type { StripLayout } from './layout';
 
@@ -23,27 +23,12 @@ export function LawnStrip(props: {
   const frame = { ...heights, left: layout.left, right: layout.width - layout.right };
   const drawing = lawnGeometry(data, layout.width, frame);
   return (
-    <svg
-      className="chart-drawing"
-      data-name={props.name}
-      viewBox={`0 0 ${layout.width} ${drawing.height}`}
-      width={layout.width}
-      height={drawing.height}
-      aria-hidden="true"
-      focusable="false"
-    >
-      <StripBackdrop
-        layout={layout}
-        months={props.months}
-        imagined={props.imagined}
-        weaves={props.weaves}
-        bottom={drawing.floor}
-      />
+    <StripFrame name={props.name} days={props} height={drawing.height} bottom={drawing.floor}>
       <LawnMarks drawing={drawing} />
       <path className="chart-base" d={`M${drawing.left} ${drawing.floor} H${drawing.right}`} />
       {props.todayX !== null && (
         <path className="chart-today" d={`M${props.todayX} 0 V${drawing.floor}`} />
       )}
-    </svg>
+    </StripFrame>
   );
 }

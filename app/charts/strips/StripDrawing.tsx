@@ -7,7 +7,7 @@ import { PlantingStem } from '../season/StripPanels';
 import { layerShape } from './layerShape';
 import { uprightPieces, type BedStripGeometry } from './geometry';
 import type { StripLayout, StripScale } from './layout';
-import { StripBackdrop } from './StripBackdrop';
+import { StripFrame } from './StripFrame';
 
 /** The cut through one bed's season. What can be pressed lies over it and is no part of the drawing. */
 export const StripDrawing = memo(function StripDrawing(props: {
@@ -29,22 +29,7 @@ export const StripDrawing = memo(function StripDrawing(props: {
   const { surface, height, foot: bottom } = geometry;
   const { todayX } = props;
   return (
-    <svg
-      className="chart-drawing"
-      data-name={props.name}
-      viewBox={`0 0 ${layout.width} ${height}`}
-      width={layout.width}
-      height={height}
-      aria-hidden="true"
-      focusable="false"
-    >
-      <StripBackdrop
-        layout={layout}
-        months={props.months}
-        imagined={props.imagined}
-        weaves={props.weaves}
-        bottom={bottom}
-      />
+    <StripFrame name={props.name} days={props} height={height} bottom={bottom}>
       {scale.ticks.map(({ value, depth }) => (
         <g key={value}>
           <path className="chart-grid" d={`M${layout.left} ${surface + depth} H${layout.right}`} />
@@ -126,6 +111,6 @@ export const StripDrawing = memo(function StripDrawing(props: {
           {props.lacking}
         </text>
       )}
-    </svg>
+    </StripFrame>
   );
 });

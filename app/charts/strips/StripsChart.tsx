@@ -28,6 +28,7 @@ import {
 import { calendarStretches, type CalendarStretch } from '../season/calendar';
 import type { DaySpan } from '../season/data';
 import { imaginedStretches, type Stretch } from '../season/geometry';
+import { TableButton } from '../TableButton';
 import { useWidth } from '../useWidth';
 import type { BedStrip, StripPlanting } from './data';
 import { DayAxis } from './DayAxis';
@@ -268,15 +269,7 @@ export function StripsChart(props: StripsChartProps) {
       </div>
       <StripKey weaves={id} beds={shown} span={span} />
       <div className="chart-tools">
-        <button
-          type="button"
-          className="button-small"
-          aria-expanded={isTable}
-          aria-controls={`${id}-table`}
-          onClick={() => showTable(!isTable)}
-        >
-          {isTable ? words.hideTable : words.table}
-        </button>
+        <TableButton tableId={`${id}-table`} isShown={isTable} onShow={showTable} words={words} />
       </div>
       {isTable && (
         <StripsTables id={`${id}-table`} beds={beds} span={span} day={day} units={units} />

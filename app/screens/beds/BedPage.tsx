@@ -3,7 +3,6 @@ import { CoverChart } from '../../charts/cover/Chart';
 import { coverTable } from '../../charts/cover/tableData';
 import { SeasonChart } from '../../charts/season/Chart';
 import { seasonTable } from '../../charts/season/tableData';
-import { Icon } from '../../controls/marks/Icon';
 import { nothingToRemark } from '../../words/cautions';
 import { coverSentence } from '../../words/states';
 import { bedSheets } from '../places';
@@ -22,6 +21,7 @@ import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
 import { TakeAway } from '../takeAway/TakeAway';
 import { BedChartFigures } from './BedChartFigures';
+import { BedHead } from './BedHead';
 import { BedLedger } from './BedLedger';
 import { BedLog } from './BedLog';
 import { BedSection } from './BedSection';
@@ -116,19 +116,13 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
     );
   return (
     <div className="page">
-      <div className="page-head">
-        <div>
-          <button type="button" className="button-small" onClick={() => openBed(null)}>
-            <Icon name="left" /> All beds
-          </button>
-          <h1 tabIndex={-1}>{bed.name}</h1>
-          <p className="soft">
-            {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
-            {plantedWords(garden, bed.id, today, shown)}.
-          </p>
-          <BedTools bed={bed} onSheet={() => setShowsSheet(true)} />
-        </div>
-      </div>
+      <BedHead name={bed.name}>
+        <p className="soft">
+          {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
+          {plantedWords(garden, bed.id, today, shown)}.
+        </p>
+        <BedTools bed={bed} onSheet={() => setShowsSheet(true)} />
+      </BedHead>
       <WorkTrouble />
       <ImaginedLine />
       {!results || !drawnResults || !charts || !season ? (

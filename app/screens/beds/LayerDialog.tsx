@@ -1,17 +1,15 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
 import type { Application, Bed } from '../../document/schema';
-import {
-  amountFailureSentence,
-  dayFailureSentence,
-  editFailureSentence,
-} from '../../words/messages';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { conditionChoices, placementChoices, wetnessChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
@@ -70,14 +68,7 @@ export function LayerDialog(props: {
           text={text}
           settled={layer.amount.text}
           onText={setText}
-          trouble={
-            isSame || reading.ok
-              ? null
-              : {
-                  sentence: amountFailureSentence(reading.error),
-                  suggestion: reading.error.suggestion,
-                }
-          }
+          trouble={isSame ? null : amountTrouble(reading)}
         />
         <PickOne
           label="On which bed?"
@@ -120,19 +111,7 @@ export function LayerDialog(props: {
           value={placement}
           onChoose={setPlacement}
         />
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-        <div className="button-row">
-          <button type="submit" className="button-main">
-            Keep the change
-          </button>
-          <button type="button" className="button" onClick={onClose}>
-            Cancel
-          </button>
-        </div>
+        <DialogEnd refused={refused} keep="Keep the change" onCancel={onClose} />
       </form>
     </Dialog>
   );

@@ -1,17 +1,15 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
-import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
-import { DialogEnd } from '../../controls/DialogEnd';
 import { textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
 import type { LookEvent } from '../../document/looks';
 import { answerOf, lookOrder, lookQuestions } from '../../words/lookWords';
-import { dayFailureSentence, editFailureSentence } from '../../words/messages';
-import { useShown } from '../shown';
+import { editFailureSentence } from '../../words/messages';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
+import { EntryEnd } from './EntryEnd';
 import { hasLegumeOn, readLook, type LookEntry } from './readLook';
 
 /** What eyes, nose, a finger and a spade found on a bed. */
@@ -23,7 +21,6 @@ export function LookDialog(props: {
 }) {
   const { bed, event, onClose } = props;
   const garden = useGarden();
-  const shown = useShown();
   const today = textFromDay(useToday());
   const logEvent = useMowings((state) => state.logEvent);
   const editEvent = useMowings((state) => state.editEvent);
@@ -89,18 +86,12 @@ export function LookDialog(props: {
             old it tells nothing.
           </p>
         )}
-        <DateField
-          label="When?"
-          day={date}
+        <EntryEnd
+          date={date}
           today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => setDate(day ?? today)}
-        />
-        <DialogEnd
+          onDate={setDate}
+          isChange={event !== null}
           refused={trouble}
-          keep={event ? 'Keep the change' : 'Write it down'}
           onCancel={onClose}
         />
       </form>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
@@ -10,11 +11,7 @@ import { readMeasure } from '../../amounts/readMeasure';
 import { textFromDay } from '../../core/days';
 import type { Planting } from '../../document/schema';
 import { estimateWithUnit } from '../../words/figures';
-import {
-  amountFailureSentence,
-  dayFailureSentence,
-  editFailureSentence,
-} from '../../words/messages';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { noduleChoices, topsChoices } from '../choices';
 import { cropGroupsOf } from '../lists';
 import { useShown } from '../shown';
@@ -229,14 +226,7 @@ export function PlantingDialog(props: {
             }
             text={kilograms}
             onText={setKilograms}
-            trouble={
-              asked && !reading.ok
-                ? {
-                    sentence: amountFailureSentence(reading.error),
-                    suggestion: reading.error.suggestion,
-                  }
-                : null
-            }
+            trouble={asked ? amountTrouble(reading) : null}
           />
         )}
         <div className="fields">

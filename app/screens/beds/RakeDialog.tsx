@@ -1,18 +1,17 @@
 import { useState } from 'react';
 import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
-import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
-import { DialogEnd } from '../../controls/DialogEnd';
 import { dayOf, textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { percent } from '../../words/chartFormat';
-import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 import { stuffName } from './chartData';
+import { EntryEnd } from './EntryEnd';
 import { dryLyingBefore, topLayer, type Raking } from './raking';
 
 const shares = [
@@ -101,18 +100,12 @@ export function RakeDialog(props: {
             </span>
           </p>
         )}
-        <DateField
-          label="When?"
-          day={date}
+        <EntryEnd
+          date={date}
           today={today}
-          latest={today}
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={(day) => setDate(day ?? today)}
-        />
-        <DialogEnd
+          onDate={setDate}
+          isChange={event !== null}
           refused={refused}
-          keep={event ? 'Keep the change' : 'Write it down'}
           onCancel={onClose}
         />
       </form>

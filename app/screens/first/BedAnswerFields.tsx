@@ -1,6 +1,7 @@
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
-import { Field, type Trouble } from '../../controls/Field';
+import type { Trouble } from '../../controls/Field';
+import { NameField } from '../../controls/NameField';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { cropRows } from '../../tables/crops';
@@ -27,22 +28,12 @@ export function BedFields(
   const { bed, shown, onChange } = props;
   return (
     <>
-      <Field
+      <NameField
         label="What do you call it?"
+        name={bed.bedName}
+        onName={(bedName) => onChange({ bedName })}
         trouble={props.nameTrouble}
-        onSuggestion={(bedName) => onChange({ bedName })}
-      >
-        {(links) => (
-          <input
-            {...links}
-            type="text"
-            maxLength={80}
-            autoComplete="off"
-            value={bed.bedName}
-            onChange={(event) => onChange({ bedName: event.target.value })}
-          />
-        )}
-      </Field>
+      />
       <div className="one-question" data-goes-on>
         <QuantityField
           label={`How big is it? (${shown.units.area.symbol})`}

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState, type FormEvent, type KeyboardEvent } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
-import { Field } from '../../controls/Field';
+import { NameField } from '../../controls/NameField';
 import { QuantityField } from '../../controls/QuantityField';
 import { ownGarden } from '../../document/startGarden';
 import { editFailureSentence } from '../../words/messages';
@@ -220,18 +220,11 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
           </p>
         )}
         <div className="five-start">
-          <Field label="What shall the garden be called?">
-            {(links) => (
-              <input
-                {...links}
-                type="text"
-                maxLength={80}
-                autoComplete="off"
-                value={answers.gardenName}
-                onChange={(event) => change({ gardenName: event.target.value })}
-              />
-            )}
-          </Field>
+          <NameField
+            label="What shall the garden be called?"
+            name={answers.gardenName}
+            onName={(gardenName) => change({ gardenName })}
+          />
           <button type="submit" className="button-main">
             Start this garden
           </button>

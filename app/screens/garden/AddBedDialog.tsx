@@ -1,12 +1,13 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
 import { DialogEnd } from '../../controls/DialogEnd';
-import { Field } from '../../controls/Field';
+import { NameField } from '../../controls/NameField';
 import { QuantityField } from '../../controls/QuantityField';
 import { readMeasure } from '../../amounts/readMeasure';
 import type { Bed } from '../../document/schema';
-import { amountFailureSentence, editFailureSentence } from '../../words/messages';
+import { editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { nameFor } from '../nameFor';
@@ -70,35 +71,18 @@ export function AddBedDialog(props: {
           add();
         }}
       >
-        <Field
+        <NameField
           label="What is it called?"
+          name={name}
+          onName={setName}
           trouble={asked ? nameTrouble : null}
-          onSuggestion={setName}
-        >
-          {(links) => (
-            <input
-              {...links}
-              type="text"
-              maxLength={80}
-              autoComplete="off"
-              value={name}
-              onChange={(event) => setName(event.target.value)}
-            />
-          )}
-        </Field>
+        />
         <QuantityField
           label={`How big? (${shown.units.area.symbol})`}
           hint={`Length times width will do: ${shown.system === 'us' ? '4 x 16 ft' : '1.2 x 5 m'}.`}
           text={size}
           onText={setSize}
-          trouble={
-            asked && !reading.ok
-              ? {
-                  sentence: amountFailureSentence(reading.error),
-                  suggestion: reading.error.suggestion,
-                }
-              : null
-          }
+          trouble={asked ? amountTrouble(reading) : null}
         />
         <ChoiceRow
           legend="Years of mulching or composting behind it"

@@ -2,6 +2,7 @@ import { textFromDay } from '../../core/days';
 import type { ReadDay } from '../../document/weather/weatherTypes';
 import { Scroller } from '../../charts/Scroller';
 import { useShown } from '../shown';
+import { WeatherHeads } from './WeatherHeads';
 
 /** Days looked at from either end. */
 const fromEachEnd = 2;
@@ -25,15 +26,7 @@ export function FewDays({ days }: { readonly days: readonly ReadDay[] }) {
         <thead>
           <tr>
             <th scope="col">Day</th>
-            <th scope="col" className="number">
-              Lowest ({units.temperature.symbol})
-            </th>
-            <th scope="col" className="number">
-              Highest ({units.temperature.symbol})
-            </th>
-            <th scope="col" className="number">
-              Rain ({units.rain.symbol})
-            </th>
+            <WeatherHeads />
           </tr>
         </thead>
         <tbody>

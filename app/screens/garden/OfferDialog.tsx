@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { readAmount } from '../../amounts/readAmount';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
@@ -15,7 +16,7 @@ import {
   type OfferOrigin,
 } from '../../document/offers';
 import type { Treatment } from '../../document/schema';
-import { amountFailureSentence, editFailureSentence } from '../../words/messages';
+import { editFailureSentence } from '../../words/messages';
 import {
   offerAgeLines,
   offerAges,
@@ -142,14 +143,7 @@ export function OfferDialog({ onClose }: { readonly onClose: () => void }) {
               changed();
               setText(next);
             }}
-            trouble={
-              !reading.ok && (asked || text.trim() !== '')
-                ? {
-                    sentence: amountFailureSentence(reading.error),
-                    suggestion: reading.error.suggestion,
-                  }
-                : null
-            }
+            trouble={asked || text.trim() !== '' ? amountTrouble(reading) : null}
           />
         </div>
         <ChoiceRow

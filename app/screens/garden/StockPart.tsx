@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Disclosure } from '../../controls/Disclosure';
@@ -10,11 +11,7 @@ import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
 import { materialById } from '../../document/materialValues';
 import { sourceHazards, type Stock } from '../../document/schema';
-import {
-  amountFailureSentence,
-  dayFailureSentence,
-  editFailureSentence,
-} from '../../words/messages';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { stockSentence } from '../../words/stockWords';
 import { materialGroups } from '../lists';
 import { useShown } from '../shown';
@@ -165,10 +162,7 @@ function StockAmount({ stock }: { readonly stock: Stock }) {
   const text = draft ?? kept;
   const reading = readAmount(text, 'stock', context);
   const isNew = text.trim() !== kept;
-  const trouble =
-    isNew && text.trim() !== '' && !reading.ok
-      ? { sentence: amountFailureSentence(reading.error), suggestion: reading.error.suggestion }
-      : null;
+  const trouble = isNew && text.trim() !== '' ? amountTrouble(reading) : null;
   const settle = () => {
     if (!isNew) return setDraft(null);
     if (text.trim() === '') editStock(stock.id, { amount: null });

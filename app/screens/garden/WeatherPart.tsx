@@ -14,6 +14,7 @@ import { BringWeatherDialog } from './BringWeatherDialog';
 import { DownloadPart } from './DownloadPart';
 import { ThermometerDialog } from './ThermometerDialog';
 import { WeatherFromTable } from './WeatherFromTable';
+import { WeatherHeads } from './WeatherHeads';
 
 const months = Array.from({ length: 12 }, (_, index) => String(index + 1));
 
@@ -76,15 +77,7 @@ export function WeatherPart() {
             <thead>
               <tr>
                 <th scope="col">Month</th>
-                <th scope="col" className="number">
-                  Lowest ({units.temperature.symbol})
-                </th>
-                <th scope="col" className="number">
-                  Highest ({units.temperature.symbol})
-                </th>
-                <th scope="col" className="number">
-                  Rain ({units.rain.symbol})
-                </th>
+                <WeatherHeads />
                 <th scope="col" className="number">
                   Wet days
                 </th>

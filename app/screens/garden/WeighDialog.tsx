@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
@@ -12,11 +13,7 @@ import { textFromDay } from '../../core/days';
 import type { LikelyRange } from '../../core/lawn/clippings';
 import { bagHolds } from '../../document/bagHolds';
 import type { Container } from '../../document/schema';
-import {
-  amountFailureSentence,
-  dayFailureSentence,
-  editFailureSentence,
-} from '../../words/messages';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { rangeOdds } from '../../words/ranges';
 import { wetnessChoices } from '../choices';
 import { materialGroups } from '../lists';
@@ -103,14 +100,7 @@ export function WeighDialog(props: {
             holds &&
             `Dry, a full one holds ${range(holds.weighed)}, ${rangeOdds}. By the tables alone it would be ${range(holds.byTable)}.`
           }
-          trouble={
-            asked && !reading.ok
-              ? {
-                  sentence: amountFailureSentence(reading.error),
-                  suggestion: reading.error.suggestion,
-                }
-              : null
-          }
+          trouble={asked ? amountTrouble(reading) : null}
         />
         <PickOne
           label="What was in it?"

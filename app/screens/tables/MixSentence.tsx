@@ -1,7 +1,7 @@
 import type { readAmount } from '../../amounts/readAmount';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { Field } from '../../controls/Field';
 import { PickOne, type PickGroup } from '../../controls/PickOne';
-import { amountFailureSentence } from '../../words/messages';
 import { aimWords } from '../../words/mixWords';
 import { wetnessChoices } from '../choices';
 import { mostMixed, withAim, withPart, type MixAim, type MixDraft, type MixRow } from './mixDraft';
@@ -51,14 +51,7 @@ export function MixSentence(props: {
               label={<span className="only-heard">How much of {name}</span>}
               className="mix-slot mix-amount"
               echo={found}
-              trouble={
-                row.text.trim() !== '' && !reading.ok
-                  ? {
-                      sentence: amountFailureSentence(reading.error),
-                      suggestion: reading.error.suggestion,
-                    }
-                  : null
-              }
+              trouble={row.text.trim() === '' ? null : amountTrouble(reading)}
               onSuggestion={(text) => change(row.key, { text })}
             >
               {(links) => (

@@ -1,11 +1,12 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { PickOne } from '../../controls/PickOne';
 import { QuantityField } from '../../controls/QuantityField';
 import { amountText } from '../../amounts/amountText';
 import { readBackLog } from '../../amounts/readBackLog';
-import { amountFailureSentence, editFailureSentence } from '../../words/messages';
+import { editFailureSentence } from '../../words/messages';
 import { conditionChoices, wetnessChoices } from '../choices';
 import { useDesk } from '../desk';
 import { useShown } from '../shown';
@@ -96,14 +97,7 @@ export function BackLog() {
         onText={(text) => change({ text })}
         onEnd={() => setLeft(!isBlank)}
         onEnter={keep}
-        trouble={
-          left && !isBlank && !reading.ok
-            ? {
-                sentence: amountFailureSentence(reading.error),
-                suggestion: reading.error.suggestion,
-              }
-            : null
-        }
+        trouble={left && !isBlank ? amountTrouble(reading) : null}
       />
       <div className="fields">
         {garden.lawns.length > 1 && (

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { amountTrouble } from '../../controls/amountTrouble';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
@@ -9,11 +10,7 @@ import { readAmount } from '../../amounts/readAmount';
 import { textFromDay } from '../../core/days';
 import { dryStores } from '../../document/dryStores';
 import type { Garden, Mowing } from '../../document/schema';
-import {
-  amountFailureSentence,
-  dayFailureSentence,
-  editFailureSentence,
-} from '../../words/messages';
+import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices, wetnessChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
@@ -45,13 +42,7 @@ export function MowingDialog(props: { readonly mowing: Mowing; readonly onClose:
   // words that were kept from another time may read differently now: only new words are read anew
   const isSame = text === mowing.amount.text;
   const reading = readAmount(text, 'mowing', { ...context, lawnId });
-  const trouble =
-    isSame || reading.ok
-      ? null
-      : {
-          sentence: amountFailureSentence(reading.error),
-          suggestion: reading.error.suggestion,
-        };
+  const trouble = isSame ? null : amountTrouble(reading);
   const keep = () => {
     if (!isSame && !reading.ok) return;
     const amount = isSame || !reading.ok ? mowing.amount : reading.value.amount;

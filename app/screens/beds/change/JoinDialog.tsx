@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
-import { Field } from '../../../controls/Field';
+import { NameField } from '../../../controls/NameField';
 import { textFromDay } from '../../../core/days';
 import { failure } from '../../../core/result';
 import { joinBeds } from '../../../document/bedChanges/joinBeds';
@@ -81,21 +81,14 @@ export function JoinDialog(props: {
           They differ in {listed(differs)}: the new bed has that of {largest?.name}, the largest.
         </p>
       )}
-      <Field label="What is it called?">
-        {(links) => (
-          <input
-            {...links}
-            type="text"
-            maxLength={80}
-            autoComplete="off"
-            value={name}
-            onChange={(event) => {
-              setName(event.target.value);
-              setRefused(null);
-            }}
-          />
-        )}
-      </Field>
+      <NameField
+        label="What is it called?"
+        name={name}
+        onName={(called) => {
+          setName(called);
+          setRefused(null);
+        }}
+      />
     </ChangeDialog>
   );
 }

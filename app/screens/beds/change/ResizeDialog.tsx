@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { readMeasure } from '../../../amounts/readMeasure';
+import { amountTrouble } from '../../../controls/amountTrouble';
 import { useAnnounce } from '../../../controls/Announcer';
 import { QuantityField } from '../../../controls/QuantityField';
 import { textFromDay } from '../../../core/days';
@@ -7,7 +8,6 @@ import { resizeBed } from '../../../document/bedChanges/resizeBed';
 import type { Bed } from '../../../document/schema';
 import type { BedResults } from '../../../store/contract';
 import { bedStepNames } from '../../../words/bedChangeWords';
-import { amountFailureSentence } from '../../../words/messages';
 import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useToday } from '../../useReadingContext';
@@ -92,14 +92,7 @@ export function ResizeDialog({
               )
             : undefined
         }
-        trouble={
-          asked && !reading.ok
-            ? {
-                sentence: amountFailureSentence(reading.error),
-                suggestion: reading.error.suggestion,
-              }
-            : null
-        }
+        trouble={asked ? amountTrouble(reading) : null}
       />
     </ChangeDialog>
   );

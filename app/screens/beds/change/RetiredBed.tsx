@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
-import { Icon } from '../../../controls/marks/Icon';
 import { bringBack } from '../../../document/bedChanges/retireBeds';
 import { bedsMadeOf } from '../../../document/bedPast';
 import { cropName } from '../../../document/cropValues';
@@ -13,6 +12,7 @@ import { placementWords } from '../../choices';
 import { useShown } from '../../shown';
 import { useGarden, useMowings } from '../../store';
 import { useReadingContext } from '../../useReadingContext';
+import { BedHead } from '../BedHead';
 import { stuffName } from '../chartData';
 import { eventWords } from '../eventWords';
 import { RetiredAccounts } from './RetiredAccounts';
@@ -51,31 +51,29 @@ export function RetiredBed({ bed }: { readonly bed: Retired }) {
   ].sort((one, other) => (one.date < other.date ? 1 : -1));
   return (
     <div className="page">
-      <div className="page-head">
-        <div>
-          <button type="button" className="button-small" onClick={() => openBed(null)}>
-            <Icon name="left" /> All beds
-          </button>
-          <h1 tabIndex={-1}>{bed.name}</h1>
-          <p className="soft">
-            {shown.estimate(bed.areaM2, shown.units.area)}, put away {shown.day(bed.retired)}.
-            {since.length > 0 && ` Its ground is now ${listed(since.map(({ name }) => name))}.`}
-          </p>
-        </div>
-        {since.length === 0 && (
-          <button
-            type="button"
-            className="button"
-            onClick={() => {
-              const why = keepChange(bedStepNames.bringBack(bed.name), bringBack(garden, bed.id));
-              if (why === null) announce(`${bed.name} is back among the beds.`);
-              setRefused(why);
-            }}
-          >
-            Bring it back
-          </button>
-        )}
-      </div>
+      <BedHead
+        name={bed.name}
+        deed={
+          since.length === 0 && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => {
+                const why = keepChange(bedStepNames.bringBack(bed.name), bringBack(garden, bed.id));
+                if (why === null) announce(`${bed.name} is back among the beds.`);
+                setRefused(why);
+              }}
+            >
+              Bring it back
+            </button>
+          )
+        }
+      >
+        <p className="soft">
+          {shown.estimate(bed.areaM2, shown.units.area)}, put away {shown.day(bed.retired)}.
+          {since.length > 0 && ` Its ground is now ${listed(since.map(({ name }) => name))}.`}
+        </p>
+      </BedHead>
       {refused && (
         <p role="alert" className="field-trouble">
           {refused.says}

@@ -5,6 +5,7 @@ import { readShare } from '../../../amounts/readShare';
 import { useAnnounce } from '../../../controls/Announcer';
 import { ChoiceRow } from '../../../controls/ChoiceRow';
 import { Field } from '../../../controls/Field';
+import { NameField } from '../../../controls/NameField';
 import { textFromDay } from '../../../core/days';
 import { failure } from '../../../core/result';
 import { plantingsFrom } from '../../../document/bedChanges/newGround';
@@ -73,22 +74,11 @@ export function SplitDialog({ bed, onClose }: { readonly bed: Bed; readonly onCl
     if (split.ok) openBed(split.value.bedIds[0] ?? null);
   };
   const nameField = (at: 0 | 1, label: string) => (
-    <Field label={label}>
-      {(links) => (
-        <input
-          {...links}
-          type="text"
-          maxLength={80}
-          autoComplete="off"
-          value={names[at]}
-          onChange={(event) =>
-            change(() =>
-              setNames(at === 0 ? [event.target.value, names[1]] : [names[0], event.target.value]),
-            )
-          }
-        />
-      )}
-    </Field>
+    <NameField
+      label={label}
+      name={names[at]}
+      onName={(name) => change(() => setNames(at === 0 ? [name, names[1]] : [names[0], name]))}
+    />
   );
   return (
     <ChangeDialog
