@@ -1,6 +1,6 @@
 import { anyBed, areaOn } from './bedPast';
 import { dryingRows } from '../tables/heap';
-import { layerInput } from './seasonInput';
+import { layerInput } from './layerInput';
 import { massOf, type Mass } from './layerMass';
 import { clippingsOf, materialById } from './materialValues';
 import type { Application, Garden, GardenEvent, Mowing } from './schema';

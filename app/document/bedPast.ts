@@ -1,8 +1,9 @@
 import type { Bed, Garden, RetiredBed } from './schema';
+import { withId } from './withId';
 
 /** A bed of the garden, or one that was retired. */
 export const anyBed = (garden: Garden, id: string): Bed | RetiredBed | undefined =>
-  garden.beds.find((bed) => bed.id === id) ?? garden.retiredBeds?.find((bed) => bed.id === id);
+  withId<Bed>(garden.beds, id) ?? (garden.retiredBeds && withId(garden.retiredBeds, id));
 
 /** How big a bed was on a day [m2]: on the day of a change it has its new size. */
 export const areaOn = ({ earlierAreas, areaM2 }: Bed, date: string): number =>

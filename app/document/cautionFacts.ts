@@ -140,10 +140,10 @@ function foundOnHand(
   today: DayNumber,
   proposed: readonly Application[],
 ): readonly OnHand[] {
-  const withProposed: Garden = {
-    ...garden,
-    applications: [...garden.applications, ...proposed],
-  };
+  const withProposed: Garden =
+    proposed.length === 0
+      ? garden
+      : { ...garden, applications: [...garden.applications, ...proposed] };
   return garden.mowings
     .filter((mowing) => mowing.rest.to === 'undecided' && clippingsKeep(mowing, today))
     .sort((a, b) => dayOf(b.date) - dayOf(a.date))

@@ -3,7 +3,8 @@ import type { BedEvent, BedSeason, GroundInput, LayerInput } from '../core/seaso
 import { anyBed, areaOn } from './bedPast';
 import { foundOnGround } from './foundOnGround';
 import type { Bed, Garden, Planting } from './schema';
-import type { bedEvents, bedSeason, layerInput } from './seasonInput';
+import type { layerInput } from './layerInput';
+import type { bedEvents, bedSeason } from './seasonInput';
 
 /** How a garden is laid out for the engine, handed in by `seasonInput`, which needs this file. */
 export interface LayingOut {

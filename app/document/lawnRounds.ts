@@ -1,7 +1,8 @@
 import { dayOf, type DayNumber } from '../core/days';
-import { lotOf } from '../core/lawn/clippings';
+import { likelyLot } from '../core/lawn/clippings';
 import { logSpreadOfRange } from '../core/lawn/calibration';
 import { mowingAccount } from './accounts';
+import { lotOfAmount } from './keptLots';
 import { lotInputOf } from './layerMass';
 import { clippingsOf } from './materialValues';
 import type { Garden, Mowing } from './schema';
@@ -30,9 +31,8 @@ export interface LawnRound {
 /** Dry matter of one mowing [kg]. */
 export function weighMowing(garden: Garden, mowing: Mowing): Weighed {
   const handling = { condition: 'just cut', wetness: mowing.wetness } as const;
-  const { dryKilograms } = lotOf(
-    lotInputOf(garden, mowing.amount, clippingsOf(garden, mowing), handling, null),
-  );
+  const input = lotInputOf(garden, mowing.amount, clippingsOf(garden, mowing), handling, null);
+  const { dryKilograms } = lotOfAmount(mowing.amount, input);
   return { median: dryKilograms.typical, spread: logSpreadOfRange(dryKilograms) };
 }
 
@@ -43,6 +43,32 @@ function takenShare(garden: Garden, mowing: Mowing): number {
   return totalDryKilograms > 0 ? Math.min(1, laidDryKilograms / totalDryKilograms) : 0;
 }
 
+const mowingsBetween = (garden: Garden, lawnId: string, from: DayNumber, to: DayNumber) =>
+  garden.mowings
+    .filter((mowing) => mowing.lawnId === lawnId)
+    .map((mowing) => ({ mowing, day: dayOf(mowing.date) }))
+    .filter(({ day }) => day >= from && day <= to)
+    .sort((one, other) => one.day - other.day);
+
+/**
+ * Likely dry matter carried off a lawn from one day to another, both included [kg]: the median of all
+ * that `lawnRounds` says was taken, without the draws that its ranges need. Null where nothing was mown.
+ */
+export function takenKilograms(
+  garden: Garden,
+  lawnId: string,
+  from: DayNumber,
+  to: DayNumber,
+): number | null {
+  const mowings = mowingsBetween(garden, lawnId, from, to);
+  if (mowings.length === 0) return null;
+  return mowings.reduce((sum, { mowing }) => {
+    const handling = { condition: 'just cut', wetness: mowing.wetness } as const;
+    const input = lotInputOf(garden, mowing.amount, clippingsOf(garden, mowing), handling, null);
+    return sum + likelyLot(input).dryKilograms * takenShare(garden, mowing);
+  }, 0);
+}
+
 /** Mowings of a lawn from one day to another, both included, oldest first. */
 export function lawnRounds(
   garden: Garden,
@@ -50,10 +76,7 @@ export function lawnRounds(
   from: DayNumber,
   to: DayNumber,
 ): LawnRound[] {
-  const mowings = garden.mowings
-    .map((mowing) => ({ mowing, day: dayOf(mowing.date) }))
-    .filter(({ mowing, day }) => mowing.lawnId === lawnId && day >= from && day <= to)
-    .sort((one, other) => one.day - other.day);
+  const mowings = mowingsBetween(garden, lawnId, from, to);
   const rounds: { day: DayNumber; mowings: Mowing[] }[] = [];
   for (const { mowing, day } of mowings) {
     const open = rounds.at(-1);

@@ -13,7 +13,7 @@ import {
   yearsUntilCollectingShows,
 } from '../tables/lawnGrowthWater';
 import { leavingClippings, yearlyYieldOf } from '../tables/lawns';
-import { lawnRounds, type LawnRound } from './lawnRounds';
+import { takenKilograms, type LawnRound } from './lawnRounds';
 import { usualGrowth, type LawnSeason } from './lawnWeather';
 import type { Garden, Lawn } from './schema';
 
@@ -62,9 +62,9 @@ export function shareAfterCollecting(garden: Garden, lawn: Lawn, day: DayNumber)
   let [years, taken] = [0, 0];
   for (; years < mostSeasons; years++) {
     const before = seasonBefore(first);
-    const rounds = lawnRounds(garden, lawn.id, before, first - 1);
-    if (rounds.length === 0) break;
-    taken += sumOf(rounds, 'taken').median;
+    const kilograms = takenKilograms(garden, lawn.id, before, first - 1);
+    if (kilograms === null) break;
+    taken += kilograms;
     first = before;
   }
   if (years === 0) return 1;

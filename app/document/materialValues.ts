@@ -93,6 +93,23 @@ export function materialFrom(garden: Garden, from: Application['from']): Materia
   return materialById(garden, stock.materialId);
 }
 
+/**
+ * All of a garden that `materialFrom` hangs on, part by part. The kind of a mowing stands for the
+ * weather, lawn and soil it was told from.
+ */
+export function materialParts(garden: Garden, from: Application['from']): readonly unknown[] {
+  const ownOf = (id: string | undefined): unknown =>
+    garden.materials.find((material) => material.id === id);
+  if (from.source === 'elsewhere') return [ownOf(from.materialId)];
+  if (from.source === 'stock') {
+    const stock = garden.stock.find(({ id }) => id === from.stockId);
+    return [stock, ownOf(stock?.materialId)];
+  }
+  const mowing = mowingOf(garden, from);
+  const lawn = garden.lawns.find(({ id }) => id === mowing?.lawnId);
+  return [mowing, mowing && lawn && mowingKind(garden, lawn, mowing)];
+}
+
 /** What a layer is made of: a lot's own test outranks the material's values. */
 export function materialOfApplication(
   garden: Garden,

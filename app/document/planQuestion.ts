@@ -25,7 +25,7 @@ import { materialById } from './materialValues';
 import { nothingLaid } from './nothingLaid';
 import { bucketOf } from './planMeasure';
 import type { Application, Bed, Garden, Lawn, Mowing } from './schema';
-import { layerInput } from './seasonInput';
+import { layerInput } from './layerInput';
 
 /** Weeks that a plan looks ahead, this one included. */
 export const usualPlanWeeks = 10;

@@ -3,7 +3,6 @@ import { seasonWeather } from '../core/season/ahead';
 import type {
   BedEvent,
   BedSeason,
-  LayerInput,
   PlantingInput,
   SeasonWeather,
   SoilProperties,
@@ -13,14 +12,13 @@ import { typicalCoefficients } from '../tables/coefficients';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { curveNumberOf } from '../tables/runoffRows';
 import { bulkDensityRow, organicMatterRow, soils } from '../tables/soils';
-import { anyBed, areaOn, bedOn } from './bedPast';
+import { anyBed, areaOn } from './bedPast';
 import { doneBeforeMade, firstDayMade, groundInputs, type LayingOut } from './groundInput';
 import { knownThen } from './knownThen';
 import { laidOutOnce } from './laidOut';
-import { massOf } from './layerMass';
+import { layerInput } from './layerInput';
 import { looksOf, nodulesKnown } from './looks';
 import { measuredEvaporation } from './measuredEvaporation';
-import { materialOfApplication, mowingOf } from './materialValues';
 import { ofBed } from './ofBed';
 import { plantingInput } from './plantingInput';
 import type { Application, Bed, Garden, GardenEvent } from './schema';
@@ -140,40 +138,6 @@ export function soilOf(
     bulkDensityKgPerL,
     organicMatterPercent,
     startingMineralTop: nitrate && startingNitrate(nitrate, bulkDensityKgPerL, usual),
-  };
-}
-
-/** One application per m2 of its bed as big as it was on that day. */
-export function layerInput(garden: Garden, bedNow: Bed, application: Application): LayerInput {
-  const bed = bedOn(bedNow, application.date);
-  const material = materialOfApplication(garden, application);
-  const mowing = mowingOf(garden, application.from);
-  const { condition } = application;
-  // a mowing says how wet it was when it was cut; what was spread out since has dried
-  const wetness =
-    mowing === null ? application.wetness : condition === 'just cut' ? mowing.wetness : 'dry';
-  const handling = { condition, wetness };
-  const { quantity } = application.amount;
-  const mass = massOf(garden, quantity, material, handling, bed.areaM2);
-  const dryKgPerM2 = mass.dryKilograms / bed.areaM2;
-  const { row } = material;
-  return {
-    id: application.id,
-    day: dayOf(application.date),
-    materialId: material.id,
-    materialClass: row.materialClass,
-    isGreens: row.isGreens,
-    placement: application.placement,
-    condition,
-    freshKgPerM2: mass.freshKilograms / bed.areaM2,
-    dryKgPerM2,
-    nitrogen: dryKgPerM2 * 1000 * material.nitrogen,
-    carbon: dryKgPerM2 * 1000 * material.carbon,
-    laidDepth: mass.litres / bed.areaM2,
-    settledDensityKgPerM3: row.settledDensityKgPerM3.typical,
-    mineralShare: row.mineralShare?.typical ?? 0,
-    slowShare: row.slowShare?.typical ?? 0,
-    slowKind: row.slowKind ?? 'compost',
   };
 }
 

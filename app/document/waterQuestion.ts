@@ -3,7 +3,8 @@ import type { BedSeason } from '../core/season/input';
 import type { WaterQuestion } from '../core/season/waterNeeds';
 import { evaporationByDepth } from '../tables/coverBenefits';
 import type { Garden } from './schema';
-import { bedSeason, layerInput } from './seasonInput';
+import { layerInput } from './layerInput';
+import { bedSeason } from './seasonInput';
 
 /** Straw laid before somebody goes away: as deep as it holds down weeds and drying. */
 const strawMillimetres = 50;

@@ -1,4 +1,5 @@
 import type { DayNumber } from '../core/days';
+import { ofBed } from '../document/ofBed';
 import type { Garden } from '../document/schema';
 import { plantingsOn } from '../store/selectors';
 import { listed } from '../words/chartFormat';
@@ -14,8 +15,7 @@ export function plantedWords(
 ): string {
   const standing = plantingsOn(garden, bedId, today);
   if (standing.length === 0) {
-    const coming = garden.plantings
-      .filter((planting) => planting.bedId === bedId)
+    const coming = ofBed(garden.plantings, bedId)
       .filter(({ started }) => started > shown.iso(today))
       .sort((one, other) => (one.started < other.started ? -1 : 1))[0];
     const name = coming && cropName(garden, coming.cropId).toLowerCase();

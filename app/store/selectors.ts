@@ -1,6 +1,7 @@
 import { textFromDay, type DayNumber } from '../core/days';
 import { mowingAccount, mowingMass, stockAccount } from '../document/accounts';
 import { materialFrom } from '../document/materialValues';
+import { ofBed } from '../document/ofBed';
 import type { Application, Bed, Garden, Mowing, Planting } from '../document/schema';
 import type { MowingsState } from './contract';
 import { localToday, todayDayOf, todayTextOf } from './today';
@@ -25,19 +26,16 @@ export const redoLabel = ({ future }: Pick<MowingsState, 'future'>): string | nu
 /** Plantings that stand on a bed on a day by their typed dates; without an end they stand. */
 export const plantingsOn = (garden: Garden, bedId: string, day: DayNumber): Planting[] => {
   const date = textFromDay(day);
-  return garden.plantings.filter(
-    (planting) =>
-      planting.bedId === bedId &&
-      planting.started <= date &&
-      (planting.cleared === null || planting.cleared > date),
+  return ofBed(garden.plantings, bedId).filter(
+    ({ started, cleared }) => started <= date && (cleared === null || cleared > date),
   );
 };
 
 /** A bed's layers, newest first. */
 export const layersOn = (garden: Garden, bedId: string): Application[] =>
-  garden.applications
-    .filter((application) => application.bedId === bedId)
-    .sort((one, other) => (one.date < other.date ? 1 : one.date > other.date ? -1 : 0));
+  ofBed(garden.applications, bedId).toSorted((one, other) =>
+    one.date < other.date ? 1 : one.date > other.date ? -1 : 0,
+  );
 
 /** Mowings of which something is still in hand, newest first. */
 export const openMowings = (garden: Garden): Mowing[] =>

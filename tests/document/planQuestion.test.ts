@@ -7,7 +7,7 @@ import { mowingMass } from '../../app/document/accounts';
 import { parseGarden } from '../../app/document/parse';
 import { planQuestion, usualPlanWeeks } from '../../app/document/planQuestion';
 import type { Garden } from '../../app/document/schema';
-import { layerInput } from '../../app/document/seasonInput';
+import { layerInput } from '../../app/document/layerInput';
 import { grassHeightRows } from '../../app/tables/planning';
 
 const parsed = parseGarden(readFileSync('assets/gardens/sample.mowings', 'utf8'));

@@ -1,7 +1,7 @@
 import { dayFromParts, partsFromDay, type DayNumber } from '../days';
 import { imaginedMonth, type ImaginedMonth, type WeatherSpread } from './imagine';
 import { dayKinds, type MonthlyNormals, type SeasonWeather } from './input';
-import { readRecord, type RecordedDay, type RecordedValues } from './recordRead';
+import { readRecord, type RecordedDay, type RecordedValues, type RecordRead } from './recordRead';
 import { daysInMonth, monthlyKnots, smoothNormal } from './smoothNormals';
 
 export { wholeYears, type RecordedDay } from './recordRead';
@@ -107,12 +107,19 @@ function fromYear(
   };
 }
 
+/** Of a record that is kept, by half of the earth. */
+const medians = new WeakMap<RecordRead, Map<boolean, number>>();
+
 /** The one whole year of record whose growing half-year had the median rain. */
-function medianYear(
-  known: ReadonlyMap<DayNumber, RecordedValues>,
-  years: readonly number[],
-  isSouthern: boolean,
-): number {
+function medianYear(read: RecordRead, isSouthern: boolean): number {
+  let found = medians.get(read);
+  if (!found) medians.set(read, (found = new Map()));
+  let year = found.get(isSouthern);
+  if (year === undefined) found.set(isSouthern, (year = yearOfMedianRain(read, isSouthern)));
+  return year;
+}
+
+function yearOfMedianRain({ known, years }: RecordRead, isSouthern: boolean): number {
   const months = isSouthern ? growingMonths.south : growingMonths.north;
   const rainOf = (year: number): number => {
     let sum = 0;
@@ -202,11 +209,12 @@ export function seasonWeather(
   spread: WeatherSpread,
   isSouthern: boolean,
 ): SeasonWeather {
-  const { known, years } = readRecord(record, today);
+  const read = readRecord(record, today);
+  const { known, years } = read;
   const usual = usualOf(normals);
   const stand =
     years.length >= yearsInsteadOfNormals
-      ? fromYear(known, medianYear(known, years, isSouthern), usual)
+      ? fromYear(known, medianYear(read, isSouthern), usual)
       : fromNormals(normals, spread, seed);
   return daysOf(known, usual, stand, firstDay, lastDay, today);
 }

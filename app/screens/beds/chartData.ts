@@ -4,7 +4,7 @@ import { dayOf, seasonStart, type DayNumber } from '../../core/days';
 import type { DrawsAnswer } from '../../core/season/draws/runDraws';
 import type { PlantingInput } from '../../core/season/input';
 import { growsFrom, mainPlanting } from '../../core/season/plantingAccount';
-import { layerInput } from '../../document/seasonInput';
+import { layerInput } from '../../document/layerInput';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Application, Garden } from '../../document/schema';
 import type { BedResults, StateHistory } from '../../store/contract';

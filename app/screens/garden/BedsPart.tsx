@@ -5,6 +5,7 @@ import { DateField } from '../../controls/DateField';
 import { MeasureField } from '../../controls/MeasureField';
 import { SettledQuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
+import { ofBed } from '../../document/ofBed';
 import type { Bed } from '../../document/schema';
 import { listed } from '../../words/chartFormat';
 import { dayFailureSentence } from '../../words/messages';
@@ -66,13 +67,9 @@ export function BedsPart() {
 /** What would be deleted along with a bed, as a question; null for a bed on which nothing was done. */
 function goesWithBed(garden: ReturnType<typeof useGarden>, bedId: string): string | null {
   const counts: readonly (readonly [number, string, string])[] = [
-    [garden.applications.filter((each) => each.bedId === bedId).length, 'layer', 'layers'],
-    [garden.plantings.filter((each) => each.bedId === bedId).length, 'planting', 'plantings'],
-    [
-      garden.events.filter((each) => 'bedId' in each && each.bedId === bedId).length,
-      'line of its log',
-      'lines of its log',
-    ],
+    [ofBed(garden.applications, bedId).length, 'layer', 'layers'],
+    [ofBed(garden.plantings, bedId).length, 'planting', 'plantings'],
+    [ofBed(garden.events, bedId).length, 'line of its log', 'lines of its log'],
   ];
   const words = counts.flatMap(([count, one, many]) =>
     count === 0 ? [] : [`${count} ${count === 1 ? one : many}`],

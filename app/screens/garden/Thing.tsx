@@ -16,9 +16,14 @@ export interface ThingProps {
   readonly children: ReactNode;
 }
 
-/** One lawn, bag, bed or store: a line of what it is, its fields when opened, and a way to delete it. */
+/**
+ * One lawn, bag, bed or store: a line of what it is, its fields when opened, and a way to delete it.
+ * What nobody opened has no fields yet: those of sixty beds would keep the page from coming.
+ */
 export function Thing(props: ThingProps) {
   const announce = useAnnounce();
+  const [wasOpened, setWasOpened] = useState(props.startsOpen ?? false);
+  const show = (): void => setWasOpened(true);
   const [refused, setRefused] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
   const holder = useRef<HTMLDetailsElement>(null);
@@ -28,40 +33,46 @@ export function Thing(props: ThingProps) {
       id={props.of === undefined ? undefined : `thing-${props.of}`}
       open={props.startsOpen}
       ref={holder}
+      onToggle={({ currentTarget }) => {
+        // opened by whoever comes from elsewhere
+        if (currentTarget.open) show();
+      }}
     >
-      <summary>
+      <summary onClick={show}>
         <span className="thing-name">{props.name}</span>
         <span className="small soft">{props.summary}</span>
       </summary>
-      <div className="thing-body">
-        {props.children}
-        {refused && (
-          <p role="alert" className="field-trouble">
-            {refused}
-          </p>
-        )}
-        {asking && props.goesWithIt && <p role="alert">{props.goesWithIt}</p>}
-        <div className="button-row">
-          <DeleteButton
-            onDelete={() => {
-              if (props.goesWithIt && !asking) return setAsking(true);
-              const next = holder.current?.nextElementSibling;
-              const result = props.onDelete();
-              if (!result.ok) return setRefused(editFailureSentence(result.error));
-              announce(`Deleted: ${props.name}. Undo brings it back.`);
-              next?.querySelector<HTMLElement>('summary, button')?.focus();
-            }}
-          >
-            Delete {props.name}
-            {asking && props.goesWithIt ? ' all the same' : ''}
-          </DeleteButton>
-          {asking && props.goesWithIt && (
-            <button type="button" className="button-small" onClick={() => setAsking(false)}>
-              Keep it
-            </button>
+      {wasOpened && (
+        <div className="thing-body">
+          {props.children}
+          {refused && (
+            <p role="alert" className="field-trouble">
+              {refused}
+            </p>
           )}
+          {asking && props.goesWithIt && <p role="alert">{props.goesWithIt}</p>}
+          <div className="button-row">
+            <DeleteButton
+              onDelete={() => {
+                if (props.goesWithIt && !asking) return setAsking(true);
+                const next = holder.current?.nextElementSibling;
+                const result = props.onDelete();
+                if (!result.ok) return setRefused(editFailureSentence(result.error));
+                announce(`Deleted: ${props.name}. Undo brings it back.`);
+                next?.querySelector<HTMLElement>('summary, button')?.focus();
+              }}
+            >
+              Delete {props.name}
+              {asking && props.goesWithIt ? ' all the same' : ''}
+            </DeleteButton>
+            {asking && props.goesWithIt && (
+              <button type="button" className="button-small" onClick={() => setAsking(false)}>
+                Keep it
+              </button>
+            )}
+          </div>
         </div>
-      </div>
+      )}
     </details>
   );
 }

@@ -4,9 +4,9 @@ import type { Garden, Lawn } from '../../document/schema';
 
 const kept = new WeakMap<Lawn, { readonly of: readonly unknown[]; readonly curve: LawnCurve }>();
 
-/** What of a garden a lawn's curve is made of: plantings and beds are no part of it. */
+/** What of a garden a lawn's curve is made of: plantings are no part of it, the soil of the beds is. */
 const partsOf = (garden: Garden, today: DayNumber): readonly unknown[] => {
-  const { plantings: _plantings, beds: _beds, crops: _crops, ...rest } = garden;
+  const { plantings: _plantings, crops: _crops, ...rest } = garden;
   return [today, ...Object.values(rest)];
 };
 
