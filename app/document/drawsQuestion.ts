@@ -6,6 +6,7 @@ import type { BedSeason, SeasonWeather } from '../core/season/input';
 import { typicalWeatherSpread } from '../tables/imaginedWeather';
 import { signCoefficients } from '../tables/signs';
 import { anyBed } from './bedPast';
+import { laidOutOnce } from './laidOut';
 import { looksOf } from './looks';
 import { nitrateTests } from './nitrateTests';
 import type { Application, Garden } from './schema';
@@ -15,6 +16,9 @@ import { normalsOf, recordOf } from './weatherRecord';
 
 /** The seed of all draws: the same garden is imagined the same way everywhere and for ever. */
 export const drawsSeed = 20;
+
+/** Of a garden whose weather stays: the runs of today from a handful of first days. */
+const kept = laidOutOnce<readonly SeasonWeather[] | null>(8);
 
 /** The years of record of a garden, laid out once for all runs of the same days. */
 export type YearsOfGarden = Map<string, readonly SeasonWeather[] | null>;
@@ -29,12 +33,8 @@ function weatherSource(
   const key = JSON.stringify([firstDay, lastDay, today, isRoofed, measured !== undefined]);
   let seasons = laidOut.get(key);
   if (seasons === undefined) {
-    const years = seasonsOfYears(
-      recordOf(garden, today),
-      normalsOf(garden),
-      firstDay,
-      lastDay,
-      today,
+    const years = kept(garden, [firstDay, lastDay, today].join(), () =>
+      seasonsOfYears(recordOf(garden, today), normalsOf(garden), firstDay, lastDay, today),
     );
     seasons =
       years?.map((year) => {

@@ -1,3 +1,4 @@
+import { ofBed } from './ofBed';
 import type { Bed, Garden } from './schema';
 
 /** Organic matter as it was measured last [% of dry soil]; null where nobody did. */
@@ -6,8 +7,8 @@ export function measuredMatter(
   bed: Pick<Bed, 'id' | 'organicMatterPercent'>,
 ): number | null {
   let [latest, percent] = ['', bed.organicMatterPercent];
-  for (const event of garden.events) {
-    if (event.kind !== 'soil test' || event.bedId !== bed.id) continue;
+  for (const event of ofBed(garden.events, bed.id)) {
+    if (event.kind !== 'soil test') continue;
     if (event.organicMatterPercent === null || event.date < latest) continue;
     [latest, percent] = [event.date, event.organicMatterPercent];
   }

@@ -2,6 +2,7 @@ import { dayOf, type DayNumber } from '../core/days';
 import type { TestedNitrate } from '../core/season/draws/testedNitrate';
 import type { BedSeason } from '../core/season/input';
 import { nitrateTestRows } from '../tables/nitrateTests';
+import { ofBed } from './ofBed';
 import type { Garden } from './schema';
 
 /** Layer that every nitrate number is of [cm]. */
@@ -19,8 +20,8 @@ export function nitrateTests(
   { bedId, firstDay, today }: Pick<BedSeason, 'bedId' | 'firstDay' | 'today'>,
 ): TestedNitrate[] {
   const byDay = new Map<DayNumber, TestedNitrate>();
-  for (const event of garden.events) {
-    if (event.kind !== 'soil test' || event.bedId !== bedId) continue;
+  for (const event of ofBed(garden.events, bedId)) {
+    if (event.kind !== 'soil test') continue;
     const { nitrateMgPerKg: mgPerKg, depthCentimetres: depth } = event;
     const day = dayOf(event.date);
     if (mgPerKg === null || day <= firstDay || day > today) continue;

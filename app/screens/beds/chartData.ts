@@ -7,6 +7,7 @@ import { growsFrom, mainPlanting } from '../../core/season/plantingAccount';
 import { layerInput } from '../../document/layerInput';
 import { materialFrom, type MaterialValues } from '../../document/materialValues';
 import type { Application, Garden } from '../../document/schema';
+import { withId } from '../../document/withId';
 import type { BedResults, StateHistory } from '../../store/contract';
 import type { ChartUnits } from '../../words/chartUnits';
 import { cropById, cropName } from '../../document/cropValues';
@@ -36,13 +37,10 @@ export function seasonSpan(
   };
 }
 
-const layersOf = (
-  garden: Garden,
-  results: BedResults,
-  applications: readonly Application[] = garden.applications,
-) =>
+const layersOf = (garden: Garden, results: BedResults, proposed: readonly Application[] = []) =>
   results.input.layers.flatMap((layer) => {
-    const application = applications.find(({ id }) => id === layer.id);
+    const application =
+      withId(garden.applications, layer.id) ?? proposed.find(({ id }) => id === layer.id);
     if (!application) return [];
     return [{ layer, material: materialFrom(garden, application.from) }];
   });
@@ -139,9 +137,10 @@ const topsShown = (
   garden: Garden,
   { input, season }: BedResults,
   day: DayNumber,
-): readonly CoverLayerShown[] =>
-  season.layers.flatMap(({ id, depth }) => {
-    if (input.layers.some((layer) => layer.id === id)) return [];
+): readonly CoverLayerShown[] => {
+  const own = new Set(input.layers.map(({ id }) => id));
+  return season.layers.flatMap(({ id, depth }) => {
+    if (own.has(id)) return [];
     const planting = input.plantings
       .filter((one) => id.startsWith(`tops of ${one.id}`))
       .reduce<PlantingInput | null>(
@@ -161,16 +160,18 @@ const topsShown = (
       },
     ];
   });
+};
 
 /** What came with the ground of beds that were split or joined: it lies on, and its log is with them. */
 const cameWithGround = (
   garden: Garden,
   { input, season }: BedResults,
   day: DayNumber,
-): readonly CoverLayerShown[] =>
-  season.layers.flatMap(({ id }) => {
-    if (input.layers.some((layer) => layer.id === id)) return [];
-    const application = garden.applications.find((one) => one.id === id);
+): readonly CoverLayerShown[] => {
+  const own = new Set(input.layers.map(({ id }) => id));
+  return season.layers.flatMap(({ id }) => {
+    if (own.has(id)) return [];
+    const application = withId(garden.applications, id);
     const bed = garden.retiredBeds?.find((one) => one.id === application?.bedId);
     if (!application || !bed || dayOf(application.date) > day) return [];
     const material = materialFrom(garden, application.from);
@@ -184,6 +185,7 @@ const cameWithGround = (
       },
     ];
   });
+};
 
 /**
  * Layers that lie on a bed up to a day of its run.
@@ -196,7 +198,7 @@ export const layersShown = (
   day: DayNumber,
   proposed: readonly Application[] = [],
 ): readonly CoverLayerShown[] => [
-  ...layersOf(garden, results, [...garden.applications, ...proposed])
+  ...layersOf(garden, results, proposed)
     .filter(({ layer }) => layer.placement === 'laid' && layer.day <= day)
     .map(({ layer, material }) => ({
       id: layer.id,

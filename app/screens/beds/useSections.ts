@@ -2,30 +2,25 @@ import { useMemo, useState } from 'react';
 import { sectionFacts, type SectionFacts } from '../../charts/section/facts';
 import { smallShared } from '../../charts/section/Small';
 import type { SectionScale } from '../../charts/section/scale';
+import { anyBed } from '../../document/bedPast';
+import { bedParts, keptWith } from '../../document/keptParts';
 import type { Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { useMowings } from '../store';
 import { useAnsweredGarden } from '../useAnsweredGarden';
 import { sectionData } from './sectionData';
 
-interface Kept {
-  readonly garden: Garden;
-  readonly facts: SectionFacts;
-}
-
 /**
- * A bed whose season and garden have not changed keeps its facts, so that it is not drawn again: its
- * imagined seasons change nothing that small sections show.
+ * A bed whose season and own part of the garden have not changed keeps its facts, so that it is not
+ * drawn again: its imagined seasons and other beds change nothing that small sections show.
  */
-const kept = new WeakMap<BedResults['season'], Kept>();
+const kept = keptWith<BedResults['season'], SectionFacts>();
 
 function factsOf(garden: Garden, results: BedResults): SectionFacts {
-  const before = kept.get(results.season);
-  if (before?.garden === garden) return before.facts;
   const day = results.season.today;
-  const facts = sectionFacts(sectionData({ garden, results, day, units: null }));
-  kept.set(results.season, { garden, facts });
-  return facts;
+  const make = (): SectionFacts => sectionFacts(sectionData({ garden, results, day, units: null }));
+  const bed = anyBed(garden, results.bedId);
+  return bed ? kept(results.season, [results.input, ...bedParts(garden, bed)], make) : make();
 }
 
 export interface Sections {

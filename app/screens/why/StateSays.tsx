@@ -6,7 +6,7 @@ import { limits } from '../../tables/thresholds';
 import { percent } from '../../words/chartFormat';
 import { timesWords, twoFigures } from '../../words/figures';
 import { stateSentence } from '../../words/states';
-import type { FigureInText } from '../../words/why';
+import type { FigureInText, Why } from '../../words/why';
 import { finishedCrop } from '../finishedCrop';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
@@ -20,26 +20,34 @@ import {
   type BedWhyFacts,
 } from './bedWhys';
 
-/** What stands behind the figures that a state's sentence may hold, wherever they stand in it. */
+/**
+ * What stands behind the figures that a state's sentence may hold, wherever they stand in it. Made
+ * when somebody opens it: a page of sixty beds has two hundred of them.
+ */
 function figuresOfState(facts: BedWhyFacts): readonly FigureInText[] {
   const { verdict } = facts.results;
   const { shown } = facts;
+  const figure = (text: string, why: () => Why): FigureInText => ({
+    text,
+    get why() {
+      return why();
+    },
+  });
   const line = overFedWhy(facts);
   return [
     ...(verdict.ratio === null
       ? [
-          {
-            text: shown.estimate(verdict.inReach, shown.units.nitrogenPerArea),
-            why: readyWhy(facts),
-          },
+          figure(shown.estimate(verdict.inReach, shown.units.nitrogenPerArea), () =>
+            readyWhy(facts),
+          ),
         ]
       : [
-          { text: timesWords(verdict.ratio), why: ratioWhy(facts) },
-          { text: percent(verdict.forecastMet), why: forecastWhy(facts) },
-          { text: `${twoFigures(verdict.nitrateMgPerKg)} mg/kg`, why: nitrateWhy(facts) },
+          figure(timesWords(verdict.ratio), () => ratioWhy(facts)),
+          figure(percent(verdict.forecastMet), () => forecastWhy(facts)),
+          figure(`${twoFigures(verdict.nitrateMgPerKg)} mg/kg`, () => nitrateWhy(facts)),
         ]),
     ...(line && verdict.overFedLine !== null
-      ? [{ text: twoFigures(verdict.overFedLine), why: line }]
+      ? [figure(twoFigures(verdict.overFedLine), () => line)]
       : []),
   ];
 }
