@@ -65,8 +65,12 @@ export function resultsDoor(read: Read, write: Write, surroundings: Surroundings
       if (settled.state === 'superseded' || !isStill()) return false;
       if (settled.state === 'failed') return fail(settled.reason);
       const bedResults = { ...read().bedResults };
-      for (const bed of settled.answer) bedResults[bed.bedId] = draws.withOdds(garden, bed);
       for (const question of questions) answered.set(question.input.bedId, question);
+      for (const bed of settled.answer) {
+        // its own input, not the copy that came back: what is asked next of it is the very same
+        const input = answered.get(bed.bedId)?.input ?? bed.input;
+        bedResults[bed.bedId] = draws.withOdds(garden, { ...bed, input });
+      }
       write({ bedResults });
       return true;
     } catch (error) {

@@ -1,4 +1,5 @@
 import { answer, reasonOf } from './answer';
+import { buffersOf } from './buffersOf';
 import { isSliced, type Asked, type Question, type QuestionOf, type Replied } from './protocol';
 import type { SlicedKind } from './protocol';
 import { sharedKept } from './sharedKept';
@@ -7,15 +8,24 @@ import { answerInSlices, type LookUp } from './slices';
 const isSlicedQuestion = (question: Question): question is QuestionOf<SlicedKind> =>
   isSliced(question.kind);
 
+/** Answers made of whole runs: long, new, and of no further use here. */
+const isOfRuns = ({ kind }: Question): boolean =>
+  kind === 'beds' ||
+  kind === 'proposal' ||
+  kind === 'check' ||
+  kind === 'what if' ||
+  kind === 'ahead';
+
 /**
  * What a worker does with what it is sent. Short questions are answered on the spot; long ones run
  * side by side, a slice of each in turn, and end without a word when they are called off. What it
  * was given to get warm by is left lying as soon as a long question comes, which warms as well.
  *
+ * @param post       sends a reply, with the memory in it that may be handed over
  * @param makeLookUp one for each long question
  */
 export function desk(
-  post: (reply: Replied) => void,
+  post: (reply: Replied, handedOver?: ArrayBuffer[]) => void,
   makeLookUp: () => LookUp,
 ): (message: Asked) => void {
   const shared = sharedKept();
@@ -76,6 +86,6 @@ export function desk(
     } catch (error) {
       reply = { id, ok: false, reason: reasonOf(error) };
     }
-    post(reply);
+    post(reply, isOfRuns(question) ? buffersOf(reply) : []);
   };
 }

@@ -2,6 +2,8 @@
 // same object, so that nothing of them is drawn again.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { dayOf } from '../../app/core/days';
+import { bedQuestion } from '../../app/document/bedQuestion';
 import { sameQuestion } from '../../app/store/sameQuestion';
 import type { Engine, Question } from '../../app/worker/protocol';
 import { bigGarden } from '../bench/bigGarden';
@@ -64,6 +66,14 @@ describe('with a dozen beds', () => {
     const others = Object.keys(before).filter((id) => after[id] !== before[id]);
     expect(others).toEqual(['bed-5']);
     expect(store.getState().work).toBe('ready');
+  });
+
+  test('what a bed’s results are of is what was asked, and no copy of it', async () => {
+    const { store } = await dozen();
+    const { garden, bedResults } = store.getState();
+    const today = dayOf(garden!.garden.today!);
+    for (const { id } of garden!.beds)
+      expect(bedResults[id]!.input).toBe(bedQuestion(garden!, id, today).input);
   });
 
   test('a name asks about none', async () => {

@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useDeferredValue, useId, useState } from 'react';
 import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
 import { Disclosure } from '../../controls/Disclosure';
@@ -50,6 +50,9 @@ export function Beds() {
   );
   const found = new Set(matched.things.map(({ bed }) => bed.id));
   const listed = beds.filter(({ id }) => found.has(id));
+  // the first dozen are more than a window holds: the page stands with them, and the others follow
+  const isWhole = useDeferredValue(true, false);
+  const drawn = isWhole ? listed : listed.slice(0, manyBeds);
   const weaves = useId();
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
   const [sheets, setSheets] = useState<readonly string[] | null>(null);
@@ -135,7 +138,7 @@ export function Beds() {
       )}
       <SectionWeaves prefix={weaves} />
       <ul className="plain-list bed-list">
-        {listed.map((bed) => {
+        {drawn.map((bed) => {
           const own = facts.get(bed.id);
           return (
             <li key={bed.id}>
