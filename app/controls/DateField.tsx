@@ -112,24 +112,26 @@ export function DateField(props: DateFieldProps) {
               }
             }}
           />
-          <button
-            type="button"
-            className="button-plain"
-            aria-label="A day earlier"
-            aria-describedby={`${links.id}-label`}
-            onClick={() => move(-1)}
-          >
-            <Icon name="left" />
-          </button>
-          <button
-            type="button"
-            className="button-plain"
-            aria-label="A day later"
-            aria-describedby={`${links.id}-label`}
-            onClick={() => move(1)}
-          >
-            <Icon name="right" />
-          </button>
+          <span className="date-steps">
+            <button
+              type="button"
+              className="button-plain"
+              aria-label="A day earlier"
+              aria-describedby={`${links.id}-label`}
+              onClick={() => move(-1)}
+            >
+              <Icon name="left" />
+            </button>
+            <button
+              type="button"
+              className="button-plain"
+              aria-label="A day later"
+              aria-describedby={`${links.id}-label`}
+              onClick={() => move(1)}
+            >
+              <Icon name="right" />
+            </button>
+          </span>
         </span>
       )}
     </Field>

@@ -34,14 +34,17 @@ export function Head() {
               <SaveState />
               <button
                 type="button"
-                className="head-button"
+                className={`head-button${undoes || redoes ? ' head-undo' : ''}`}
                 aria-disabled={undoes === undefined}
                 aria-keyshortcuts="Control+Z"
                 onClick={commands.undo}
+                aria-label={undoes ? `Undo: ${undoes}` : undefined}
                 title={undoes ? `Undo: ${undoes} (Ctrl Z)` : 'Ctrl Z'}
               >
                 <Icon name="back" />{' '}
-                <span className="head-words">Undo{undoes ? `: ${undoes}` : ''}</span>
+                <span className="head-words">
+                  Undo{undoes && <span className="head-step">: {undoes}</span>}
+                </span>
               </button>
               <button
                 type="button"
@@ -49,10 +52,10 @@ export function Head() {
                 aria-disabled={redoes === undefined}
                 aria-keyshortcuts="Control+Y"
                 onClick={commands.redo}
+                aria-label={redoes ? `Redo: ${redoes}` : undefined}
                 title={redoes ? `Redo: ${redoes} (Ctrl Y)` : 'Ctrl Y'}
               >
-                <Icon name="again" />{' '}
-                <span className="head-words">Redo{redoes ? `: ${redoes}` : ''}</span>
+                <Icon name="again" /> <span className="head-words">Redo</span>
               </button>
             </>
           )}

@@ -86,8 +86,8 @@ function Fields(props: {
           label="First pick"
           hint={
             planting.firstHarvest === null && days.pick !== null
-              ? `Empty: about ${shown.dayWord(days.pick)}.`
-              : 'Empty: reckoned from the crop.'
+              ? `Left empty: about ${shown.dayWord(days.pick)}.`
+              : 'Left empty: reckoned from the crop.'
           }
           day={planting.firstHarvest}
           earliest={planting.started}
@@ -99,8 +99,8 @@ function Fields(props: {
           label="Cleared"
           hint={
             planting.cleared === null && days.end !== null
-              ? `Empty: about ${shown.dayWord(days.end)}.`
-              : 'Empty: it still stands.'
+              ? `Left empty: about ${shown.dayWord(days.end)}.`
+              : 'Left empty: it still stands.'
           }
           day={planting.cleared}
           earliest={planting.started}

@@ -51,7 +51,14 @@ export function SeasonStrips(props: {
   const goTo = useMowings((state) => state.goTo);
   const announce = useAnnounce();
   const [typed, setTyped] = useState('');
-  const [selected, select] = useState<string | null>(null);
+  const { from } = span;
+  // the fields of a planting stay with the season in which they were opened
+  const [opened, setOpened] = useState<{ readonly id: string; readonly from: number } | null>(null);
+  const selected = opened?.from === from ? opened.id : null;
+  const select = useCallback(
+    (id: string | null) => setOpened(id === null ? null : { id, from }),
+    [from],
+  );
   const box = useRef<HTMLDivElement>(null);
 
   const all = useMemo(
@@ -144,7 +151,7 @@ export function SeasonStrips(props: {
         }}
       />
     ),
-    [],
+    [select],
   );
   const renderBelow = useCallback(
     (days: StripDays) => <SeasonLawns span={span} days={days} />,

@@ -6,7 +6,7 @@ import { listed } from '../../../words/chartFormat';
 import { editFailureSentence } from '../../../words/messages';
 import { planSays } from '../../../words/planSays';
 import { restsWords } from '../../../words/planWords';
-import { useGarden, useMowings } from '../../store';
+import { useGarden, useMowings, useMowingsStore } from '../../store';
 import { planDrafts } from './planDrafts';
 import { toldRests, type PlannedRest } from './planRests';
 import { usePlanNames } from './usePlanNames';
@@ -42,12 +42,13 @@ export function usePlanActs(answer: PlanAnswer | null, onDone: () => void): Plan
   const announce = useAnnounce();
   const [busy, setBusy] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
-  const [done, setDone] = useState<string | null>(null);
+  const store = useMowingsStore();
+  const [done, setDone] = useState<{ words: string; in: typeof garden } | null>(null);
   const [laid, setLaid] = useState<{ of: PlanAnswer | null; beds: readonly string[] } | null>(null);
 
   const wasDone = (words: string) => {
     setRefused(null);
-    setDone(words);
+    setDone({ words, in: store.getState().garden ?? garden });
     announce(words);
     onDone();
   };
@@ -100,7 +101,8 @@ export function usePlanActs(answer: PlanAnswer | null, onDone: () => void): Plan
     busy,
     isLaid: (bedId) => laid !== null && laid.of === answer && laid.beds.includes(bedId),
     refused,
-    done,
+    // once something else was done, undo would take back that
+    done: done?.in === garden ? done.words : null,
     doIt: (lines, rests) => void doIt(lines, rests),
     doNothing: (bedIds) => {
       const result = layNothing(bedIds);
