@@ -5,9 +5,10 @@ import type { Caution } from '../core/season/verdict';
 import { mineralsOf } from '../tables/offerMinerals';
 import type { Row } from '../tables/shapes';
 import { bedQuestion } from './bedQuestion';
+import { dryLayer } from './dryLayer';
 import { lotInputOf } from './layerMass';
 import { materialById } from './materialValues';
-import type { Amount, Application, Garden, Stock, Treatment } from './schema';
+import type { Amount, Garden, Stock, Treatment } from './schema';
 
 export const offerOrigins = ['own ground', 'neighbour', 'farm or stable', 'town or shop'] as const;
 export type OfferOrigin = (typeof offerOrigins)[number];
@@ -90,22 +91,13 @@ export function offerQuestion(garden: Garden, offer: Offer, today: DayNumber): O
   };
   return {
     beds: garden.beds.map(({ id }) => {
-      const layer: Application = {
-        id: `${thoughtOf}-layer`,
-        date: textFromDay(today),
-        bedId: id,
-        from: { source: 'stock', stockId: thoughtOf },
-        amount: {
-          text: '',
-          quantity: { kind: 'depth', millimetres: triedMillimetres },
-          certainty: 'plain',
-        },
-        condition: 'crisp',
-        wetness: 'dry',
-        placement: 'laid',
-        mixtureId: null,
-        passedStops: [],
-      };
+      const layer = dryLayer(
+        `${thoughtOf}-layer`,
+        id,
+        today,
+        { source: 'stock', stockId: thoughtOf },
+        triedMillimetres,
+      );
       return {
         before: bedQuestion(withStore, id, today),
         after: bedQuestion(withStore, id, today, [layer]),

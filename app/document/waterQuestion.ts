@@ -1,7 +1,8 @@
-import { seasonStart, textFromDay, type DayNumber } from '../core/days';
+import { seasonStart, type DayNumber } from '../core/days';
 import type { BedSeason } from '../core/season/input';
 import type { WaterQuestion } from '../core/season/waterNeeds';
 import { evaporationByDepth } from '../tables/coverBenefits';
+import { dryLayer } from './dryLayer';
 import type { Garden } from './schema';
 import { layerInput } from './layerInput';
 import { bedSeason } from './seasonInput';
@@ -32,21 +33,16 @@ export function waterQuestions(
     input: known[bed.id]?.input ?? bedSeason(garden, bed.id, today),
     savedFrom,
     saving: savingRange(),
-    straw: layerInput(garden, bed, {
-      id: 'straw before leaving',
-      date: textFromDay(today),
-      bedId: bed.id,
-      from: { source: 'elsewhere', materialId: strawId },
-      amount: {
-        text: '',
-        quantity: { kind: 'depth', millimetres: strawMillimetres },
-        certainty: 'plain',
-      },
-      condition: 'crisp',
-      wetness: 'dry',
-      placement: 'laid',
-      mixtureId: null,
-      passedStops: [],
-    }),
+    straw: layerInput(
+      garden,
+      bed,
+      dryLayer(
+        'straw before leaving',
+        bed.id,
+        today,
+        { source: 'elsewhere', materialId: strawId },
+        strawMillimetres,
+      ),
+    ),
   }));
 }

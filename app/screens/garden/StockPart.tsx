@@ -16,7 +16,7 @@ import { stockSentence } from '../../words/stockWords';
 import { materialGroups } from '../lists';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { labelInItsWords, treatedWords } from '../treatedWords';
+import { TreatmentLine } from '../TreatmentLine';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { nameFor } from '../nameFor';
 import { SourceTicks } from './SourceTicks';
@@ -135,19 +135,11 @@ function StockFields({ stock }: { readonly stock: Stock }) {
         />
       </Disclosure>
       {material.row.mayCarryWeedkiller && (
-        <p>
-          {[treatedWords(stock.treatment, shown), labelInItsWords(stock.treatment)]
-            .filter(Boolean)
-            .join(' ')}{' '}
-          <button
-            type="button"
-            className="button-small"
-            aria-label={`What was put on ${stock.name}`}
-            onClick={() => showDialog({ kind: 'treatment', stockId: stock.id })}
-          >
-            {stock.treatment.answer === 'not asked' ? 'Answer now' : 'Change the answer'}
-          </button>
-        </p>
+        <TreatmentLine
+          name={stock.name}
+          treatment={stock.treatment}
+          onAsk={() => showDialog({ kind: 'treatment', stockId: stock.id })}
+        />
       )}
     </>
   );

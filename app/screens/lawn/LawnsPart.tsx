@@ -10,7 +10,8 @@ import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices, mowingHabitChoices } from '../choices';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
-import { labelInItsWords, treatedWords } from '../treatedWords';
+import { treatedWords } from '../treatedWords';
+import { TreatmentLine } from '../TreatmentLine';
 import { useToday } from '../useReadingContext';
 import { SourceTicks } from '../garden/SourceTicks';
 import { Thing } from '../garden/Thing';
@@ -151,19 +152,11 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           onChange={(hazards) => change({ hazards })}
         />
       </div>
-      <p>
-        {[treatedWords(lawn.treatment, shown), labelInItsWords(lawn.treatment)]
-          .filter(Boolean)
-          .join(' ')}{' '}
-        <button
-          type="button"
-          className="button-small"
-          aria-label={`What was put on ${lawn.name}`}
-          onClick={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
-        >
-          {lawn.treatment.answer === 'not asked' ? 'Answer now' : 'Change the answer'}
-        </button>
-      </p>
+      <TreatmentLine
+        name={lawn.name}
+        treatment={lawn.treatment}
+        onAsk={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
+      />
     </>
   );
 }
