@@ -15,7 +15,7 @@ const answered: Readonly<Record<string, string>> = {
   '.section-key': 'the scale of a drawing: how much one dot stands for',
   '.way-says.soft': 'how a drawing is read, as long as no stream of it is chosen',
   'p.chart-reading': 'names the day, and what was done on it, which the log opens',
-  '.chart-table td, .lawn-chart td':
+  '.chart-table td':
     'the head of its column or line opens how it is made; how deep a layer lay opens in the log',
   '.cited': 'a row of the tables: its cell says range, source and standing',
   '.mix-amount .field-echo': 'the answer beneath has it again, and opens it',

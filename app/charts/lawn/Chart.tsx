@@ -32,6 +32,12 @@ const columns = (['expected', 'likely', 'usual', 'mown'] as const).map((key) => 
   of: 'the column',
 }));
 
+/** Both ends of a week's range, once where they are written alike. */
+const likelyText = (low: number, high: number, unit: GrowthUnit): string => {
+  const [from, to] = [growthText(low, unit), growthText(high, unit)];
+  return from === to ? from : `${from} to ${to}`;
+};
+
 const lawnSaying = { of: 'lawn' } as const;
 
 /** The yield of a lawn through the season as blades of grass, with what was really mown over it. */
@@ -106,7 +112,7 @@ export function LawnChart(props: LawnChartProps) {
       {isTable && (
         <ChartValues values={{ of: 'lawn weeks' }} written={columns}>
           {(button) => (
-            <Scroller id={`${id}-table`} className="table-scroll" label={`Weeks of ${props.name}`}>
+            <Scroller id={`${id}-table`} className="chart-table" label={`Weeks of ${props.name}`}>
               <table>
                 <thead>
                   <tr>
@@ -127,9 +133,7 @@ export function LawnChart(props: LawnChartProps) {
                       <tr key={from}>
                         <th scope="row">{dayShort(from, units)}</th>
                         <td>{growthText(typical, unit)}</td>
-                        <td>
-                          {growthText(low, unit)} to {growthText(high, unit)}
-                        </td>
+                        <td>{likelyText(low, high, unit)}</td>
                         <td>{growthText(usual, unit)}</td>
                         <td>{cut?.aWeek == null ? '–' : growthText(cut.aWeek, unit)}</td>
                       </tr>

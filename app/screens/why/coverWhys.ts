@@ -4,7 +4,8 @@ import { evaporationByDepth } from '../../tables/coverBenefits';
 import { percent } from '../../words/chartFormat';
 import { materialFrom } from '../../document/materialValues';
 import { figuresWith, whyWords, type FigureInText, type Why } from '../../words/why';
-import { coverDepthWhy, type BedWhyFacts } from './bedWhys';
+import type { MaterialRow } from '../../tables/shapes';
+import type { BedWhyFacts } from './bedWhys';
 import { rowSource } from './sourcesOf';
 
 /** Ground hidden by what lies on it. */
@@ -35,30 +36,39 @@ export const layerLeftWhy = (dry: string | null): Why => ({
   ],
 });
 
-/** How deep layers lay when they were laid. */
-function laidDepthWhy({ garden, results }: BedWhyFacts): Why {
+/** What was laid on a bed, each material once. */
+function laidRows({ garden, results }: BedWhyFacts): readonly MaterialRow[] {
   const rows = results.input.layers.flatMap(({ id }) => {
     const layer = garden.applications.find((one) => one.id === id);
     return layer ? [materialFrom(garden, layer.from).row] : [];
   });
-  return {
-    of: 'How deep it was laid.',
-    formula: 'Volume, as loose as it was that day, ÷ area of the bed.',
-    inputs: [],
-    range: null,
-    sources: [...new Map(rows.map((row) => [row.id, row])).values()].map((row) =>
-      rowSource(`Weight of ${row.name.toLowerCase()}`, row.densityKgPerM3),
-    ),
-  };
+  return [...new Map(rows.map((row) => [row.id, row])).values()];
 }
 
-/** How deep a layer lies today: the cover's own sum, without the numbers of the whole cover. */
+/** How deep layers lay when they were laid. */
+const laidDepthWhy = (facts: BedWhyFacts): Why => ({
+  of: 'How deep it was laid.',
+  formula: 'Volume, as loose as it was that day, ÷ area of the bed.',
+  inputs: [],
+  range: null,
+  sources: laidRows(facts).map((row) =>
+    rowSource(`Weight of ${row.name.toLowerCase()}, as laid`, row.densityKgPerM3),
+  ),
+});
+
+/** How deep a layer lies today. */
 const depthNowWhy = (facts: BedWhyFacts): Why => ({
-  ...coverDepthWhy(facts),
   of: 'How deep it lies, settled.',
   formula:
     'Its dry weight when laid × what is left of it ÷ what a heap of it weighs dry once settled.',
   inputs: [],
+  range: null,
+  sources: [
+    whyWords.model,
+    ...laidRows(facts).map((row) =>
+      rowSource(`Weight of ${row.name.toLowerCase()}, settled`, row.settledDensityKgPerM3),
+    ),
+  ],
 });
 
 /** What stands behind a column of the list of layers. */
@@ -80,6 +90,7 @@ export const layerLineFigures = (facts: BedWhyFacts, says: string): readonly Fig
     text,
     why: depthNowWhy(facts),
   })),
+  ...figuresWith(says, 'as laid').map((text) => ({ text, why: laidDepthWhy(facts) })),
 ];
 
 /** How fast wet ground dries under the cover against bare ground. */
