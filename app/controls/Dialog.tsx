@@ -48,6 +48,12 @@ export function Dialog({ title, onClose, children, wide, describedBy }: DialogPr
         event.preventDefault();
         onClose();
       }}
+      onSubmit={() =>
+        // what was refused is gone to, and so read out with what is wrong
+        requestAnimationFrame(() =>
+          dialog.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus(),
+        )
+      }
     >
       <div className="dialog-head">
         <h2 id={titleId} tabIndex={-1}>

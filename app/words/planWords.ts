@@ -100,8 +100,12 @@ export function planLayersWords(layers: readonly PlanLayer[], names: PlanNames):
 }
 
 /** "0.25 times" what it can use is in hand and to come: the ratio behind a bed's state, as told there. */
-export const inHandWords = ({ supply, need }: BedStanding): string =>
-  need > 0 ? timesWords(Math.max(0, supply / need)) : 'nothing asked for';
+export const inHandWords = ({ supply, need }: BedStanding): string => {
+  if (need <= 0) return 'nothing asked for';
+  // two of them are compared: a number in each place, and no "once"
+  const times = Math.max(0, supply / need);
+  return twoFigures(times) === '1' ? '1.0 times' : timesWords(times);
+};
 
 /** "In hand and to come: from 0.25 times to 0.65 times what it can use." */
 export const fromTo = (before: BedStanding, after: BedStanding): string =>

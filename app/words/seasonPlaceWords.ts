@@ -51,6 +51,7 @@ export const comingSeasonWords = {
   goOn: 'Go on imagining',
   again: 'Try again',
   progress: 'Imagined next seasons',
+  busyHeard: 'Next season is being imagined. Its ranges follow.',
   toCome: 'its range is still to come',
   notThere: 'without a range',
 } as const;

@@ -43,7 +43,7 @@ export function GardenCut() {
     <svg
       className="garden-cut"
       viewBox={`0 0 ${width} ${height}`}
-      preserveAspectRatio="xMidYMax slice"
+      preserveAspectRatio="xMidYMax meet"
       aria-hidden="true"
       focusable="false"
     >

@@ -57,8 +57,13 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   const questions = first?.ok ? first.value.preview.unclear : [];
   const open = reading?.ok ? reading.value.preview.unclear : [];
   const lines = reading?.ok ? weatherPreviewLines(reading.value.preview) : [];
+  // what would come of it is heard first: which column is which can be read at leisure
   useHeardAtRest(
-    [...lines.map((line) => line.trim()), ...open.map(unclearSentence)].join(' '),
+    [
+      ...(wouldBe?.ok ? [weatherMergedSentence(wouldBe.value, garden.garden.name, false)] : []),
+      ...open.map(unclearSentence),
+      ...lines.map((line) => (/[.:?]$/.test(line) ? line.trim() : `${line.trim()}.`)),
+    ].join(' '),
     'weather file',
   );
 

@@ -1,3 +1,4 @@
+import { useHeardAtRest } from '../../controls/Announcer';
 import type { DaySpan } from '../../charts/season/data';
 import { seasonEnd } from '../../core/days';
 import type { ComingRanges } from '../../store/comingRanges';
@@ -55,6 +56,16 @@ function RangesLine({
   const counts = Object.values(beds).map(({ count }) => count);
   const isBusy = state === 'working' && !isStopped;
   const isOver = state === 'ready';
+  useHeardAtRest(
+    state === 'failed'
+      ? words.rangesFailed
+      : isOver
+        ? comingRangesWords(counts)
+        : isBusy
+          ? words.busyHeard
+          : '',
+    'coming season',
+  );
   return (
     <div className="imagined-line">
       <p className="small soft">
