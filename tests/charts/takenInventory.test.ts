@@ -32,6 +32,7 @@ describe('every chart that is drawn', () => {
   test('is one of those known, so that a renamed class does not empty this test', () => {
     expect(drawn.toSorted()).toEqual([
       'cover',
+      'dots',
       'heap',
       'lawn',
       'ledger',

@@ -64,6 +64,7 @@ const drawsOf = (odds: number, changes: Partial<OverFeeding> = {}, worth = 100):
     last: today + 52,
     ...changes,
   },
+  ratioDots: null,
   mattersMost: { ratio: [], needMet: [], fixed: [], leached: [] },
 });
 const oddsIn = (cautions: readonly Caution[]): Caution | undefined =>

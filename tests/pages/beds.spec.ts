@@ -7,7 +7,7 @@ async function openBed(garden: Page, name: string) {
   await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name, exact: true }).click();
   await expect(garden.getByRole('heading', { name, level: 1 })).toBeFocused();
-  await expect(garden.getByRole('slider')).toBeVisible();
+  await expect(garden.getByRole('slider', { name: /^Day in the season/ })).toBeVisible();
 }
 const log = (garden: Page) => garden.getByRole('region', { name: 'What was done' });
 
@@ -238,6 +238,52 @@ test('what is raked off goes on the heap, and into its books', async ({ garden }
   await goTo(garden, 'Garden');
   await garden.locator('summary', { hasText: /^Heap/ }).click();
   await expect(garden.getByText(/^Put on it since, raked off beds once/)).toBeVisible();
+});
+
+test('imagined seasons are dots to be counted, past a line that is moved by key, press and number', async ({
+  garden,
+}) => {
+  await openBed(garden, 'Gate bed');
+  await seasonsAreImagined(garden);
+  const dots = garden.getByRole('figure', { name: 'Imagined seasons, to be counted' });
+  const line = dots.getByRole('slider', { name: 'The line over the dots' });
+  const typed = dots.getByLabel('The line stands at (times)');
+  const says = dots.locator('.chart-reading');
+  /** What is said, and the open dots that can be counted. */
+  const isCounted = async (at: string) => {
+    const open = await dots.locator('.dots-past').count();
+    await expect(says).toHaveText(
+      open === 20
+        ? new RegExp(`^All 20 dots lie past ${at}`)
+        : new RegExp(`^${open === 0 ? 'None' : open} of 20 dots lies? past ${at}`),
+    );
+    return open;
+  };
+  await expect(dots.locator('.dots-dot')).toHaveCount(20);
+  // sweet potatoes have too much past 1.2 (threshold table)
+  await expect(typed).toHaveValue('1.2');
+  await expect(says).toContainText('where it has too much');
+  const before = await isCounted('1.2 times');
+
+  await line.press('PageUp');
+  await line.press('ArrowRight');
+  await expect(line).toHaveAttribute('aria-valuetext', '1.8 times');
+  expect(await isCounted('1.8 times')).toBeLessThanOrEqual(before);
+  await typed.fill('three');
+  await expect(dots.getByRole('alert')).toBeVisible();
+  await typed.fill('3,5');
+  await typed.press('Enter');
+  await expect(line).toHaveAttribute('aria-valuenow', '3.5');
+  const some = await isCounted('3.5 times');
+  expect(some).toBeLessThan(before);
+  await line.press('Home');
+  expect(await isCounted('0 times')).toBe(20);
+  // pressed a little to the right of the last dot, none is past it
+  const last = (await dots.locator('.dots-dot').last().boundingBox())!;
+  await garden.mouse.click(last.x + last.width + 6, last.y + last.height / 2);
+  await expect(says).toHaveText(/^None of 20/);
+  await dots.getByRole('button', { name: 'The dots as a list' }).click();
+  await expect(dots.getByRole('listitem')).toHaveCount(20);
 });
 
 test('Back of the window goes from a bed to the beds, and Forward to the bed', async ({

@@ -89,11 +89,16 @@ test('from the first page to a laid mowing, by keyboard alone', async ({ garden 
   await expect(garden.getByRole('heading', { name: 'Gate bed', level: 1 })).toBeFocused();
 
   // a day of the chart is chosen with the arrow keys and told
-  await expect(garden.getByRole('slider')).toBeVisible();
+  await expect(garden.getByRole('slider', { name: /^Day in the season/ })).toBeVisible();
   await tabTo(garden, /^Day in the season/);
-  const before = await garden.getByRole('slider').getAttribute('aria-valuetext');
+  const before = await garden
+    .getByRole('slider', { name: /^Day in the season/ })
+    .getAttribute('aria-valuetext');
   await garden.keyboard.press('ArrowLeft');
-  await expect(garden.getByRole('slider')).not.toHaveAttribute('aria-valuetext', before ?? '');
+  await expect(garden.getByRole('slider', { name: /^Day in the season/ })).not.toHaveAttribute(
+    'aria-valuetext',
+    before ?? '',
+  );
 
   await tabTo(garden, /^Water…$/);
   await garden.keyboard.press('Enter');

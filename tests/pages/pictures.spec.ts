@@ -29,7 +29,7 @@ async function hungryBedTyped(garden: Page) {
 async function bedOpen(garden: Page) {
   await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
-  await expect(garden.getByRole('slider')).toBeVisible();
+  await expect(garden.getByRole('slider', { name: /^Day in the season/ })).toBeVisible();
   await seasonsAreImagined(garden);
 }
 

@@ -67,6 +67,7 @@ const imagined = (bedId: string) => ({
   ratio: null,
   overFeeding: null,
   nitrate: [],
+  ratioDots: null,
   mattersMost: { ratio: [], needMet: [], fixed: [], leached: [] },
   needMet: { low: 0, middle: 0, high: 0 },
   fixed: { low: 0, middle: 0, high: 0 },

@@ -1,3 +1,4 @@
+import '../../style/charts/heap.css';
 import { useId, useRef } from 'react';
 import type { Stuff } from '../cover/data';
 import { StuffWeaves, stuffWeaveId } from '../cover/StuffWeaves';

@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { DotsChart } from '../../charts/dots/Chart';
+import { dotsTable } from '../../charts/dots/tableData';
 import { Figured } from '../../controls/Figured';
 import { yearOf } from '../../core/days';
 import type { Band } from '../../core/season/draws/bands';
@@ -20,6 +22,7 @@ import { rangeWords } from '../../words/ranges';
 import { useGoToPart } from '../garden/wantedPart';
 import { headlineWhy } from '../why/headlineWhys';
 import { useShown } from '../shown';
+import { TakeAway } from '../takeAway/TakeAway';
 import { drawnName } from './drawnName';
 import { EventDialog } from './EventDialog';
 import { hasUnweighedBags } from './unweighedBags';
@@ -148,6 +151,14 @@ export function HowSure(props: {
           </div>
         ))}
       </dl>
+      {answer.ratioDots && (
+        <TakeAway
+          name={`Imagined seasons of ${bed.name}`}
+          table={() => dotsTable(answer.ratioDots ?? [])}
+        >
+          <DotsChart values={answer.ratioDots} overFedLine={results.verdict.overFedLine} />
+        </TakeAway>
+      )}
       {remedies.length > 0 && (
         <div className="sure-measure">
           <h3>Worth measuring</h3>

@@ -1,3 +1,4 @@
+import '../../style/charts/strips.css';
 import { useMemo, useState } from 'react';
 import { Icon } from '../../controls/marks/Icon';
 import { seasonEnd, seasonStart, yearOf, type DayNumber } from '../../core/days';

@@ -20,5 +20,5 @@ export const place = (page: Page, name: PlaceName): Promise<void> =>
 export async function openBedPage(page: Page, bed: string): Promise<void> {
   await place(page, 'Beds');
   await page.getByRole('button', { name: bed, exact: true }).click();
-  await page.getByRole('slider').first().waitFor({ timeout: 180_000 });
+  await page.getByRole('slider', { name: /^Day in the season/ }).waitFor({ timeout: 180_000 });
 }

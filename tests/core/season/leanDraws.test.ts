@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../../app/core/days';
+import { quantileDots } from '../../../app/core/season/draws/quantileDots';
 import { bandOf, effectiveCount } from '../../../app/core/season/draws/bands';
 import { drawnSeason, makeDraws } from '../../../app/core/season/draws/drawnSeason';
 import { drawnWeather } from '../../../app/core/season/draws/drawnWeather';
@@ -104,6 +105,12 @@ function answerOfWholeRuns(
     ) as DrawsAnswer['states'],
     ratio: runs.every(({ verdict }) => verdict.ratio !== null)
       ? band(({ verdict }) => verdict.ratio!)
+      : null,
+    ratioDots: runs.every(({ verdict }) => verdict.ratio !== null)
+      ? quantileDots(
+          Float64Array.from(runs, ({ verdict }) => verdict.ratio!),
+          weights,
+        )
       : null,
     needMet: band(({ plants }) => {
       const need = sum(plants.map((one) => one.need));

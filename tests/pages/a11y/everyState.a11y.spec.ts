@@ -215,7 +215,7 @@ test('beds', async ({ garden }) => {
   await seasonsAreImagined(garden);
   await look(garden, 'beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
-  await expect(garden.getByRole('slider')).toBeVisible();
+  await expect(garden.getByRole('slider', { name: /^Day in the season/ })).toBeVisible();
   await garden.getByRole('button', { name: 'Fortnight' }).click();
   await look(garden, 'a bed, a fortnight of it');
   await garden.getByRole('button', { name: 'The same numbers as a table' }).click();

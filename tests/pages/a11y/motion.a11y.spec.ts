@@ -24,14 +24,14 @@ async function movementsOf(garden: Page): Promise<readonly string[]> {
 test('stillness is kept where it was asked for', async ({ garden }) => {
   await openSampleAt(garden, 'Beds');
   await garden.getByRole('button', { name: 'Gate bed', exact: true }).click();
-  await expect(garden.getByRole('slider')).toBeVisible();
+  await expect(garden.getByRole('slider', { name: /^Day in the season/ })).toBeVisible();
   // the buttons of what is worth measuring come and go while seasons are imagined
   await seasonsAreImagined(garden);
   await garden.emulateMedia({ reducedMotion: 'no-preference' });
   expect(await movementsOf(garden)).not.toEqual([]);
   await garden.emulateMedia({ reducedMotion: 'reduce' });
   expect(await movementsOf(garden)).toEqual([]);
-  await garden.getByRole('slider').press('PageDown');
+  await garden.getByRole('slider', { name: /^Day in the season/ }).press('PageDown');
   expect(await garden.evaluate(running)).toEqual([]);
   const smooth = await garden.evaluate(() =>
     [document.documentElement, ...document.querySelectorAll('main *')]

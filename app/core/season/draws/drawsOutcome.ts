@@ -8,6 +8,7 @@ import type { SeasonWatch } from '../watchSeason';
 import { bandReader, effectiveCount } from './bands';
 import { mattersMost, type Influence } from './mattersMost';
 import { isOverFed, windowOf, type OverFeeding, type OverFeedingWindow } from './overFeeding';
+import { quantileDots } from './quantileDots';
 import type { DrawsAnswer, DrawsKept, Headline } from './runDraws';
 
 /** Share of all plantings' need of the season that was met; 1 where nothing was wanted. */
@@ -112,6 +113,7 @@ export function drawsOutcome(bed: BedSeason, limits: Limits): DrawsKept<DrawsAns
           nitrogenStates.map((state) => [state, oddsOf((draw) => states[draw] === state, all)]),
         ) as Record<NitrogenState, number>,
         ratio: hasRatio ? bandOfDraws(columns.ratio) : null,
+        ratioDots: hasRatio ? quantileDots(columns.ratio, weights) : null,
         needMet: bandOfDraws(columns.needMet),
         fixed: bandOfDraws(columns.fixed),
         leached: bandOfDraws(columns.leached),

@@ -48,6 +48,8 @@ export interface DrawsAnswer {
   readonly effectiveCount: number;
   readonly states: Readonly<Record<NitrogenState, number>>;
   readonly ratio: Band | null;
+  /** the same as dots of equal weight, see `quantileDots` */
+  readonly ratioDots: readonly number[] | null;
   /** these three from the first morning of the season that holds today to the run's end */
   readonly needMet: Band;
   readonly fixed: Band;
