@@ -8,6 +8,9 @@ export default defineConfig({
     exclude: ['tests/pages/**', '**/node_modules/**'],
     environment: 'node',
     maxWorkers: 2,
-    testTimeout: 20_000,
+    // only what hangs comes to these: no test's outcome may hang on how fast the machine is
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    expect: { poll: { timeout: 120_000 } },
   },
 });

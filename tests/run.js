@@ -36,7 +36,7 @@ const runners = [
       ...['run', '--config', '.config/vitest.config.ts'],
       ...['--reporter=default', '--reporter=json', `--outputFile.json=${reportOf('unit')}`],
     ],
-    minutes: 10,
+    minutes: 30,
     read: (report) => readVitest(report, top),
   },
   {
@@ -45,7 +45,7 @@ const runners = [
       inPackages('@playwright/test/cli.js'),
       ...['test', '--config', '.config/playwright.config.ts', '--reporter=list,json'],
     ],
-    minutes: 40,
+    minutes: 60,
     read: readPlaywright,
   },
 ];

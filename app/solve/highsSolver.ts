@@ -8,8 +8,14 @@ export const longestSeconds = 10;
 export interface SolverOptions {
   /** address of the solver's code, where it is not found beside its loader */
   readonly locate?: (file: string) => string;
-  readonly seconds?: number;
+  readonly limit?: SolverLimit;
 }
+
+/**
+ * When a programme is given up. In seconds for somebody who waits; in branchings of its search where
+ * the same must come out however fast the machine is.
+ */
+export type SolverLimit = { readonly seconds: number } | { readonly branchings: number };
 
 /** No share of the objective is left unproved. Guessing ahead costs more here than it saves. */
 const exactly = { mip_rel_gap: 0, mip_abs_gap: 1e-9, mip_heuristic_effort: 0 } as const;
@@ -19,10 +25,15 @@ const exactly = { mip_rel_gap: 0, mip_abs_gap: 1e-9, mip_heuristic_effort: 0 } a
  *
  * @returns a solver that never throws; rejects only where the solver itself cannot be had
  */
-export async function highsSolver({ locate, seconds }: SolverOptions = {}): Promise<Solver> {
+export async function highsSolver({
+  locate,
+  limit = { seconds: longestSeconds },
+}: SolverOptions = {}): Promise<Solver> {
   const highs = await loadHighs(locate ? { locateFile: locate } : {});
   const { modelStatus } = highs.constants;
-  const limit = seconds ?? longestSeconds;
+  const seconds = 'seconds' in limit ? limit.seconds : Infinity;
+  const given =
+    'seconds' in limit ? { time_limit: limit.seconds } : { mip_max_nodes: limit.branchings };
   const unsolvable: ReadonlySet<unknown> = new Set([
     modelStatus.infeasible,
     modelStatus.unboundedOrInfeasible,
@@ -36,7 +47,7 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
       model.options.set({
         output_flag: false,
         random_seed: 1,
-        time_limit: limit,
+        ...given,
         ...(isMixed ? exactly : {}),
       });
       model.run();
@@ -57,7 +68,7 @@ export async function highsSolver({ locate, seconds }: SolverOptions = {}): Prom
         case modelStatus.unboundedOrInfeasible:
           return failure({ kind: 'no solution' });
         case modelStatus.timeLimit:
-          return failure({ kind: 'took too long', seconds: limit });
+          return failure({ kind: 'took too long', seconds });
         default:
           return failure({
             kind: 'solver failed',

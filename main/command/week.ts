@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import type { PlanAnswer } from '../../app/core/plan/answer';
 import { dayFromText, textFromDay, type DayNumber } from '../../app/core/days';
+import type { Solver } from '../../app/core/plan/linearProgramme';
 import { makePlan } from '../../app/core/plan/makePlan';
 import { oddsOf, runPaired } from '../../app/core/plan/pairedDraws';
 import { planNamesOf } from '../../app/document/planNames';
@@ -167,6 +168,7 @@ function planAsText(garden: Garden, answer: PlanAnswer, names: PlanNames): strin
  *
  * @param folder the caller's folder, against which FILE is resolved
  * @param program the program's own folder, where the sample garden is
+ * @param solver of the plan's programme; the usual one gives up after some seconds
  * @returns the exit code
  */
 export async function week(
@@ -175,6 +177,7 @@ export async function week(
   program: string,
   about: { readonly name: string; readonly version: string },
   voice: Voice,
+  solver: () => Promise<Solver> = highsSolver,
 ): Promise<number> {
   const wishes = weekWishes(words);
   if (typeof wishes === 'string') {
@@ -189,7 +192,7 @@ export async function week(
   const today = wishes.day ?? dayOfGarden(read.value, new Date());
   const garden = gardenAsOf(read.value, today);
   const names = planNamesOf(garden, unitsOf(garden.garden.shownUnits));
-  const made = makePlan(planQuestion(garden, today), await highsSolver());
+  const made = makePlan(planQuestion(garden, today), await solver());
   if (!made.ok) {
     voice.complain(planTroubleWords(made.error, names));
     return exitCodes.plan;

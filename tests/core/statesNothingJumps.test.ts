@@ -106,7 +106,7 @@ describe.each(classes)('%s', (excessClass) => {
       100,
     );
     expect(jumps(states)).toEqual([]);
-  }, 120_000);
+  });
 });
 
 test('the sweeps go from short to over-fed', () => {

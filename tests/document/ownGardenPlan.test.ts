@@ -8,9 +8,9 @@ import { planNamesOf } from '../../app/document/planNames';
 import { planQuestion } from '../../app/document/planQuestion';
 import type { Garden } from '../../app/document/schema';
 import { ownGarden } from '../../app/document/startGarden';
-import { highsSolver } from '../../app/solve/highsSolver';
 import { climates } from '../../app/tables/climates';
 import { effectWords } from '../../app/words/planWorth';
+import { steadySolver } from '../solve/steadySolver';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -33,8 +33,8 @@ const own = (): Garden => {
 };
 let solve: Solver;
 beforeAll(async () => {
-  solve = await highsSolver({ seconds: 60 });
-}, 60_000);
+  solve = await steadySolver();
+});
 const planOf = (garden: Garden) => {
   const made = makePlan(planQuestion(garden, dayOf(today)), solve);
   if (!made.ok) throw new Error(made.error.kind);

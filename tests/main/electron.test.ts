@@ -356,6 +356,7 @@ describe('closing with unsaved changes', () => {
     await all.ask(channels.describeWindow, { name: 'Plot', unsaved: true });
     return all;
   }
+  /** what should not come has had its time; what should is waited for */
   const settled = () => new Promise((resolve) => void setTimeout(resolve, 30));
   const drafts = async () =>
     (await readdir(join(folder, 'data/state'))).filter((name) => name.startsWith('draft-'));
@@ -370,7 +371,7 @@ describe('closing with unsaved changes', () => {
   test('the question names the garden and the deeds', async () => {
     const { window, seen } = await edited();
     window.close();
-    await settled();
+    await expect.poll(() => seen.dialogs).toHaveLength(1);
     expect(seen.dialogs[0]!.options).toMatchObject({
       message: 'Save changes to Plot?',
       buttons: ['&Save', "&Don't save", 'Cancel'],
@@ -382,6 +383,7 @@ describe('closing with unsaved changes', () => {
     const { window, seen } = await edited();
     seen.messageAnswers.push(2);
     window.close();
+    await expect.poll(() => seen.dialogs).toHaveLength(1);
     await settled();
     expect(window.isClosed).toBe(false);
     expect(seen.sent).toEqual([]);
@@ -435,6 +437,7 @@ describe('closing with unsaved changes', () => {
     const { window, seen } = await edited();
     window.close();
     window.close();
+    await expect.poll(() => seen.dialogs.length).toBeGreaterThan(0);
     await settled();
     expect(seen.dialogs).toHaveLength(1);
   });

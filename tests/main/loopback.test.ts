@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { channels } from '../../app/host/contract';
 import { dataFolder, startService, type Service } from '../../main/loopback';
 import { textLimitBytes } from '../../main/requests';
@@ -164,7 +164,7 @@ test('stops only after what is being saved is saved', async () => {
   const text = 'x'.repeat(5_000_000);
   const saving = ask('saveGarden', { id: null, name: 'Plot', text, replace: false });
   // The keeping folder is made when the request has arrived and is about to be answered.
-  await vi.waitUntil(() => existsSync(join(folder, 'state')), { interval: 1 });
+  await expect.poll(() => existsSync(join(folder, 'state')), { interval: 1 }).toBe(true);
   await service.stop();
   expect(await (await saving).json()).toMatchObject({ ok: true });
   expect(await readFile(join(folder, 'gardens/Plot.mowings'), 'utf8')).toBe(text);

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { PlanAnswer } from '../../app/core/plan/answer';
 import { week, weekWishes } from '../../main/command/week';
+import { steadySolver } from '../solve/steadySolver';
 import { newFolder } from './folders';
 
 const program = join(import.meta.dirname, '../..');
@@ -12,10 +13,17 @@ const about = { name: 'Mowings', version: '0.0.0-test' };
 
 async function say(words: readonly string[], folder = program) {
   const said = { answers: '', complaints: [] as string[] };
-  const code = await week(words, folder, program, about, {
-    answer: (text) => void (said.answers += text),
-    complain: (sentence) => void said.complaints.push(sentence),
-  });
+  const code = await week(
+    words,
+    folder,
+    program,
+    about,
+    {
+      answer: (text) => void (said.answers += text),
+      complain: (sentence) => void said.complaints.push(sentence),
+    },
+    steadySolver,
+  );
   return { code, ...said };
 }
 
@@ -25,7 +33,7 @@ describe('on the sample', () => {
   beforeAll(async () => {
     text = await say([]);
     json = JSON.parse((await say(['--json'])).answers) as typeof json;
-  }, 60_000);
+  });
 
   test('feeds the hungry bed, gives the over-fed one nothing, and says so with the sample’s numbers', () => {
     expect(text.code).toBe(0);
@@ -73,7 +81,7 @@ describe('on the sample', () => {
     expect((JSON.parse(may.answers) as typeof json).plan).toEqual(
       (JSON.parse(known.answers) as typeof json).plan,
     );
-  }, 60_000);
+  });
 });
 
 describe('what it cannot answer', () => {

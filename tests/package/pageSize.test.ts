@@ -39,7 +39,7 @@ beforeAll(async () => {
   } finally {
     process.env['NODE_ENV'] = mode;
   }
-}, 120_000);
+});
 
 const chunks = (): readonly Chunk[] => files.filter((file): file is Chunk => file.type === 'chunk');
 

@@ -1,12 +1,14 @@
 import { beforeAll, expect, test } from 'vitest';
 import type { LinearProgramme, Solver } from '../../app/core/plan/linearProgramme';
+import { seeded } from '../../app/core/random';
 import { failure } from '../../app/core/result';
 import { highsSolver } from '../../app/solve/highsSolver';
+import { steadySolver } from './steadySolver';
 
 let solve: Solver;
 beforeAll(async () => {
-  solve = await highsSolver();
-}, 60_000);
+  solve = await steadySolver();
+});
 
 /** Least -3x - 5y + 7 with x <= 4, 2y <= 12, 3x + 2y <= 18: x 2, y 6, sum -36 + 7. */
 const twoProducts = (changes: Partial<LinearProgramme> = {}): LinearProgramme => ({
@@ -85,12 +87,40 @@ test('a programme with nothing to choose comes to its constant', () => {
 });
 
 test('stops at its time', async () => {
-  const hurried = await highsSolver({ seconds: 0 });
+  const hurried = await highsSolver({ limit: { seconds: 0 } });
   const answer = hurried(
     twoProducts({ rowUpper: Float64Array.of(11, 17), isWhole: Uint8Array.of(1, 1) }),
   );
   if (answer.ok) throw new Error('it had no time');
   expect(answer.error).toEqual({ kind: 'took too long', seconds: 0 });
+});
+
+/** Twenty things with a value each, of three kinds of which only so much may be taken. */
+function packing(): LinearProgramme {
+  const things = 20;
+  const random = seeded(3);
+  const numbers = Float64Array.from({ length: 3 * things }, () => 20 + Math.floor(80 * random()));
+  const columns = Array.from({ length: 3 * things }, (_value, at) => at % things);
+  return {
+    cost: Float64Array.from({ length: things }, () => -20 - Math.floor(80 * random())),
+    constant: 0,
+    columnLower: new Float64Array(things),
+    columnUpper: new Float64Array(things).fill(1),
+    isWhole: new Uint8Array(things).fill(1),
+    rows: {
+      starts: Int32Array.of(0, things, 2 * things, 3 * things),
+      columns: Int32Array.from(columns),
+      values: numbers,
+    },
+    rowLower: new Float64Array(3).fill(-Infinity),
+    rowUpper: new Float64Array(3).fill(500),
+  };
+}
+
+test('stops by work where it is told to, and not by the clock', async () => {
+  const hurried = await highsSolver({ limit: { branchings: 1 } });
+  expect(hurried(packing())).toMatchObject({ ok: false, error: { kind: 'solver failed' } });
+  expect(solve(packing()).ok).toBe(true);
 });
 
 test('a broken programme is a failure, not a fall', () => {

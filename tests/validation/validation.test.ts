@@ -14,7 +14,7 @@ describe('the comparison with measurements', () => {
   let made: Report;
   beforeAll(async () => {
     made = await report();
-  }, 240_000);
+  });
 
   test('RESULTS.md is what the program says today (npm run validate writes it anew)', () => {
     expect(readFileSync(join(import.meta.dirname, 'RESULTS.md'), 'utf8')).toBe(made.markdown);

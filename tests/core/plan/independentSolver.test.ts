@@ -5,16 +5,16 @@ import type { LinearProgramme, Solver } from '../../../app/core/plan/linearProgr
 import type { PlanQuestion } from '../../../app/core/plan/question';
 import { ready, type Ready } from '../../../app/core/plan/ready';
 import { noCaps, programmeOf } from '../../../app/core/plan/settle';
-import { highsSolver } from '../../../app/solve/highsSolver';
 import { madeQuestion, withBeds } from './madeQuestion';
+import { steadySolver } from '../../solve/steadySolver';
 
 // Whole plans on a busy machine take their time.
 vi.setConfig({ testTimeout: 120_000 });
 
 let solve: Solver;
 beforeAll(async () => {
-  solve = await highsSolver({ seconds: 60 });
-}, 60_000);
+  solve = await steadySolver();
+});
 
 const readied = (question: PlanQuestion): Ready => {
   const answer = ready(question);

@@ -8,9 +8,9 @@ import { failure } from '../../../app/core/result';
 import { answerProposal } from '../../../app/core/season/bedAnswer';
 import { bedQuestion } from '../../../app/document/bedQuestion';
 import type { Application, Garden } from '../../../app/document/schema';
-import { highsSolver } from '../../../app/solve/highsSolver';
 import { limits } from '../../../app/tables/thresholds';
 import { gardenWithMowing, madeQuestion } from './madeQuestion';
+import { steadySolver } from '../../solve/steadySolver';
 
 // Whole plans on a busy machine take their time.
 vi.setConfig({ testTimeout: 120_000 });
@@ -32,8 +32,8 @@ const planOfSeed = (seed: number): PlanAnswer => {
 };
 
 beforeAll(async () => {
-  solve = await highsSolver({ seconds: 60 });
-}, 60_000);
+  solve = await steadySolver();
+});
 
 const layersOf = ({ lines }: PlanAnswer) =>
   lines.flatMap(({ bedId, layers }) => layers.map((layer) => ({ bedId, ...layer })));

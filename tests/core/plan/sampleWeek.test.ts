@@ -8,7 +8,7 @@ import { usualWishes, type PlanQuestion } from '../../../app/core/plan/question'
 import { parseGarden } from '../../../app/document/parse';
 import { planQuestion } from '../../../app/document/planQuestion';
 import type { Garden } from '../../../app/document/schema';
-import { highsSolver } from '../../../app/solve/highsSolver';
+import { steadySolver } from '../../solve/steadySolver';
 
 // Whole plans on a busy machine take their time.
 vi.setConfig({ testTimeout: 120_000 });
@@ -27,9 +27,9 @@ const planFor = (of: PlanQuestion): PlanAnswer => {
   return answer.value;
 };
 beforeAll(async () => {
-  solve = await highsSolver({ seconds: 60 });
+  solve = await steadySolver();
   plan = planFor(question);
-}, 60_000);
+});
 
 const greensOn = ({ lines }: PlanAnswer, bedId: string) =>
   lines

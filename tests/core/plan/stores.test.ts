@@ -12,8 +12,8 @@ import { ready } from '../../../app/core/plan/ready';
 import { parseGarden } from '../../../app/document/parse';
 import { planQuestion } from '../../../app/document/planQuestion';
 import type { Garden } from '../../../app/document/schema';
-import { highsSolver } from '../../../app/solve/highsSolver';
 import { limits } from '../../../app/tables/thresholds';
+import { steadySolver } from '../../solve/steadySolver';
 
 // Whole plans on a busy machine take their time.
 vi.setConfig({ testTimeout: 120_000 });
@@ -32,9 +32,9 @@ const planFor = (of: PlanQuestion): PlanAnswer => {
   return answer.value;
 };
 beforeAll(async () => {
-  solve = await highsSolver({ seconds: 60 });
+  solve = await steadySolver();
   plan = planFor(question);
-}, 120_000);
+});
 
 const layersFrom = ({ lines }: PlanAnswer, sourceId: string) =>
   lines.flatMap((line) =>

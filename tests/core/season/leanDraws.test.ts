@@ -230,7 +230,7 @@ describe('draws say what whole runs of the same draws say, to the last digit', (
 
   test('300 random beds', () => {
     for (const bed of randomBeds) sameAsWholeRuns(randomQuestion(bed, 2));
-  }, 180_000);
+  });
 
   test('weighed by a nitrate test', () => {
     const bed = sampleBeds.find(({ bedId }) => bedId === 'bed-border')!;

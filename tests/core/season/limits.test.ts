@@ -133,14 +133,14 @@ describe('laws of limits, any bed', () => {
       fc.property(anyBed, (bed) => plantLimits(bed, runSeason(bed))),
       lawRuns,
     );
-  }, 180_000);
+  });
 
   test('a cover never rises, browns on top take no more than their share, ammonia keeps its limit', () => {
     fc.assert(
       fc.property(anyBed, (bed) => coverLimits(bed, runSeason(bed))),
       lawRuns,
     );
-  }, 180_000);
+  });
 
   test('more clippings are found again to the last gram: on hand, taken up or lost', () => {
     const day = fc.integer({ min: 0, max: 190 });
@@ -167,5 +167,5 @@ describe('laws of limits, any bed', () => {
       }),
       lawRuns,
     );
-  }, 180_000);
+  });
 });

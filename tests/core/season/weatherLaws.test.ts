@@ -81,7 +81,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 180_000);
+  });
 
   test('at -5 C all year nothing decays, nothing is released, no ammonia leaves: exactly 0', () => {
     fc.assert(
@@ -96,7 +96,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 180_000);
+  });
 
   test('the words above are words of flows', () => {
     const words = new Set<string>(flowKinds.map(({ why }) => why));
@@ -136,7 +136,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 180_000);
+  });
 
   test('without watering and with no loss from wet soil, rain added to a day never lowers what is washed out', () => {
     const rain = fc.double({ min: 0.1, max: 120, noNaN: true });
@@ -170,7 +170,7 @@ describe('laws of weather, any bed', () => {
       }),
       { ...lawRuns, numRuns: 200 },
     );
-  }, 180_000);
+  });
 
   test('at equal moisture a colder day is never more normalised days', () => {
     const celsius = fc.double({ min: -40, max: 45, noNaN: true });
@@ -196,7 +196,7 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 180_000);
+  });
 
   test('no day knows what comes after it: other weather, layers and events ahead change nothing before', () => {
     fc.assert(
@@ -233,5 +233,5 @@ describe('laws of weather, any bed', () => {
       }),
       lawRuns,
     );
-  }, 180_000);
+  });
 });
