@@ -26,6 +26,17 @@ export const broughtLayers = (input: BedSeason): readonly BroughtLayer[] =>
  * came with the ground.
  */
 export function lyingOnEve(result: SeasonResult, layerId: string, index: number): number {
-  if (index <= 0) return result.broughtLayers?.get(layerId) ?? 0;
+  if (index <= 0) return result.brought?.lying.get(layerId) ?? 0;
   return result.layers.find(({ id }) => id === layerId)?.left[index - 1] ?? 0;
 }
+
+/**
+ * What is left of a share that lay on an evening once a morning's raking and digging are done; both
+ * take of all that lies.
+ */
+export const leftAfter = (events: readonly BedEvent[]): number =>
+  events.reduce(
+    (left, event) =>
+      event.kind === 'rake off' || event.kind === 'dig cover in' ? left * (1 - event.share) : left,
+    1,
+  );

@@ -3,12 +3,13 @@ import { seeded, seedFrom } from '../core/random';
 import { flowKinds } from '../core/season/flows';
 import type { BedEvent, BedSeason, LayerInput } from '../core/season/input';
 import type { SeasonResult } from '../core/season/result';
+import { sameDayEventOrder } from '../core/season/sameDay';
 import { seasonsOf } from '../core/season/seasonAccounts';
 import { seasonStart, yearOf, type DayNumber } from '../core/days';
 import { cropMineralsOf, greenTopsNitrogen } from '../tables/cropMinerals';
 import { materialMinerals } from '../tables/materialMinerals';
 import type { Row } from '../tables/shapes';
-import { broughtLayers, lyingOnEve } from './broughtLayers';
+import { broughtLayers, leftAfter, lyingOnEve } from './broughtLayers';
 import { cropById } from './cropValues';
 import { materialById, materialFrom } from './materialValues';
 import { rowOrMeasured } from './measuredRow';
@@ -110,28 +111,25 @@ function movements(garden: Garden, input: BedSeason, result: SeasonResult): read
   };
   const rake = (layer: LayerInput, dryKgPerM2: number, events: readonly BedEvent[]): void => {
     if (layer.placement !== 'laid') return;
-    // what an earlier raking of a day took is no longer there for the next one
-    let onDay: DayNumber | null = null;
-    let stays = 1;
-    for (const event of events.toSorted((one, other) => one.day - other.day)) {
+    for (const [at, event] of events.entries()) {
       if (event.kind !== 'rake off' || event.day <= layer.day || event.day > result.today) continue;
-      if (event.day !== onDay) stays = 1;
-      onDay = event.day;
-      const lay = lyingOnEve(result, layer.id, event.day - result.firstDay) * stays;
-      stays *= 1 - event.share;
+      // what was raked off or dug in earlier that day is no longer there
+      const earlier = events.slice(0, at).filter(({ day }) => day === event.day);
+      const lay = lyingOnEve(result, layer.id, event.day - result.firstDay) * leftAfter(earlier);
       const amount = -dryKgPerM2 * gramsPerKilogram * perCent * event.share * lay;
       if (amount < 0) moved.push({ way: 'raked off', day: event.day, amount, ...whatOf(layer) });
     }
   };
+  const done = input.events.toSorted(sameDayEventOrder);
   for (const layer of input.layers) {
     if (layer.day > result.today) continue;
     const amount = layer.dryKgPerM2 * gramsPerKilogram * perCent;
     moved.push({ way: 'laid', day: layer.day, amount, ...whatOf(layer) });
-    rake(layer, layer.dryKgPerM2, input.events);
+    rake(layer, layer.dryKgPerM2, done);
   }
   // laid on the ground and counted there; raked off here
   for (const { layer, dryKgPerM2, morning } of broughtLayers(input))
-    rake(layer, dryKgPerM2, [...morning, ...input.events]);
+    rake(layer, dryKgPerM2, [...morning.toSorted(sameDayEventOrder), ...done]);
   for (const whole of result.plantings) {
     const planting = withoutBrought(whole);
     const typed = garden.plantings.find(({ id }) => id === planting.id);

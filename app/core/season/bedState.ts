@@ -74,7 +74,7 @@ export interface Brought {
    */
   readonly flows: Float64Array;
   /** share of each layer that lay on the evening before, by id; empty where no layers are kept */
-  readonly lying: Map<string, number>;
+  readonly lying: ReadonlyMap<string, number>;
 }
 
 /** Everything a bed carries from one day to the next. Changed in place by `stepDay`. */

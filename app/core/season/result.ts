@@ -1,4 +1,5 @@
 import type { DayNumber } from '../days';
+import type { Brought } from './bedState';
 import type { Pool } from './flows';
 
 /** One season of a plant that stays for years, g N per m2 of bed. */
@@ -105,6 +106,6 @@ export interface SeasonResult {
   readonly lowerDepth: Float64Array;
   readonly plantings: readonly PlantingResult[];
   readonly layers: readonly LayerResult[];
-  /** of a bed made of others: share of each layer that lay there the evening before, by id */
-  readonly broughtLayers?: ReadonlyMap<string, number>;
+  /** of a bed made of others: what was there before its first morning, and was done on that alone */
+  readonly brought?: Brought;
 }

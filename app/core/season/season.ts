@@ -178,7 +178,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     airMaximum: input.weather.maximumCelsius,
     ...day,
     layers,
-    ...(state.brought && { broughtLayers: state.brought.lying }),
+    ...(state.brought && { brought: state.brought }),
     plantings: state.plantings.map((plant, at): PlantingResult => ({
       id: plant.input.id,
       startDay: plant.input.standsSince ?? plant.input.startDay,

@@ -1,7 +1,7 @@
 import { dayOf, type DayNumber } from '../../core/days';
 import { flowKinds } from '../../core/season/flows';
 import { areaOn } from '../../document/bedPast';
-import { broughtLayers, lyingOnEve } from '../../document/broughtLayers';
+import { broughtLayers, leftAfter, lyingOnEve } from '../../document/broughtLayers';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { massOf } from '../../document/layerMass';
 import {
@@ -12,6 +12,13 @@ import {
 } from '../../document/materialValues';
 import type { Application, Bed, Garden, GardenEvent } from '../../document/schema';
 import type { BedResults, LayingPart } from '../../store/contract';
+
+/** Layers that came with the ground; on its first morning less what was done to one ground alone. */
+const broughtNow = ({ input }: Pick<BedResults, 'input'>, eve: number) =>
+  broughtLayers(input).map(({ layer, dryKgPerM2, morning }) => ({
+    layer,
+    dryKgPerM2: eve < 0 ? dryKgPerM2 * leftAfter(morning) : dryKgPerM2,
+  }));
 
 /** A layer as it lies before the work of a day begins. */
 interface Lying {
@@ -29,7 +36,7 @@ function lyingBefore(garden: Garden, results: BedResults, day: DayNumber): reado
   const index = morningOf(results, day);
   const laid = [
     ...results.input.layers.map((layer) => ({ layer, dryKgPerM2: layer.dryKgPerM2 })),
-    ...broughtLayers(results.input),
+    ...broughtNow(results, index),
   ];
   return laid.flatMap(({ layer: { id }, dryKgPerM2: asLaid }) => {
     const application = garden.applications.find((one) => one.id === id);
@@ -45,7 +52,7 @@ function lyingBefore(garden: Garden, results: BedResults, day: DayNumber): reado
 export function dryLyingBefore({ input, season }: BedResults, day: DayNumber): number {
   const index = morningOf({ season }, day);
   if (index !== -1) return season.coverDryKg[index] ?? 0;
-  return broughtLayers(input).reduce(
+  return broughtNow({ input }, index).reduce(
     (sum, { layer, dryKgPerM2 }) => sum + dryKgPerM2 * lyingOnEve(season, layer.id, 0),
     0,
   );
@@ -127,7 +134,10 @@ export function takenOff(
   const nitrogen = flowKinds.reduce(
     (sum, { to, why }, flow) =>
       to === 'removed' && why === 'raked off'
-        ? sum + (results.season.flows[flow]?.[index] ?? 0)
+        ? sum +
+          (results.season.flows[flow]?.[index] ?? 0) -
+          // raked off one of its grounds before they were one
+          (index === 0 ? (results.season.brought?.flows[flow] ?? 0) : 0)
         : sum,
     0,
   );
