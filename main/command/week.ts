@@ -23,10 +23,10 @@ import {
   planSourceWords,
   planTurnWords,
   planWhyWords,
-  restWords,
   worthWords,
   type PlanNames,
 } from '../../app/words/planWords';
+import { restWords } from '../../app/words/restWords';
 import {
   effectWords,
   mendWords,

@@ -18,6 +18,7 @@ import * as lawnWords from '../../app/words/lawnOutlookWords';
 import { rangeOdds } from '../../app/words/ranges';
 import { keptLeavesWords, leavesForJuneWords, leavesSum, planSays } from '../../app/words/planSays';
 import * as words from '../../app/words/planWords';
+import { restWords } from '../../app/words/restWords';
 import { effectWords, mendWords } from '../../app/words/planWorth';
 import { cutAtFigures, type FigureInText } from '../../app/words/why';
 
@@ -134,7 +135,7 @@ const sentences = (): readonly Sentence[] => [
         [was, laid, rest].map((one) => whys.amountFigure(one, planSays.whyRest, names)),
       ],
       ...choices.map((choice): Sentence => [
-        words.restWords(choice, names),
+        restWords(choice, names),
         restWhys.restFigures(choice, names),
       ]),
     ]),

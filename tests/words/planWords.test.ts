@@ -26,13 +26,11 @@ import {
   planOddsWords,
   planTurnWords,
   planWhyWords,
-  restActWords,
-  restsWords,
-  restWords,
   sharesOfOdds,
   worthWords,
   type PlanNames,
 } from '../../app/words/planWords';
+import { restActWords, restsWords, restWords } from '../../app/words/restWords';
 import { effectWords, mendWords, planTroubleWords } from '../../app/words/planWorth';
 import { unaskedSources } from '../../app/words/unaskedSources';
 import { keptLeavesWords, leavesSum, planSays } from '../../app/words/planSays';

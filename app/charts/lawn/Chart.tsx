@@ -116,7 +116,9 @@ export function LawnChart(props: LawnChartProps) {
               <table>
                 <thead>
                   <tr>
-                    <th scope="col">Week from</th>
+                    <th scope="col" className="chart-table-words">
+                      Week from
+                    </th>
                     {columns.map(({ key, text }) => (
                       <th key={key} scope="col">
                         {button(key) ?? text}

@@ -1,11 +1,7 @@
 import type { PlanAnswer } from '../../../core/plan/answer';
 import { planSays } from '../../../words/planSays';
-import {
-  planAmountWords,
-  planLayerWords,
-  planSourceWords,
-  restActWords,
-} from '../../../words/planWords';
+import { planAmountWords, planLayerWords, planSourceWords } from '../../../words/planWords';
+import { restActWords } from '../../../words/restWords';
 import { useShown } from '../../shown';
 import { plannedRests, toldRests } from './planRests';
 import { usePlanNames } from './usePlanNames';

@@ -8,8 +8,8 @@ import {
   planLimitWords,
   planTurnWords,
   planWhyWords,
-  restsWords,
 } from '../../../words/planWords';
+import { restsWords } from '../../../words/restWords';
 import { unaskedSources } from '../../../words/unaskedSources';
 import { planSays } from '../../../words/planSays';
 import { CautionList } from '../../CautionList';

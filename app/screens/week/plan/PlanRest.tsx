@@ -3,12 +3,8 @@ import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
 import { mowingAccount } from '../../../store/selectors';
-import {
-  planAmountWords,
-  planSourceWords,
-  restActWords,
-  restWords,
-} from '../../../words/planWords';
+import { planAmountWords, planSourceWords } from '../../../words/planWords';
+import { restActWords, restWords } from '../../../words/restWords';
 import { planSays } from '../../../words/planSays';
 import { useGarden } from '../../store';
 import { CautionList } from '../../CautionList';

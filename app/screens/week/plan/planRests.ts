@@ -1,5 +1,5 @@
 import type { PlanAnswer, RestChoice, SourceAccount } from '../../../core/plan/answer';
-import type { RestTold } from '../../../words/planWords';
+import type { RestTold } from '../../../words/restWords';
 import type { MowingRest, RestWish } from '../../../store/contract';
 
 /** Litres under which nothing is worth sending anywhere (ours). */

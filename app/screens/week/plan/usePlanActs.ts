@@ -5,7 +5,7 @@ import { unaskedSource } from '../../../store/selectors';
 import { listed } from '../../../words/chartFormat';
 import { editFailureSentence } from '../../../words/messages';
 import { planSays } from '../../../words/planSays';
-import { restsWords } from '../../../words/planWords';
+import { restsWords } from '../../../words/restWords';
 import { useGarden, useMowings, useMowingsStore } from '../../store';
 import { planDrafts } from './planDrafts';
 import { toldRests, type PlannedRest } from './planRests';
