@@ -24,13 +24,14 @@ export default defineConfig<Sides>({
   globalSetup: join(top, 'tests/pages/probe/buildProbe.ts'),
   // one browser alone leaves half of the second core idle
   workers: 2,
-  timeout: 60_000,
+  // only what hangs comes to these: a slow machine takes longer and says the same
+  timeout: 300_000,
   // A busy machine now and then loses a race that no person would; the closing lines name it.
   retries: process.env['CI'] === undefined ? 0 : 1,
   reporter: 'list',
   forbidOnly: process.env['CI'] !== undefined,
   expect: {
-    timeout: 15_000,
+    timeout: 60_000,
     toHaveScreenshot: { animations: 'disabled', caret: 'hide', maxDiffPixelRatio: 0.002 },
   },
   use: {

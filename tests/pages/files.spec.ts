@@ -126,7 +126,7 @@ test('unsaved work is brought back when the program ended', async ({ garden, pro
   await openReckoned(garden);
   await garden.getByRole('button', { name: 'back on the lawn' }).click();
   await expect(garden.locator('.head-state')).toHaveText('Changes kept, not yet in a file', {
-    timeout: 8_000,
+    timeout: 120_000,
   });
   await program.restart();
   await expect(garden.locator('#place').getByText(/has been brought back/)).toBeVisible();

@@ -35,7 +35,7 @@ export const weekPlan = (garden: Page) =>
 /** Waits until the week's plan, which is made by itself, rests on the garden as it is. */
 export async function planIsMade(garden: Page): Promise<void> {
   // every bed is run several times over, beside all its imagined seasons
-  await expect(weekPlan(garden)).toHaveAttribute('data-plan', 'ready', { timeout: 45_000 });
+  await expect(weekPlan(garden)).toHaveAttribute('data-plan', 'ready', { timeout: 120_000 });
 }
 
 export async function bedsAreReckoned(garden: Page): Promise<void> {
@@ -45,7 +45,7 @@ export async function bedsAreReckoned(garden: Page): Promise<void> {
 
 /** Waits until every bed's imagined seasons have been run; on a page that shows their odds. */
 export async function seasonsAreImagined(garden: Page): Promise<void> {
-  await expect(garden.getByText(/^Odds and ranges come from/)).toBeVisible({ timeout: 30_000 });
+  await expect(garden.getByText(/^Odds and ranges come from/)).toBeVisible({ timeout: 120_000 });
 }
 
 /** The sample with all that its imagined seasons have to say, back on This week. */
@@ -63,7 +63,7 @@ export async function openSampleImagined(garden: Page): Promise<void> {
         const lines = await garden.getByRole('button', { name: /^Laid as planned/ }).count();
         return lines > 0 && lines === (await garden.getByText(/^Against laying nothing/).count());
       },
-      { timeout: 30_000 },
+      { timeout: 120_000 },
     )
     .toBe(true);
 }

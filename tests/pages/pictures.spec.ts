@@ -46,14 +46,14 @@ async function whatIfFilled(garden: Page) {
   const whatIf = garden.getByRole('region', { name: 'What if…' });
   await whatIf.getByRole('button', { name: 'Try a layer' }).click();
   await whatIf.getByLabel('How much?').fill('4 buckets');
-  await expect(whatIf.getByRole('table').getByRole('img')).toHaveCount(1, { timeout: 45_000 });
+  await expect(whatIf.getByRole('table').getByRole('img')).toHaveCount(1, { timeout: 120_000 });
   // the part alone: what stands above it has pictures of its own
   await leaveOnly(garden, '.what-if');
 }
 async function waterOpen(garden: Page) {
   await openSample(garden);
   const water = garden.getByRole('region', { name: 'Water', exact: true });
-  await expect(water).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
+  await expect(water).toHaveAttribute('aria-busy', 'false', { timeout: 120_000 });
   await water.getByText('Every bed, what its cover saved').click();
   await expect(water.getByText('Gate bed')).toBeVisible();
   await leaveOnly(garden, '[aria-labelledby="water"]');
@@ -79,7 +79,7 @@ const season = async (garden: Page) => {
   await openSampleAt(garden, 'Season');
   await expect(garden.getByText(/^15 June: .* ready$/)).toHaveCount(9);
   // the lawns come after the beds, one after the other
-  await expect(garden.getByText(/^Reckoning what .* grows…$/)).toHaveCount(0, { timeout: 20_000 });
+  await expect(garden.getByText(/^Reckoning what .* grows…$/)).toHaveCount(0, { timeout: 120_000 });
 };
 const place = (name: 'Garden' | 'Lawn' | 'Tables') => async (garden: Page) => {
   await openSample(garden);
@@ -212,7 +212,7 @@ for (const { name, width, height, dark, onPaper, enter } of areTaken ? pictures 
     // what is typed in may have brought its field into sight: the picture begins at the head
     await garden.evaluate(() => scrollTo(0, 0));
     await garden.evaluate(() => document.fonts.ready);
-    await expect(garden).toHaveScreenshot(`${name}.png`, { timeout: 20_000 });
+    await expect(garden).toHaveScreenshot(`${name}.png`, { timeout: 120_000 });
   });
 
 test('on paper: what the beds say, no fields and no buttons', async ({ garden }) => {

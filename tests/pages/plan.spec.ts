@@ -56,7 +56,7 @@ test('feeds the hungry bed, says why, and is written down as laid in one undoabl
   await planIsMade(garden);
   await expect(far).toHaveCount(0);
   await garden.keyboard.press('Control+z');
-  await expect(far).toContainText('7 buckets of clippings', { timeout: 45_000 });
+  await expect(far).toContainText('7 buckets of clippings', { timeout: 120_000 });
 });
 
 test('"nothing here" is kept to, is one step to undo, and can be taken back', async ({

@@ -5,7 +5,7 @@ import { openReckoned } from './journeys';
 
 const water = (garden: Page) => garden.getByRole('region', { name: 'Water', exact: true });
 const isReckoned = (garden: Page) =>
-  expect(water(garden)).toHaveAttribute('aria-busy', 'false', { timeout: 30_000 });
+  expect(water(garden)).toHaveAttribute('aria-busy', 'false', { timeout: 120_000 });
 
 test.beforeEach(({ garden }) => openReckoned(garden));
 

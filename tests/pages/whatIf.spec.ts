@@ -7,7 +7,7 @@ const whatIf = (garden: Page) => garden.getByRole('region', { name: 'What if…'
 const table = (garden: Page) => whatIf(garden).getByRole('table');
 const marks = (garden: Page) => table(garden).getByRole('img');
 const oddsAreThere = (garden: Page, columns: number) =>
-  expect(marks(garden)).toHaveCount(columns, { timeout: 45_000 });
+  expect(marks(garden)).toHaveCount(columns, { timeout: 120_000 });
 
 async function openBed(garden: Page, name: string) {
   await goTo(garden, 'Beds');

@@ -9,7 +9,6 @@ import { hear, heard, listen } from './heard';
 import { Person } from './keys';
 
 test('from the sample to a saved file, by ear', async ({ garden, program }) => {
-  test.setTimeout(90_000);
   await listen(garden);
   const person = new Person(garden);
   let from = 0;

@@ -80,7 +80,6 @@ const places: readonly (readonly [name: string, enter: (garden: Page) => Promise
 const nameless = (stops: readonly Focused[]) => stops.filter(({ name }) => name === '');
 
 test('Tab goes through every place as one reads it', async ({ garden }, info) => {
-  test.setTimeout(180_000);
   const sections: string[] = [];
   for (const [name, enter] of places) {
     await enter(garden);
@@ -103,7 +102,6 @@ for (const [how, media, size] of [
   ['at 400 %', {}, { width: 320, height: 256 }],
 ] as const)
   test(`what is focused is seen, ${how}`, async ({ garden }) => {
-    test.setTimeout(180_000);
     await garden.emulateMedia(media);
     await garden.setViewportSize(size);
     for (const [name, enter] of places) {

@@ -42,7 +42,6 @@ test('stillness is kept where it was asked for', async ({ garden }) => {
 });
 
 test('in every place, with a question open and on the tour nothing moves', async ({ garden }) => {
-  test.setTimeout(120_000);
   await openSample(garden);
   /** Two pictures of the window, one after the other, are the same: nothing runs by script either. */
   const isStill = async () => {
