@@ -57,6 +57,10 @@ export const keyWords = {
 export const testWords = (mgPerKg: number): string =>
   `${seasonPanelWords.test} ${Math.round(mgPerKg)} mg/kg`;
 
+/** What a band of most imagined seasons is taken for, and is not. */
+export const bandMeaning =
+  'The true course runs somewhere within that range; it is no swing from one day to the next.';
+
 /** How the upper panel is to be read, for whoever meets it first. */
 export const howToRead = (since: string): string =>
   `Upwards: all the nitrogen that came within reach of the roots ${since}, by where it came from. ` +
@@ -64,6 +68,7 @@ export const howToRead = (since: string): string =>
   'The thin line is what remains for the crop, the thick one what the crop could use, the dotted one what it has taken. ' +
   'Thin far above thick: too much. Dotted under thick: hungry. ' +
   'In the next panel the line is the likely course, and the pale band holds 8 imagined seasons of 10. ' +
+  `${bandMeaning} ` +
   'On a crop’s stem a seed, a star, a fruit and two strokes are its start, first flower, first pick and clearing.';
 
 export const dayKindWords = {

@@ -1,7 +1,7 @@
 import { Fragment } from 'react';
 import { amount, dayShort, degrees } from '../../words/chartFormat';
 import type { ChartUnits } from '../../words/chartUnits';
-import { keyWords, seasonLineWords } from '../../words/seasonChart';
+import { keyWords, seasonLineWords, bandMeaning } from '../../words/seasonChart';
 import { Scroller } from '../Scroller';
 import { ChartValues, type ChartValue } from '../ChartSays';
 import type { KeyName } from './keyRows';
@@ -71,7 +71,7 @@ export function WeeksTable(props: {
   const hasLikely = readings.some(({ likely }) => likely !== null);
   const grams = (value: number) => amount(value, units.nitrogen);
   const columns = columnsOf(bands, hasLikely, units);
-  const caption = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.`;
+  const caption = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.${hasLikely ? ` ${keyWords.likely}: ${bandMeaning}` : ''}`;
   return (
     <ChartValues values={{ of: 'season weeks', day: props.day }} written={columns}>
       {(button) => (

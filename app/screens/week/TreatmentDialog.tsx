@@ -153,7 +153,7 @@ export function TreatmentQuestion(props: {
       {(answer === 'unknown' || (answer === 'treated' && label === 'silent')) && (
         <DateField
           label="Day a bean-pot test passed, if you made one"
-          hint="Three pots half of this, half clean mix, and three of clean mix; three beans in each; three to four weeks. Cupped leaves fail. Straight ones make harm unlikely and prove nothing."
+          hint="Three pots half of this, half clean mix, and three of clean mix; three beans in each; three to four weeks. Cupped leaves fail. Straight ones lower the odds of harm and prove nothing."
           day={tested}
           today={today}
           latest={today}

@@ -3,7 +3,14 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { goTo, openSample, openSampleImagined, planIsMade, seasonsAreImagined } from '../journeys';
+import {
+  goTo,
+  openSample,
+  openSampleAt,
+  openSampleImagined,
+  planIsMade,
+  seasonsAreImagined,
+} from '../journeys';
 import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 
@@ -276,4 +283,23 @@ test('choosing moves neither focus nor page', async ({ garden }) => {
   expect((await stays('textbox', 'When?', 'ArrowDown')).value).toBe('Fri 14 June 2013');
   await goTo(garden, 'Garden');
   expect((await stays('radio', /^metres/, 'ArrowRight')).name).toMatch(/^feet/);
+});
+
+test('a press acts when it is let go, and does nothing where the pointer slid off before', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Beds');
+  await goTo(garden, 'This week');
+  const button = garden.getByRole('button', { name: /^Delete the mowing/ }).first();
+  await button.hover();
+  await garden.mouse.down();
+  await expect(garden.getByRole('group', { name: 'Deleted' })).toHaveCount(0);
+  await garden.mouse.move(4, 4);
+  await garden.mouse.up();
+  await expect(garden.getByRole('group', { name: 'Deleted' })).toHaveCount(0);
+  await expect(garden.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
+  await button.hover();
+  await garden.mouse.down();
+  await garden.mouse.up();
+  await expect(garden.getByRole('group', { name: 'Deleted' })).toBeVisible();
 });
