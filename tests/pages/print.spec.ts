@@ -1,3 +1,5 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { papers } from '../../app/screens/print/papers';
 import { expect, test } from './fixtures';
@@ -138,4 +140,35 @@ test('what would be cut off is named before it is printed', async ({ garden }) =
   await dialog.getByRole('button', { name: 'Print all the same' }).click();
   await prints(garden);
   await expect(dialog).toHaveCount(0);
+});
+
+test('what is folded for want of room on the screen is said on paper @once', async ({
+  garden,
+  program,
+  folder,
+}) => {
+  // from more beds than a dozen on (app/charts/strips/layout.ts): the sample with some more of them
+  const text = await readFile(
+    join(import.meta.dirname, '../../assets/gardens/sample.mowings'),
+    'utf8',
+  );
+  const many = JSON.parse(text) as { garden: { isSample: boolean }; beds: { id: string }[] };
+  many.garden.isSample = false;
+  const first = many.beds[0]!;
+  for (let more = 0; more < 6; more += 1)
+    many.beds.push({ ...first, id: `more-${String(more)}`, name: `More ${String(more)}` } as never);
+  const file = join(folder, 'many.mowings');
+  await writeFile(file, JSON.stringify(many));
+  await program.restart(file);
+  await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
+  await goTo(garden, 'Season');
+  const remark = garden
+    .locator('.strip-troubles')
+    .filter({ hasText: 'Sweet corn after its own family' });
+  const fold = garden.locator('summary').filter({ hasText: /remarks? on Far bed/ });
+  await expect(fold).toBeVisible();
+  await expect(remark).toBeHidden();
+  await garden.emulateMedia({ media: 'print' });
+  await expect(remark).toBeVisible();
+  await expect(fold).toBeHidden();
 });
