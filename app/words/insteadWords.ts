@@ -66,6 +66,7 @@ export function insteadWords(
   if (caution.kind === 'layer depth' && caution.detail['isOld'] === 1)
     return sentences['let air in'];
   if (caution.kind === 'over-feeding' && caution.layerId !== null) return sentences['other bed'];
+  if (instead === 'leave on the lawn' && caution.detail['lies'] === 1) return takeBack;
   // what may carry weedkiller is passed on to no other bed and to no heap untried
   if (caution.row === 'unknown source sensitive') return tryFirst;
   // The same lines hold for a layer in the hand and for a bed that has had it.
@@ -79,6 +80,13 @@ export function insteadWords(
     ];
   return sentences[instead];
 }
+
+const takeBack =
+  'Rake off what still lies there and take it back to its lawn: to no other bed, no heap and no green waste.';
+
+/** What to do about a heap into which clippings of a treated lawn went. */
+export const heapHeldBack =
+  'It is on the heap: keep that heap off the beds until beans have grown straight in it.';
 
 const tryFirst =
   'Keep it off this bed for the season, and off every other until beans have grown straight in it.';

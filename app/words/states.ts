@@ -134,9 +134,16 @@ const leanLater = ({ ratio, forecastMet }: BedVerdict, past: string): string =>
 const onDay = (day: string): string =>
   day === 'today' || day === 'tomorrow' || day === 'yesterday' ? day : `on ${day}`;
 
-/** What to do about the ground: a fed bed that lies bare gets browns, never nothing. */
+/**
+ * What to do about the ground: a fed bed that lies bare gets browns, never nothing, save where they
+ * would lie on seedlings.
+ *
+ * @param waits what grows there is less than a hand high: until when, as a day, '' where not known;
+ *   null where a cover may be laid
+ */
 export function coverSentence(
   verdict: Pick<BedVerdict, 'coverState' | 'state' | 'room' | 'excessClass'>,
+  waits: string | null = null,
 ): string {
   const { coverState } = verdict;
   if (coverState === 'good') return 'The ground is covered.';
@@ -145,6 +152,8 @@ export function coverSentence(
   const ground = coverState === 'bare' ? 'The ground is bare' : 'The cover is thin';
   if (verdict.excessClass === 'cover')
     return `${ground} between the plants, which will close over it.`;
+  if (waits !== null)
+    return `${ground}. Leave it so till what grows there is a hand high${waits === '' ? '' : `, about ${waits}`}: a cover smothers it.`;
   if (verdict.state === 'short') return `${ground}: a thin layer of greens feeds and covers it.`;
   const isFed = verdict.state !== 'about right' || (verdict.room ?? 0) <= 0;
   return isFed

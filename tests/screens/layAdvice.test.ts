@@ -17,11 +17,21 @@ const results = (
   verdict: Partial<BedResults['verdict']> & { state: NitrogenState },
   cautions: readonly Partial<Caution>[] = [],
   plantings: readonly { id: string; startDay: number; clearingDay: number | null }[] = [],
+  progress = 1,
 ): BedResults =>
   ({
     verdict: { room: null, coverState: 'good', excessClass: 'fruit', ...verdict },
     cautions,
     input: { today: 100, plantings },
+    // plants that are tall by the clock of their crop
+    season: {
+      firstDay: 0,
+      days: 200,
+      plantings: plantings.map(({ id }) => ({
+        id,
+        progress: Array.from({ length: 200 }, () => progress),
+      })),
+    },
   }) as unknown as BedResults;
 
 describe('what the button fills in', () => {
@@ -108,5 +118,12 @@ describe('beds on which nothing presses', () => {
     const other = { id: 'b', startDay: 50, clearingDay: null };
     const two = results({ state: 'about right', room: 40 }, [overdue as never], [standing, other]);
     expect(groupOf(two)).toBe('couldTake');
+  });
+
+  test('on seedlings not a hand high nothing is to be laid, room or not (threshold table: hand high planted)', () => {
+    const planted = { id: 'a', startDay: 95, clearingDay: null, sown: false, crop: {} };
+    const verdict = { state: 'about right', room: 40, coverState: 'bare' } as const;
+    expect(groupOf(results(verdict, [], [planted], 0))).toBe('leave');
+    expect(groupOf(results(verdict, [], [planted], 1))).toBe('couldTake');
   });
 });

@@ -338,6 +338,10 @@ describe('sentences', () => {
       unit: 'mowings',
     });
     expect(says(wait)).toBe('The front lawn was treated: 2 of 4 mowings since are logged.');
+    const instead = (caution: Caution) =>
+      cautionWords(caution, basisOf(caution), metricUnits).instead;
+    expect(instead(wait)).toMatch(/^Leave it lying on the lawn/);
+    expect(instead({ ...wait, detail: { ...wait.detail, lies: 1 } })).toMatch(/^Rake off/);
   });
 
   test('nothing found is said as just that', () => {

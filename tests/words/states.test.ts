@@ -123,6 +123,13 @@ describe('ground', () => {
       /straw, leaves or crisp clippings/,
     );
   });
+  test('over seedlings nothing is to be laid, whatever the bed could use', () => {
+    const bare = { coverState: 'bare', room: 9, excessClass: 'fruit', state: 'short' } as const;
+    expect(coverSentence(bare, '9 December')).toBe(
+      'The ground is bare. Leave it so till what grows there is a hand high, about 9 December: a cover smothers it.',
+    );
+    expect(coverSentence(bare, '')).toMatch(/hand high: a cover smothers it\.$/);
+  });
   test('a hungry bare bed is fed and covered; a growing cover crop is left alone', () => {
     const bare = { coverState: 'bare', room: 9, excessClass: 'fruit' } as const;
     expect(coverSentence({ ...bare, state: 'short' })).toMatch(/greens/);

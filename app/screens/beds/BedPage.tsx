@@ -4,12 +4,12 @@ import { coverTable } from '../../charts/cover/tableData';
 import { SeasonChart } from '../../charts/season/Chart';
 import { seasonTable } from '../../charts/season/tableData';
 import { nothingToRemark } from '../../words/cautions';
-import { coverSentence } from '../../words/states';
 import { bedSheets } from '../places';
 import { CautionList } from '../CautionList';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import { ImaginedLine, StateOdds } from '../Imagined';
+import { coverSays } from '../coverSays';
 import { useShown } from '../shown';
 import { useUnchanged } from '../useUnchanged';
 import { CoverWord, NitrogenWord } from '../StateWords';
@@ -151,7 +151,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
                   <dt>Cover</dt>
                   <dd>
                     <CoverWord state={results.verdict.coverState} />
-                    <p>{coverSentence(results.verdict)}</p>
+                    <p>{coverSays(results, shown)}</p>
                     <CoverWorth results={results} />
                   </dd>
                 </div>

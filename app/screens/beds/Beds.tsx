@@ -12,12 +12,12 @@ import { matchWords } from '../find/matchWords';
 import { SearchField } from '../tables/SearchField';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
+import { coverSays } from '../coverSays';
 import { useShown } from '../shown';
 import { useToday } from '../useReadingContext';
 import { CoverWord, NitrogenWord, WeightWord } from '../StateWords';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
-import { coverSentence } from '../../words/states';
 import type { Bed } from '../../document/schema';
 import { ImaginedLine, StateOdds } from '../Imagined';
 import { StateSays } from '../why/StateSays';
@@ -247,7 +247,7 @@ function BedEntry(props: {
               <dt>Cover</dt>
               <dd>
                 <CoverWord state={results.verdict.coverState} />
-                <p className="small">{coverSentence(results.verdict)}</p>
+                <p className="small">{coverSays(results, shown)}</p>
               </dd>
             </div>
           </dl>

@@ -7,9 +7,9 @@ import { amount, amountWithUnit } from '../../words/chartFormat';
 import { likelyPercent } from '../../words/imaginedWords';
 import { cameInWords, wentOutWords } from '../../words/ledgerWords';
 import { carriedNames, carriedWords, seasonWord } from '../../words/seasonAccountWords';
-import { coverSentence } from '../../words/states';
 import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
+import { coverSays } from '../coverSays';
 import { useShown } from '../shown';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
@@ -80,7 +80,7 @@ export function BedSheet(props: {
           <div>
             <dt>Cover</dt>
             <dd>
-              <CoverWord state={results.verdict.coverState} /> {coverSentence(results.verdict)}
+              <CoverWord state={results.verdict.coverState} /> {coverSays(results, shown)}
             </dd>
           </div>
         </dl>

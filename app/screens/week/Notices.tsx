@@ -3,10 +3,10 @@ import { weekNotices, type WeekNotice } from './weekNotices';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { CautionList, OneCaution } from '../CautionList';
+import { coverSays } from '../coverSays';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
-import { coverSentence } from '../../words/states';
 import { plantedWords } from '../plantedWords';
 import { WorkTrouble } from '../WorkTrouble';
 import { finishedCrop } from '../finishedCrop';
@@ -98,7 +98,7 @@ function NoticeOfBed(props: {
         </span>
       </p>
       {!isSaidBelow && <StateSays bed={bed} results={results} />}
-      {verdict.coverState !== 'good' && <p className="small">{coverSentence(verdict)}</p>}
+      {verdict.coverState !== 'good' && <p className="small">{coverSays(results, shown)}</p>}
       {!finished && mayOffer(plan) && <RoomLine bed={bed} results={results} />}
       <PlanOfBedLine bedId={bed.id} />
       {cautions.length > 0 && (

@@ -7,6 +7,7 @@ import { lawnHeldBack } from '../../document/lawnHeldBack';
 import type { Mowing } from '../../document/schema';
 import { mowingMark } from '../../document/mowingMarks';
 import { mowingAccount, mowingMass } from '../../store/selectors';
+import { heapHeldBack } from '../../words/insteadWords';
 import { editFailureSentence } from '../../words/messages';
 import { mowingMarkWords } from '../../words/mowingMarkWords';
 import { amountWords } from '../amountWords';
@@ -102,7 +103,7 @@ function PastMowing({ mowing }: { readonly mowing: Mowing }) {
         />
       </div>
       <MowingShares mowing={mowing} opens={false} />
-      {held && <OneCaution caution={held} />}
+      {held && <OneCaution caution={held} instead={heapHeldBack} />}
       {account.leftShare < -0.02 && (
         <p className="small field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />

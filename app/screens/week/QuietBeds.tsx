@@ -1,11 +1,13 @@
 import { memo } from 'react';
-import { coverSentence } from '../../words/states';
+import { coverSays, smotheredToday } from '../coverSays';
 import { finishedCrop } from '../finishedCrop';
+import { useShown } from '../shown';
 import { NitrogenWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import type { QuietBed, QuietGroups } from './quietGroups';
 import { quietGroups } from './quietGroups';
 import { StateSays } from '../why/StateSays';
+import { usePlanOfBed } from './plan/planOfBed';
 import { PlanOfBedLine } from './plan/PlanOfBedLine';
 import { RoomLine } from './RoomLine';
 import { TryInWhatIf } from './TryInWhatIf';
@@ -66,7 +68,21 @@ function QuietBedLine(props: {
   const { bed, results } = props.one;
   const openBed = useMowings((state) => state.openBed);
   const goTo = useMowings((state) => state.goTo);
+  const shown = useShown();
   const finished = finishedCrop(results);
+  const plan = usePlanOfBed(bed.id);
+  // the plan tells of seedlings in its own line
+  const isTold =
+    plan?.kind === 'left out' &&
+    plan.left.reason.kind === 'caution' &&
+    plan.left.reason.caution.row === 'cover over seedlings';
+  const isOpen = results.verdict.coverState !== 'good';
+  const saysCover =
+    isOpen &&
+    !isTold &&
+    (group === 'couldTake' ||
+      group === 'toCover' ||
+      (group === 'leave' && smotheredToday(results) !== null));
   return (
     <>
       <div className="quiet-bed-line">
@@ -93,9 +109,7 @@ function QuietBedLine(props: {
       {(finished || results.verdict.wantsMoreLater) && (
         <StateSays bed={bed} results={results} className="small" />
       )}
-      {(group === 'couldTake' || group === 'toCover') && results.verdict.coverState !== 'good' && (
-        <p className="small">{coverSentence(results.verdict)}</p>
-      )}
+      {saysCover && <p className="small">{coverSays(results, shown)}</p>}
     </>
   );
 }

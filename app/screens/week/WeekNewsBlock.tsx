@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
 import { flowerWeather } from '../../core/season/flowerWeather';
 import { limits } from '../../tables/thresholds';
-import { coverSentence, stateSentence } from '../../words/states';
+import { stateSentence } from '../../words/states';
 import { finishedCrop } from '../finishedCrop';
+import { coverSays } from '../coverSays';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
@@ -73,7 +74,7 @@ function Changes({ news }: { readonly news: WeekNews }) {
       {news.cover.map(({ bed, was, results }) => (
         <li key={`cover ${bed.id}`}>
           <strong>{bed.name}</strong>: its ground was {was}, is {results.verdict.coverState}.{' '}
-          {coverSentence(results.verdict)}
+          {coverSays(results, shown)}
         </li>
       ))}
     </ul>

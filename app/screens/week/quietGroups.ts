@@ -1,5 +1,6 @@
 import type { Bed, Garden } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
+import { smotheredToday } from '../coverSays';
 import { finishedCrop } from '../finishedCrop';
 import type { PlanAnswer } from '../../core/plan/answer';
 import { hasRoom } from './layAdvice';
@@ -55,6 +56,8 @@ function groupOf(
   const plan = planOfBed(answer, bed.id);
   if (plan?.kind === 'line') return 'planned';
   if (finishedCrop(results)) return 'finished';
+  // whatever is laid over seedlings, they would not come through it
+  if (smotheredToday(results)) return 'leave';
   const isWanting = state === 'about right' || state === 'short';
   if (isWanting && mayOffer(plan) && hasRoom(garden, bed, results)) return 'couldTake';
   // a cover crop closes over its ground by itself

@@ -102,6 +102,13 @@ function groundCautions(run: Run, facts: CautionFacts, limits: Limits): readonly
   ];
 }
 
+/** What should never have been laid lies there now: of that it is told, so that what to do fits. */
+const lying = (caution: Caution, layers: readonly LayerInput[]): Caution =>
+  caution.kind === 'treated lawn' &&
+  layers.some(({ id, placement }) => id === caution.layerId && placement === 'laid')
+    ? { ...caution, detail: { ...caution.detail, lies: 1 } }
+    : caution;
+
 /** Layers that were laid over seedlings which are still too small to stand it. */
 function smothering(run: Run, layers: readonly LayerInput[], limits: Limits): readonly Caution[] {
   const small = standingHeights(run, run.input.today, limits).filter(({ hands }) => hands < 1);
@@ -164,7 +171,7 @@ export function bedCautions(run: Run, facts: CautionFacts, limits: Limits): read
       limits,
     ),
     ...glassCautions(underGlass, facts, limits),
-    ...seeds,
+    ...seeds.map((caution) => lying(caution, ofSeason)),
     ...rawManureCautions(run, laid, facts, limits),
     ...compostCautions(run, today, facts, limits, null),
     ...frostKillCautions(run, facts, limits),

@@ -62,7 +62,7 @@ export function handsHigh(
 
 /** Standing plantings with their height. */
 export const standingHeights = (
-  run: Run,
+  run: Pick<Run, 'input' | 'result'>,
   day: DayNumber,
   limits: Limits,
 ): readonly { readonly planting: PlantingInput; readonly hands: number }[] =>
