@@ -73,7 +73,7 @@ const clippingsWords: Readonly<Record<string, string>> = {
   browns: 'browns',
 };
 
-function layerDepth({ caution, depth, number, threshold, text }: Figures): string {
+function layerDepth({ caution, depth, number, threshold, text, value }: Figures): string {
   const harm =
     text('condition') === 'browns' || text('condition') === 'crisp'
       ? {
@@ -84,7 +84,10 @@ function layerDepth({ caution, depth, number, threshold, text }: Figures): strin
       : { note: 'it is a thick layer', caution: 'it mats', stop: 'it heats and turns slimy' };
   const what = clippingsWords[text('condition')] ?? 'it';
   const from = caution.weight === 'stop' && caution.row === 'layer just cut' ? 'from' : 'past';
-  return `${depth(number)} of ${what}: ${from} ${depth(threshold)} ${harm[caution.weight]}.`;
+  // what was laid earlier that day counts in, and rounding must not make it the line itself
+  const over = caution.weight !== 'stop' && depth(number) === depth(threshold) ? 'Just over ' : '';
+  const together = value('others') > 0 ? ', with the rest of that day' : '';
+  return `${over}${depth(number)} of ${what}${together}: ${from} ${depth(threshold)} ${harm[caution.weight]}.`;
 }
 
 function room(figures: Figures): string {
@@ -92,7 +95,7 @@ function room(figures: Figures): string {
   if (caution.row === 'greens on an empty bed')
     return `Nothing grows there: ${nitrogen(number)} would lie ready about ${day}; over ${nitrogen(threshold)} goes to the rain.`;
   const harm = excessHarm[(text('excessClass') || 'storage') as ExcessClass];
-  const weather = otherCauses(caution.detail, units);
+  const weather = text('excessClass') === 'fruit' ? otherCauses(caution.detail, units) : '';
   // a bed's state names the line from which it is too much: the stop lies further on and says so
   const why = {
     note: 'nothing more is wanted',

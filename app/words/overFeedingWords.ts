@@ -31,5 +31,5 @@ export function overFeedingSentence(
   const sure = row === 'over-feeding all but sure' ? 'all but surely ' : '';
   const layer = layerId === null ? '' : ` (${without(Number(detail['without'] ?? 0))})`;
   // not the word of the bed's state, which is judged by the day itself and may have other odds
-  return `${crop}: ${sure}too much ready ${when}, ${oddsWords((number ?? 0) / 10)}${layer}${harms[excessClass] ?? ''}.${otherCauses(detail, units)}`;
+  return `${crop}: ${sure}too much ready ${when}, ${oddsWords((number ?? 0) / 10)}${layer}${harms[excessClass] ?? ''}.${excessClass === 'fruit' ? otherCauses(detail, units) : ''}`;
 }

@@ -53,24 +53,25 @@ function halves(count: number, one: string, many: string): string {
   return `${number} ${half > 0 && half <= 2 ? one : many}`;
 }
 
-/** " (2 bags)", " (about 1 1/4 bags)", or nothing where it is hardly any of one. */
-function inBags(litres: number, { bag }: PlanNames): string {
+/** "2 bags", "about 1 1/4 bags"; null where it is hardly any of one. */
+function inBags(litres: number, { bag }: PlanNames): string | null {
   const quarters = bag ? Math.round((4 * litres) / bag.litres) : 0;
-  if (!bag || quarters < 1) return '';
+  if (!bag || quarters < 1) return null;
   const isExact = Math.abs(litres / bag.litres - quarters / 4) < 0.02;
   const words = countOf(quarters / 4, bag.name, bag.plural);
-  return ` (${isExact ? words : aboutWords(words)})`;
+  return isExact ? words : aboutWords(words);
 }
 
-/** "2 1/2 buckets" or, where there is no bucket, litres: "45 L (1 bag)". */
+/** "2 1/2 buckets" or, where there is no bucket, bags and litres: "1 bag (45 L)". */
 export function planAmountWords(
   { litres, counted }: Pick<PlanAmount, 'litres' | 'counted'>,
   names: PlanNames,
 ): string {
   const container = counted ? names.container(counted.containerId) : null;
-  return counted && container
-    ? halves(counted.count, container.name, container.plural)
-    : `${estimateWithUnit(litres, names.units.volume)}${inBags(litres, names)}`;
+  if (counted && container) return halves(counted.count, container.name, container.plural);
+  const volume = estimateWithUnit(litres, names.units.volume);
+  const bags = inBags(litres, names);
+  return bags === null ? volume : `${bags} (${volume})`;
 }
 
 const wayWords = { laid: 'laid on', hoed: 'hoed in', dug: 'dug in' } as const;

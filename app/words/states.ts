@@ -103,9 +103,8 @@ export function stateSentence(
   switch (verdict.state) {
     case 'over-fed': {
       const excess = verdict.excessClass ?? 'storage';
-      const sets = excess === 'fruit' || excess === 'flower';
       return `${past} Past ${twoFigures(verdict.overFedLine ?? 0)} is too much: ${excessHarm[excess]}.${
-        sets && weather ? otherCauses(weather, units) : ''
+        excess === 'fruit' && weather ? otherCauses(weather, units) : ''
       }`;
     }
     case 'enough to the end':

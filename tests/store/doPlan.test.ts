@@ -65,6 +65,13 @@ describe('the plan as it stands', () => {
     expect(store.getState().garden).toBe(before);
   });
 
+  test('a rest sent home alone is called by where it went', async () => {
+    const { store } = await storeWith(sample(), { engine: sameThreadEngine() });
+    const { id } = mowingOf(store.getState().garden!);
+    await store.getState().doPlan([], [{ mowingId: id, rest: { to: 'lawn' } }]);
+    expect(undoLabel(store.getState())).toBe('Leave the rest on the lawn');
+  });
+
   test('sends nothing that is held back to a heap', async () => {
     const { store } = await storeWith(sample(), { engine: sameThreadEngine() });
     store.getState().answerTreatment({ lawnId: mowingOf(sample()).lawnId }, { answer: 'unknown' });

@@ -31,6 +31,8 @@ describe('clippings that are held back', () => {
   test('go there by a second step, and the heap is marked', async () => {
     const { store } = await storeWith(exampleGarden());
     const state = store.getState();
+    // none of this lawn's lies on the heap yet
+    state.restOf('mowing-1', { to: 'lawn' });
     state.answerTreatment({ lawnId: 'lawn-1' }, { answer: 'unknown' });
     expect(state.restOf('mowing-2', onHeap)).toMatchObject({
       error: { kind: 'held-back', stop: { weight: 'stop', kind: 'treated lawn' } },
@@ -38,6 +40,19 @@ describe('clippings that are held back', () => {
     expect(heapOf(store.getState()).treatment.answer).toBe('nothing');
     expect(state.restOf('mowing-2', onHeap, 'in spite of a stop')).toMatchObject({ ok: true });
     expect(heapOf(store.getState()).treatment).toEqual({ answer: 'unknown' });
+    store.getState().undo();
+    expect(heapOf(store.getState()).treatment.answer).toBe('nothing');
+  });
+
+  test('mark the heap they lie on when it is only then said what was put on their lawn', async () => {
+    const { store } = await storeWith(exampleGarden());
+    const state = store.getState();
+    expect(state.restOf('mowing-2', onHeap)).toMatchObject({ ok: true });
+    state.answerTreatment(
+      { lawnId: 'lawn-1' },
+      { answer: 'treated', label: 'forbids', date: '2021-05-01' },
+    );
+    expect(heapOf(store.getState()).treatment).toMatchObject({ answer: 'treated' });
     store.getState().undo();
     expect(heapOf(store.getState()).treatment.answer).toBe('nothing');
   });

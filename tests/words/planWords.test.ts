@@ -320,8 +320,8 @@ describe('what it says', () => {
   test('where there is no bucket litres, and the bags they fill', () => {
     const inBags = { ...names(), bag: { name: 'bag', plural: 'bags', litres: 45 } };
     const says = (litres: number) => planAmountWords(amount(litres, null), inBags);
-    expect([135, 45, 90].map(says)).toEqual(['140 L (3 bags)', '45 L (1 bag)', '90 L (2 bags)']);
-    expect(says(60)).toBe('60 L (about 1 1/4 bags)');
+    expect([135, 45, 90].map(says)).toEqual(['3 bags (140 L)', '1 bag (45 L)', '2 bags (90 L)']);
+    expect(says(60)).toBe('about 1 1/4 bags (60 L)');
     expect(says(5)).toBe('5 L');
     expect(says(0)).toBe('0 L');
     for (const text of catalogue(inBags))

@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Figured } from '../../controls/Figured';
 import { PickOne } from '../../controls/PickOne';
+import { dayOf } from '../../core/days';
 import { textures, type Bed } from '../../document/schema';
 import type { BedResults } from '../../store/contract';
 import { twoFigures } from '../../words/figures';
@@ -10,6 +11,9 @@ import { MatterField } from '../garden/MatterField';
 import { useShown } from '../shown';
 import { soilFigures } from '../why/soilWhys';
 import { useMowings } from '../store';
+
+/** So long a test of nitrate says something of today (ours). */
+const freshDays = 365;
 
 /** The soil of a bed, as far as it is known. */
 export function BedSoil(props: {
@@ -26,6 +30,17 @@ export function BedSoil(props: {
   const soil = results?.input.soil;
   const matter = `${twoFigures(soil?.organicMatterPercent ?? 0)} %`;
   const weight = soilWeightWords(soil?.bulkDensityKgPerL ?? 0, shown.chart);
+  const from = (results?.input.today ?? 0) - freshDays;
+  const isTested = (events ?? []).some(
+    (one) =>
+      one.kind === 'soil test' &&
+      one.bedId === bed.id &&
+      one.nitrateMgPerKg !== null &&
+      dayOf(one.date) >= from,
+  );
+  const wanted = isTested
+    ? 'Weighing a full bag would tell most.'
+    : `Weighing a full bag would tell most, and a laboratory’s nitrate of the top ${shown.chart.topSoil}: “Soil test” takes it, on the bed’s page.`;
   return (
     <section className="section" aria-labelledby={headingId}>
       <Heading id={headingId} className="section-head">
@@ -78,7 +93,7 @@ export function BedSoil(props: {
       {soil && (
         <Figured
           className="small soft"
-          says={`The sums use ${matter} organic matter and a weight of ${weight}. Weighing a full bag, and a laboratory’s nitrate of the top ${shown.chart.topSoil}, would tell most.`}
+          says={`The sums use ${matter} organic matter and a weight of ${weight}. ${wanted}`}
           figures={soilFigures(events ?? [], bed, soil, matter, weight)}
         />
       )}

@@ -6,7 +6,7 @@ import { DayCross } from '../../charts/strips/DayCross';
 import { LawnStrip, lawnStage } from '../../charts/strips/LawnStrip';
 import type { StripDays } from '../../charts/strips/StripsChart';
 import { lawnCuts } from '../../document/lawnCurve';
-import type { DayNumber } from '../../core/days';
+import { dayOf, type DayNumber } from '../../core/days';
 import type { Garden, Lawn } from '../../document/schema';
 import { lawnChartWords } from '../../words/lawnChartWords';
 import { growthIn, growthShown } from '../lawn/growthShown';
@@ -96,7 +96,10 @@ const LawnRow = memo(function LawnRow(props: {
     const inSpan = lawnInSpan(garden, lawn, span, today);
     return { firstDay: span.from, lastDay: span.to, today, ...growthShown(inSpan, size) };
   }, [garden, lawn, size, span, today]);
-  const count = data.cuts.length;
+  // of several on one day the curve shows one
+  const count = garden.mowings.filter(
+    ({ lawnId, date }) => lawnId === lawn.id && dayOf(date) >= span.from && dayOf(date) <= span.to,
+  ).length;
   return (
     <>
       <div className="strip-head">

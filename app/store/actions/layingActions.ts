@@ -92,7 +92,9 @@ export function layingActions(tools: ActionTools, engine: Engine): LayingActions
         if (held?.weight === 'stop') return failure({ kind: 'held-back', stop: held });
       }
       const applications = applicationsOf(before, drafts);
-      const edited = tools.edit(stepNames.doPlan(), (garden) => {
+      const [alone] = drafts.length === 0 && rests.length === 1 ? rests : [];
+      const name = alone ? stepNames.restOf(alone.rest.to) : stepNames.doPlan();
+      const edited = tools.edit(name, (garden) => {
         garden.applications.push(...applications);
         for (const { mowingId, rest } of rests) putRest(garden, mowingId, rest);
       });

@@ -2,10 +2,11 @@ import { dayOf, textFromDay } from '../../core/days';
 import { failure } from '../../core/result';
 import type { Caution } from '../../core/season/verdict';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
-import type { Garden, Lawn, Mowing, Stock } from '../../document/schema';
+import type { Garden, Mowing } from '../../document/schema';
 import { stepNames } from '../../words/stepNames';
 import type { GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
+import { treatmentOfHeap } from './heapTreatment';
 import { putRest } from './putRest';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './changing';
 
@@ -20,19 +21,6 @@ const mostOfBacklog = 200;
 function heldBack(garden: Garden, mowing: Pick<Mowing, 'lawnId' | 'date'>): Caution | null {
   const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
   return lawn ? lawnHeldBack(garden, lawn, dayOf(mowing.date)) : null;
-}
-
-/** A heap that got clippings which are held back carries from then on what they carry. */
-function treatmentOfHeap(heap: Stock, { name, treatment }: Lawn): Stock['treatment'] {
-  if (heap.treatment.answer === 'treated') return heap.treatment;
-  if (treatment.answer !== 'treated') return { answer: 'unknown' };
-  const product = `${treatment.product ?? 'something'}, on clippings of ${name}`.slice(0, 200);
-  return {
-    answer: 'treated',
-    product,
-    label: 'silent',
-    ...(treatment.date === undefined ? {} : { date: treatment.date }),
-  };
 }
 
 /** What was mown, and where what was not laid went. */

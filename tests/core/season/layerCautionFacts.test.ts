@@ -38,7 +38,7 @@ describe('a layer’s depth', () => {
         threshold: 13,
         unit: 'mm',
         date: today,
-        detail: { condition: 'just cut' },
+        detail: { condition: 'just cut', others: 1 },
         layerId: 'a',
       },
       expect.objectContaining({

@@ -31,15 +31,15 @@ export function depthCautions(run: Run, layers: readonly LayerInput[], limits: L
     const key = `${String(layer.day)} ${row} ${layer.materialClass}`;
     if (done.has(key)) continue;
     done.add(key);
-    const depth = run.input.layers
+    const together = run.input.layers
       .filter(hasDepthRule)
       .filter(
         (other) =>
           other.day === layer.day &&
           other.materialClass === layer.materialClass &&
           depthRow(other) === row,
-      )
-      .reduce((sum, other) => sum + other.laidDepth, 0);
+      );
+    const depth = together.reduce((sum, other) => sum + other.laidDepth, 0);
     const weighed = weigh(depth, limits.lines[row], row === 'layer just cut');
     if (weighed)
       cautions.push(
@@ -48,7 +48,10 @@ export function depthCautions(run: Run, layers: readonly LayerInput[], limits: L
           threshold: weighed.threshold,
           unit: 'mm',
           date: layer.day,
-          detail: { condition: lieClose(layer) ? layer.condition : 'browns' },
+          detail: {
+            condition: lieClose(layer) ? layer.condition : 'browns',
+            ...(together.length > 1 && { others: together.length - 1 }),
+          },
           layerId: layer.id,
         }),
       );

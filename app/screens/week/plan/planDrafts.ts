@@ -31,7 +31,11 @@ function partOf(garden: Garden, layer: PlanLayer): LayingPart | null {
     ref.source === 'mowing'
       ? ({ source: 'mowing', mowingId: ref.mowingId } as const)
       : ({ source: 'stock', stockId: ref.stockId } as const);
-  return { from, amount: planAmount(garden, layer), condition, wetness: 'dry' };
+  // a bag that was weighed holds as much dry stuff as its wetness leaves it
+  const mowing =
+    from.source === 'mowing' ? garden.mowings.find(({ id }) => id === from.mowingId) : null;
+  const wetness = mowing?.wetness ?? 'dry';
+  return { from, amount: planAmount(garden, layer), condition, wetness };
 }
 
 /** What is written down when lines of a plan are done as they stand; one laying for each layer. */
