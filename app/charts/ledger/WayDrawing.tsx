@@ -150,7 +150,7 @@ export function WayDrawing(props: {
                 />
                 <path className="way-leader" d={shape.label.leader} />
                 <text
-                  className={`chart-label way-on-plot ${shape.label.isFree ? '' : 'chart-on-plot'}`}
+                  className="chart-label way-on-plot chart-on-plot"
                   x={shape.label.x}
                   y={shape.label.y}
                 >

@@ -257,7 +257,7 @@ export function waterway(way: LedgerWay, containerWidth: number, unit: ChartUnit
     threadBelow: pxPerGram > 0 ? leastWidth / pxPerGram : 0,
     places: shapes.map((shape, index) => ({
       ...shape,
-      label: labels[index] ?? { x: shape.x, y: shape.top - 7, leader: '', isFree: false },
+      label: labels[index] ?? { x: shape.x, y: shape.top - 7, leader: '' },
     })),
     // the thin ones lie on top
     streams: drawn.toSorted((one, other) => other.width - one.width),

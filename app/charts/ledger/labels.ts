@@ -15,8 +15,6 @@ export interface LabelPlace {
   readonly y: number;
   /** a line from the name to its place, where the name stands off; '' for none */
   readonly leader: string;
-  /** nothing runs behind it: it needs no paper edge */
-  readonly isFree: boolean;
 }
 
 /** What is to be named, and how wide its words are. */
@@ -113,9 +111,9 @@ export function labelPlaces(
               : side === 'above'
                 ? `M${middle} ${y + letters.down} V${place.top - 1}`
                 : `M${middle} ${y - letters.up} V${place.top + place.height + 1}`;
-          best = { cost, box, label: { x, y, leader, isFree: cost < 1 + off / 50 } };
+          best = { cost, box, label: { x, y, leader } };
         }
     if (best) named.push(best.box);
-    return best?.label ?? { x: place.x, y: place.top - gap, leader: '', isFree: false };
+    return best?.label ?? { x: place.x, y: place.top - gap, leader: '' };
   });
 }
