@@ -6,6 +6,7 @@ import { Tick } from '../../controls/Tick';
 import { bedSheets } from '../places';
 import { cropName } from '../../document/cropValues';
 import { plantingsOn } from '../../store/selectors';
+import { cautionSentence } from '../../words/cautionSentences';
 import { foundWords } from '../../words/seasonPlaceWords';
 import { useDesk } from '../desk';
 import { matchWords } from '../find/matchWords';
@@ -210,6 +211,9 @@ function BedEntry(props: {
   const hasFailed = useMowings((state) => state.work === 'failed');
   const openBed = useMowings((state) => state.openBed);
   const strongest = results?.cautions[0];
+  // figures open what stands behind them: with them it is told on the bed's own page
+  const says = strongest ? cautionSentence(strongest, shown.units) : '';
+  const strongestSays = strongest?.weight === 'note' || /\d/.test(says) ? '' : says;
   const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
   return (
     <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
@@ -255,6 +259,7 @@ function BedEntry(props: {
             {strongest ? (
               <>
                 <WeightWord weight={strongest.weight} />
+                {strongestSays && <span>{strongestSays}</span>}
                 {same > 1 && <span className="soft">and {same - 1} more like it</span>}
               </>
             ) : (

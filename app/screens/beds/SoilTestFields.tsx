@@ -72,9 +72,9 @@ export function SoilTestFields(props: {
         </p>
       </Disclosure>
       <p className="small soft">
-        Organic matter goes into the sums. Nitrate weighs the imagined seasons: those that came near
-        it count most in the odds and ranges. The likely course begins with it where it was taken in
-        the weeks before the sums do.
+        Organic matter goes into the sums. Odds and ranges follow the nitrate: imagined seasons that
+        come near it count most. The likely course begins with it only if it was taken in the weeks
+        before the sums do.
       </p>
     </>
   );

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState, type FormEvent, type KeyboardEvent } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
+import { Icon } from '../../controls/marks/Icon';
 import { NameField } from '../../controls/NameField';
 import { QuantityField } from '../../controls/QuantityField';
 import { ownGarden } from '../../document/startGarden';
@@ -91,8 +92,8 @@ export function OwnGarden({ onBack }: { readonly onBack: () => void }) {
             A guess will do everywhere. Enter goes on to the next. All of it can be changed later.
           </p>
         </div>
-        <button type="button" className="button" onClick={onBack}>
-          Back
+        <button type="button" className="button-small" onClick={onBack}>
+          <Icon name="left" /> Back
         </button>
       </div>
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions -- only hears Enter from its fields */}

@@ -4,6 +4,7 @@ import type { Band } from '../../core/season/draws/bands';
 import { textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
 import { amount, amountWithUnit } from '../../words/chartFormat';
+import { cautionSentence } from '../../words/cautionSentences';
 import { likelyPercent } from '../../words/imaginedWords';
 import { cameInWords, wentOutWords } from '../../words/ledgerWords';
 import { carriedNames, carriedWords, seasonWord } from '../../words/seasonAccountWords';
@@ -11,7 +12,7 @@ import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import { coverSays } from '../coverSays';
 import { useShown } from '../shown';
-import { CoverWord, NitrogenWord } from '../StateWords';
+import { CoverWord, NitrogenWord, WeightWord } from '../StateWords';
 import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { sheetAccounts, type SheetAccount } from './sheetAccount';
@@ -20,6 +21,8 @@ import { sheetLog, type SheetLog } from './sheetLog';
 /** Under this a line says nothing [g N/m2]. */
 const leastShown = 0.05;
 const noteLines = 12;
+/** So many stops leave the sheet on its one page (ours). */
+const mostStops = 2;
 
 /** One bed on one sheet of paper: its season's account, its drawing, its log, and room to write. */
 export function BedSheet(props: {
@@ -41,6 +44,11 @@ export function BedSheet(props: {
   const account = accounts.find(({ year }) => year === season) ?? accounts[0];
   if (!account) return null;
   const { seasonStartMonth } = garden.garden;
+  // paper in the shed warns as the window does
+  const stops = results.cautions
+    .filter(({ weight }) => weight === 'stop')
+    .slice(0, mostStops)
+    .map((caution) => cautionSentence(caution, shown.units));
   const log = sheetLog(
     garden,
     bed,
@@ -83,6 +91,16 @@ export function BedSheet(props: {
               <CoverWord state={results.verdict.coverState} /> {coverSays(results, shown)}
             </dd>
           </div>
+          {stops.length > 0 && (
+            <div>
+              <dt>Stop</dt>
+              {stops.map((says) => (
+                <dd key={says}>
+                  <WeightWord weight="stop" /> {says}
+                </dd>
+              ))}
+            </div>
+          )}
         </dl>
       </div>
       <SheetTable account={account} areaM2={bed.areaM2} />

@@ -89,17 +89,17 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
             )}
             {met.after !== null && arrival && (
               <FigureRow
-                words="Half of what it brings is there"
+                words="What it brings"
                 cells={[
                   { key: 'before', of: 'as it is', figure: null, before: '–', className: 'soft' },
                   {
                     key: 'after',
                     of: 'with this',
-                    before: `by ${dayWord(arrival.halfBy)} of `,
                     figure: {
                       text: estimate(arrival.grams, units.nitrogenPerArea),
                       why: arrivalWhy(arrival, shown),
                     },
+                    after: `, half of it by ${dayWord(arrival.halfBy)}`,
                     className: 'strong',
                   },
                 ]}

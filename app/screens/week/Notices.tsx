@@ -84,6 +84,8 @@ function NoticeOfBed(props: {
     (plan?.kind === 'line' || mayOffer(plan)) &&
     (verdict.state === 'short' || verdict.state === 'about right') &&
     hasRoom(garden, bed, results);
+  // what lies there is to go first
+  const isTreated = cautions.some(({ kind }) => kind === 'treated lawn');
   return (
     <article className={`notice notice-${notice.weight}`} aria-labelledby={`notice-${bed.id}`}>
       <div className="notice-head">
@@ -99,7 +101,7 @@ function NoticeOfBed(props: {
       </p>
       {!isSaidBelow && <StateSays bed={bed} results={results} />}
       {verdict.coverState !== 'good' && <p className="small">{coverSays(results, shown)}</p>}
-      {!finished && mayOffer(plan) && <RoomLine bed={bed} results={results} />}
+      {!finished && !isTreated && mayOffer(plan) && <RoomLine bed={bed} results={results} />}
       <PlanOfBedLine bedId={bed.id} />
       {cautions.length > 0 && (
         <CautionList

@@ -28,6 +28,8 @@ export function QuietBeds(props: {
   const garden = useGarden();
   const bedResults = useMowings((state) => state.bedResults);
   const plan = useMowings((state) => state.plan.answer);
+  // what the plan will have for them nobody knows yet
+  const isAwaited = useMowings((state) => !state.plan.answer && state.plan.state === 'working');
   const groups = quietGroups(garden, props.beds, bedResults, plan);
   return (
     <>
@@ -35,7 +37,7 @@ export function QuietBeds(props: {
         ([group, heading]) =>
           groups[group].length > 0 && (
             <div key={group} className="quiet">
-              <h3>{heading}</h3>
+              <h3>{group === 'leave' && isAwaited ? 'Nothing presses here' : heading}</h3>
               <ul className="plain-list">
                 {groups[group].map((one) => (
                   <li key={one.bed.id}>

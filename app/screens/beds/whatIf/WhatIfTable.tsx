@@ -138,7 +138,7 @@ export function WhatIfTable(props: {
             };
           })}
           <FigureRow
-            words="Half of what it brings is in the soil"
+            words="What it brings to the soil"
             cells={[
               asItIsCell,
               ...weighed.map(({ key, name }) => ({
@@ -226,10 +226,10 @@ function arrives(
   const arrival = arrivalFor(likely.before, likely.after);
   if (!arrival) return { figure: null, before: 'brings next to nothing' };
   return {
-    before: `by ${shown.dayWord(arrival.halfBy)} of `,
     figure: {
       text: shown.estimate(arrival.grams, shown.units.nitrogenPerArea),
       why: arrivalWhy(arrival, shown),
     },
+    after: `, half of it by ${shown.dayWord(arrival.halfBy)}`,
   };
 }
