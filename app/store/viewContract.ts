@@ -34,6 +34,8 @@ export type OpenDialog =
 
 export interface ViewSlice {
   readonly place: PlaceInWindow;
+  /** how often a place was gone to, the same one again counted too */
+  readonly visits: number;
   readonly openBedId: string | null;
   readonly dialog: OpenDialog | null;
   /** which stop of the tour one is at; null when one is not on it */

@@ -5,11 +5,12 @@ import type { ViewSlice } from './contract';
 export function viewSlice(read: Read, write: Write): ViewSlice {
   return {
     place: 'this week',
+    visits: 0,
     openBedId: null,
     dialog: null,
     tourStop: null,
     shownUnits: 'metric',
-    goTo: (place) => write({ place }),
+    goTo: (place) => write({ place, visits: read().visits + 1 }),
     openBed: (openBedId) => {
       write({ openBedId });
       if (openBedId !== null) read().wantHistory(openBedId);

@@ -113,9 +113,16 @@ export function weatherFailureSentence(
   }
 }
 
+/** How a day of the file is said: as YYYY-MM-DD on the command line, as a gardener reads it in the window. */
+type WriteDay = (day: string) => string;
+const asWritten: WriteDay = (day) => day;
+
 /** One line that was not taken: where, what stood there, why. */
-export function refusedSentence({ line, day, reason }: Refused): string {
-  const where = day === null ? `Line ${line}` : `Line ${line}, ${day}`;
+export function refusedSentence(
+  { line, day, reason }: Refused,
+  write: WriteDay = asWritten,
+): string {
+  const where = day === null ? `Line ${line}` : `Line ${line}, ${write(day)}`;
   switch (reason.kind) {
     case 'no day':
       return `${where}: \u201C${reason.text}\u201D is no day.`;
@@ -160,12 +167,14 @@ export function unclearSentence(unclear: Unclear): string {
   }
 }
 
-export function gapSentence({ from, to, days, missing }: Gap): string {
+export function gapSentence({ from, to, days, missing }: Gap, write: WriteDay = asWritten): string {
   const what =
     missing.length === 3
       ? 'nothing'
       : `no ${missing.map((one) => measureWords[one]).join(', no ')}`;
-  return days === 1 ? `${from}: ${what}` : `${from} to ${to}: ${what} (${days} days)`;
+  return days === 1
+    ? `${write(from)}: ${what}`
+    : `${write(from)} to ${write(to)}: ${what} (${days} days)`;
 }
 
 const understoodLine = ({ role, where, how, unit, unitHow }: Understood): string => {
@@ -189,7 +198,11 @@ export const notFound = ({ understood }: WeatherPreview): CoreMeasure[] =>
  * What was understood of a weather file, line by line, for reading before anything is kept.
  * @param most lines of gaps and of refused entries that are written out
  */
-export function weatherPreviewLines(preview: WeatherPreview, most = 10): string[] {
+export function weatherPreviewLines(
+  preview: WeatherPreview,
+  write: WriteDay = asWritten,
+  most = 10,
+): string[] {
   const { gaps, refused } = preview;
   const more = (total: number, shown: number, what: string): string[] =>
     total > shown ? [`  and ${(total - shown).toLocaleString('en')} more ${what}`] : [];
@@ -207,7 +220,7 @@ export function weatherPreviewLines(preview: WeatherPreview, most = 10): string[
     ...(preview.windHeightMetres === null
       ? []
       : [`  wind taken as measured ${preview.windHeightMetres} m above the ground`]),
-    `${plural(preview.days, 'day', 'days')} from ${preview.firstDay} to ${preview.lastDay}, ${plural(preview.wholeDays, 'of them', 'of them')} with lowest, highest and rain.`,
+    `${plural(preview.days, 'day', 'days')} from ${write(preview.firstDay)} to ${write(preview.lastDay)}, ${plural(preview.wholeDays, 'of them', 'of them')} with lowest, highest and rain.`,
     ...preview.unclear.map((one) => `To be settled: ${unclearSentence(one)}`),
     ...(preview.flagged > 0
       ? [
@@ -225,10 +238,10 @@ export function weatherPreviewLines(preview: WeatherPreview, most = 10): string[
     ...(notFound(preview).length === 3
       ? []
       : [gaps.total === 0 ? 'No gaps.' : `${plural(gaps.total, 'gap', 'gaps')}:`]),
-    ...gaps.first.slice(0, most).map((gap) => `  ${gapSentence(gap)}`),
+    ...gaps.first.slice(0, most).map((gap) => `  ${gapSentence(gap, write)}`),
     ...more(gaps.total, Math.min(most, gaps.first.length), 'gaps'),
     refused.total === 0 ? 'Nothing refused.' : `${refused.total.toLocaleString('en')} refused:`,
-    ...refused.first.slice(0, most).map((one) => `  ${refusedSentence(one)}`),
+    ...refused.first.slice(0, most).map((one) => `  ${refusedSentence(one, write)}`),
     ...more(refused.total, Math.min(most, refused.first.length), 'refused'),
   ];
 }

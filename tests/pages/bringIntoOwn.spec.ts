@@ -31,9 +31,9 @@ test('four years of weather and a soil test: few steps, nothing before it is acc
   await openBring(garden);
   const dialog = await choose(garden, seattle);
   await expect(dialog).toContainText('highest temperature: temp_max (by its heading), °C');
-  await expect(dialog).toContainText('1,461 days from 2012-01-01 to 2015-12-31');
+  await expect(dialog).toContainText('1,461 days from Sun 1 January 2012 to Thu 31 December 2015');
   await expect(dialog).toContainText('No gaps.');
-  await expect(dialog.getByRole('row', { name: '2012-01-02 2.8 10.6 10.9' })).toBeVisible();
+  await expect(dialog.getByRole('row', { name: 'Mon 2 January 2012 2.8 10.6 10.9' })).toBeVisible();
   await expect(dialog).toContainText('1,461 new days would be added');
   await expect(garden.getByText(/There is no daily record/)).toBeVisible();
   await dialog.getByRole('button', { name: 'Bring these days in' }).click();
@@ -78,8 +78,8 @@ test('columns of another tongue are picked, a gap and an impossible value are sa
   await dialog.getByLabel('Highest temperature').selectOption({ label: 'oben (12.8, …)' });
   await dialog.getByRole('combobox', { name: 'Rain' }).selectOption({ label: 'nass (0.0, …)' });
   await expect(dialog).toContainText('lowest temperature: unten (as you said)');
-  await expect(dialog).toContainText('2012-01-04: nothing');
-  await expect(dialog).toContainText(/2012-01-06: highest temperature of 84.4 °C cannot be/);
+  await expect(dialog).toContainText('Wed 4 January 2012: nothing');
+  await expect(dialog).toContainText(/Fri 6 January 2012: highest temperature of 84.4 °C cannot be/);
   await dialog.getByRole('button', { name: 'Cancel' }).click();
   await expect(garden.getByText(/There is no daily record/)).toBeVisible();
 });

@@ -116,7 +116,7 @@ test('measured weather is understood, settled and brought in as one step', async
   await dialog.getByRole('button', { name: 'Bring these days in' }).click();
   await expect(dialog.getByRole('alert')).toContainText('Answer what is asked above first.');
   await dialog.getByRole('radio', { name: 'day first' }).check();
-  await expect(found).toContainText('3 days from 2011-02-01 to 2011-04-03');
+  await expect(found).toContainText('3 days from Tue 1 February 2011 to Sun 3 April 2011');
   await dialog.getByRole('button', { name: 'Bring these days in' }).click();
   await expect(dialog).toHaveCount(0);
   await expect(garden.getByText('A daily record of 535 days')).toBeVisible();

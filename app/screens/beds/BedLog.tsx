@@ -128,7 +128,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   };
 
   return (
-    <section className="section" aria-labelledby="bed-log">
+    <section className="section" aria-labelledby="bed-log" data-bed={bed.id}>
       <div className="section-head">
         <h2 id="bed-log">What was done</h2>
       </div>
@@ -139,6 +139,7 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
         {eventKinds.map((kind) => (
           <button
             key={kind}
+            data-writes={kind}
             type="button"
             className="button"
             onClick={() =>

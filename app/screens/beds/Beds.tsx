@@ -56,10 +56,14 @@ export function Beds() {
   const drawn = isWhole ? listed : listed.slice(0, manyBeds);
   const weaves = useId();
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
-  const [sheets, setSheets] = useState<readonly string[] | null>(null);
+  const visits = useMowings((state) => state.visits);
+  const [sheets, setSheets] = useState<{ bedIds: readonly string[]; visit: number } | null>(null);
+  const showSheets = (bedIds: readonly string[]): void => setSheets({ bedIds, visit: visits });
   const [copies, setCopies] = useState(false);
   const { facts, shared } = useSections();
-  if (sheets) return <bedSheets.Part bedIds={sheets} onBack={() => setSheets(null)} />;
+  // whoever presses Beds among the places again comes to the beds
+  if (sheets?.visit === visits)
+    return <bedSheets.Part bedIds={sheets.bedIds} onBack={() => setSheets(null)} />;
   return (
     <div className="page">
       <div className="page-head">
@@ -101,7 +105,7 @@ export function Beds() {
               data-doing="bed-sheets"
               type="button"
               className="button"
-              onClick={() => setSheets(beds.map(({ id }) => id))}
+              onClick={() => showSheets(beds.map(({ id }) => id))}
             >
               Sheets for paper…
             </button>
@@ -121,7 +125,7 @@ export function Beds() {
             )
           }
           onDone={() => setTicked(null)}
-          onSheets={() => setSheets(ticked)}
+          onSheets={() => showSheets(ticked)}
         />
       )}
       {copies && <CopyYear onClose={() => setCopies(false)} />}

@@ -25,7 +25,7 @@ export function FindDialog() {
 
   const hasRows = typed.trim().length >= typedAtLeast;
   const { things, isNear } = matchWords(
-    findings.filter(({ group }) => hasRows || group !== 'Tables'),
+    findings.filter(({ whenTyped }) => hasRows || !whenTyped),
     typed,
   );
   // of one group together, the group of the best first; without typing in the usual order

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { cropName } from '../../document/cropValues';
 import type { Garden } from '../../document/schema';
 import { plantingsOn, todayOf } from '../../store/selectors';
+import { eventKinds, eventWords } from '../beds/eventWords';
 import { gardenParts } from '../garden/gardenParts';
 import { useGoToPart } from '../garden/wantedPart';
 import { useCommandLines } from '../frame/commandLines';
@@ -25,6 +26,8 @@ export interface Finding extends Named {
   readonly note: string;
   /** why it cannot be had now; null when it can */
   readonly notNow: string | null;
+  /** there are so many of its kind that it is listed only when something is typed */
+  readonly whenTyped: boolean;
   readonly run: () => void;
 }
 
@@ -33,8 +36,19 @@ const finding = (
   group: Finding['group'],
   words: string,
   run: () => void,
-  more: Partial<Pick<Finding, 'also' | 'keys' | 'note' | 'notNow'>> = {},
-): Finding => ({ id, group, words, run, also: [], keys: '', note: '', notNow: null, ...more });
+  more: Partial<Pick<Finding, 'also' | 'keys' | 'note' | 'notNow' | 'whenTyped'>> = {},
+): Finding => ({
+  id,
+  group,
+  words,
+  run,
+  also: [],
+  keys: '',
+  note: '',
+  notNow: null,
+  whenTyped: group === 'Tables',
+  ...more,
+});
 
 const focusHeading = (): void =>
   whenThere('main h1', (heading) => heading.focus({ preventScroll: true }));
@@ -119,6 +133,26 @@ function bedsOf(garden: Garden, today: number, open: (id: string) => void): read
   });
 }
 
+/** What is written down by a button of a bed's page: "rake" or "soil test far". */
+const bedDoingsOf = (garden: Garden, open: (id: string) => void): readonly Finding[] =>
+  garden.beds.flatMap(({ id, name }) =>
+    eventKinds.map((kind) =>
+      finding(
+        `${kind} ${id}`,
+        'Do',
+        `${eventWords[kind].button}: ${name}`,
+        () => {
+          open(id);
+          whenThere(`[data-bed="${CSS.escape(id)}"] [data-writes="${kind}"]`, (button) => {
+            button.focus();
+            button.click();
+          });
+        },
+        { note: 'Beds', whenTyped: true },
+      ),
+    ),
+  );
+
 /** All that can be found in the window as it stands; rows of tables only when something is typed. */
 export function useFindings(): readonly Finding[] {
   const store = useMowingsStore();
@@ -173,6 +207,7 @@ export function useFindings(): readonly Finding[] {
       ...places,
       ...parts,
       ...bedsOf(garden, today, open),
+      ...bedDoingsOf(garden, open),
       measure('metric', 'Measure in metres, kilograms and litres', ['metric', 'units']),
       measure('us', 'Measure in feet, pounds and gallons', ['US', 'units', 'inches']),
       ...materialGroups(garden).flatMap(({ options }) =>

@@ -17,6 +17,7 @@ import {
   weatherMergeFailureSentence,
   weatherPreviewLines,
 } from '../../words/weatherMessages';
+import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { ColumnPicks } from './ColumnPicks';
 import { FewDays } from './FewDays';
@@ -34,6 +35,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   const garden = useGarden();
   const bringWeather = useMowings((state) => state.bringWeather);
   const announce = useAnnounce();
+  const shown = useShown();
   const input = useRef<HTMLInputElement>(null);
   const [brought, setBrought] = useState<Brought | null>(null);
   const [said, setSaid] = useState<WeatherOptions>({});
@@ -56,7 +58,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   );
   const questions = first?.ok ? first.value.preview.unclear : [];
   const open = reading?.ok ? reading.value.preview.unclear : [];
-  const lines = reading?.ok ? weatherPreviewLines(reading.value.preview) : [];
+  const lines = reading?.ok ? weatherPreviewLines(reading.value.preview, shown.dayField) : [];
   // what would come of it is heard first: which column is which can be read at leisure
   useHeardAtRest(
     [

@@ -1,4 +1,3 @@
-import { textFromDay } from '../../core/days';
 import type { ReadDay } from '../../document/weather/weatherTypes';
 import { Scroller } from '../../charts/Scroller';
 import { useShown } from '../shown';
@@ -9,7 +8,7 @@ const fromEachEnd = 2;
 
 /** The first and the last days of what came, as the garden would hold them: whether columns and units are right is seen at a glance. */
 export function FewDays({ days }: { readonly days: readonly ReadDay[] }) {
-  const { units } = useShown();
+  const { units, dayField } = useShown();
   const few =
     days.length <= 2 * fromEachEnd
       ? days
@@ -32,7 +31,7 @@ export function FewDays({ days }: { readonly days: readonly ReadDay[] }) {
         <tbody>
           {few.map(({ day, values: { lowest, highest, rain } }) => (
             <tr key={day}>
-              <th scope="row">{textFromDay(day)}</th>
+              <th scope="row">{dayField(day)}</th>
               <td className="number">{temperature(lowest)}</td>
               <td className="number">{temperature(highest)}</td>
               <td className="number">
