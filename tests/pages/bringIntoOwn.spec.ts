@@ -79,7 +79,9 @@ test('columns of another tongue are picked, a gap and an impossible value are sa
   await dialog.getByRole('combobox', { name: 'Rain' }).selectOption({ label: 'nass (0.0, …)' });
   await expect(dialog).toContainText('lowest temperature: unten (as you said)');
   await expect(dialog).toContainText('Wed 4 January 2012: nothing');
-  await expect(dialog).toContainText(/Fri 6 January 2012: highest temperature of 84.4 °C cannot be/);
+  await expect(dialog).toContainText(
+    /Fri 6 January 2012: highest temperature of 84.4 °C cannot be/,
+  );
   await dialog.getByRole('button', { name: 'Cancel' }).click();
   await expect(garden.getByText(/There is no daily record/)).toBeVisible();
 });
