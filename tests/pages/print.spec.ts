@@ -71,6 +71,8 @@ for (const { name, width, height } of papers) {
       await garden.setViewportSize(screen);
       await goTo(garden, place);
       await expect(garden.getByRole('heading', { name: place, level: 1 })).toBeVisible();
+      // its heading is there before its code
+      await expect(garden.getByText('One moment…')).toHaveCount(0);
       await garden.locator('html').evaluate((html) => html.removeAttribute('data-printed'));
       await garden.keyboard.press('Control+p');
       await prints(garden);
