@@ -130,6 +130,7 @@ export const planSays = {
   whyWas: 'What was mown, less what was laid of it already.',
   whyLaid: 'What the lines above lay of it today.',
   whyRest: 'What there was − what is laid: nothing is lost between them.',
+  restAsks: 'Where the rest goes is told once that is said: a heap keeps what was put on a lawn.',
   forTheRest: (home: string): string =>
     `For the rest: ${home.charAt(0).toLowerCase()}${home.slice(1)}`,
 } as const;

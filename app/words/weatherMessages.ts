@@ -255,8 +255,8 @@ export function weatherMergedSentence(
   const verb = isDone ? (added === 1 ? 'was' : 'were') : 'would be';
   const parts = [
     `${plural(added, 'new day', 'new days')} ${verb} added to \u201C${garden}\u201D`,
-    `${plural(changed, 'day', 'days')} changed`,
-    `${plural(same, 'day', 'days')} the same as before`,
+    ...(changed > 0 ? [`${plural(changed, 'day', 'days')} changed`] : []),
+    ...(same > 0 ? [`${plural(same, 'day', 'days')} the same as before`] : []),
   ];
   const old =
     contradicted === 0

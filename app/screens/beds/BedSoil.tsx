@@ -40,7 +40,7 @@ export function BedSoil(props: {
   );
   const wanted = isTested
     ? 'Weighing a full bag would tell most.'
-    : `Weighing a full bag would tell most, and a laboratory’s nitrate of the top ${shown.chart.topSoil}: “Soil test” takes it, on the bed’s page.`;
+    : 'Weighing a full bag would tell most, and a laboratory’s test of its nitrate (“Soil test…” on the bed’s page).';
   return (
     <section className="section" aria-labelledby={headingId}>
       <Heading id={headingId} className="section-head">

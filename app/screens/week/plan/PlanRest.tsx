@@ -2,7 +2,7 @@ import { Disclosure } from '../../../controls/Disclosure';
 import { Figured } from '../../../controls/Figured';
 import { Icon } from '../../../controls/marks/Icon';
 import type { PlanAnswer, SourceAccount } from '../../../core/plan/answer';
-import { mowingAccount } from '../../../store/selectors';
+import { mowingAccount, unaskedSource } from '../../../store/selectors';
 import { planAmountWords, planSourceWords } from '../../../words/planWords';
 import { restActWords, restWords } from '../../../words/restWords';
 import { planSays } from '../../../words/planSays';
@@ -56,6 +56,8 @@ function CutAndWaiting(props: {
   const garden = useGarden();
   const mowing =
     ref.source === 'mowing' ? garden.mowings.find(({ id }) => id === ref.mowingId) : undefined;
+  // a heap keeps what was put on a lawn as a bed does
+  const isUnasked = ref.source === 'mowing' && unaskedSource(garden, ref) !== null;
   const [best, ...others] = homesInOrder(choices);
   // while beds still wait for some of it, where the rest goes is part of doing it all
   const mayGo = mowing !== undefined && laid.litres <= 0;
@@ -82,7 +84,8 @@ function CutAndWaiting(props: {
       />
       {source.heldBack && <CautionList cautions={[source.heldBack]} />}
       {mowing && isPartLaid && <MowingShares mowing={mowing} />}
-      {hasRest(source) && best && (
+      {isUnasked && <p>{planSays.restAsks}</p>}
+      {hasRest(source) && best && !isUnasked && (
         <>
           <Figured
             says={planSays.forTheRest(restWords(best, names, goes))}
