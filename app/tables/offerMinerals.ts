@@ -17,8 +17,8 @@ const recalled = (values: Three, place: string, unit = '% of dry matter'): Row =
   row(...values, unit, 'Assumed', place, 'memory', { drawnPer: 'material' });
 
 const minerals = (phosphorus: Three, potassium: Three, salts: Three): MineralRows => ({
-  phosphorusPercent: recalled(phosphorus, 'recalled; no table was at hand'),
-  potassiumPercent: recalled(potassium, 'recalled; no table was at hand'),
+  phosphorusPercent: recalled(phosphorus, 'no table was at hand'),
+  potassiumPercent: recalled(potassium, 'no table was at hand'),
   saltsPercent: recalled(
     salts,
     'recalled, very rough: lots differ by more than kinds do',
