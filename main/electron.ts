@@ -13,6 +13,7 @@ import {
 import { createClosing } from './closing';
 import { withEnding } from './fileNames';
 import { createHandlers, type Shell } from './handlers';
+import { readColourScheme } from './colourScheme';
 import { menuTemplate, type MenuSteps } from './menu';
 import { isOwnPage, pageAddress, scheme } from './ownPage';
 import { createPage } from './page';
@@ -75,7 +76,9 @@ export async function start(
   });
   await app.whenReady();
 
-  const page = createPage(join(here, '../app'));
+  const kept = stateFolder(app.getPath('userData'));
+  electron.nativeTheme.themeSource = await readColourScheme(kept);
+  const page = createPage(join(here, '../app'), () => readColourScheme(kept));
   protocol.handle(scheme, (request) =>
     isOwnPage(request.url)
       ? page(new URL(request.url).pathname)
@@ -172,6 +175,7 @@ async function openWindow(
       closing.described({ name, unsaved });
       showMenu({ undo, redo });
     },
+    wear: (scheme) => void (electron.nativeTheme.themeSource = scheme),
     used: (path) => app.addRecentDocument(path),
   });
   const closing = createClosing({

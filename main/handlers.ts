@@ -2,12 +2,20 @@ import { access, mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { dayFromParts, textFromDay } from '../app/core/days';
 import { failure, success, type Result } from '../app/core/result';
-import type { About, ExportEnding, Host, HostError, WindowDescribed } from '../app/host/contract';
+import type {
+  About,
+  ExportEnding,
+  Host,
+  HostError,
+  ColourScheme,
+  WindowDescribed,
+} from '../app/host/contract';
 import { createDrafts } from './drafts';
 import { cleanName, ending, nameOfExport, nameOfPath } from './fileNames';
 import { readWhole, writeBytes, writeWhole } from './files';
 import { hostErrorOf } from './hostErrors';
 import { createKnownGardens } from './knownGardens';
+import { keepColourScheme } from './colourScheme';
 import { isPower, requests, textLimitBytes } from './requests';
 import { createWeatherDesk } from './weather/weatherDesk';
 import { weatherService, type AskWeather } from './weather/weatherService';
@@ -30,6 +38,8 @@ export interface Shell {
   /** who brings the weather of a place; the service itself unless a test says another */
   readonly askWeather?: AskWeather;
   describe(window: WindowDescribed): void;
+  /** what the shell itself draws takes it at once: dialogs, menu, frame */
+  wear(scheme: ColourScheme): void;
   /** told of every garden opened or saved, for the system's own list of recent files */
   used(path: string): void;
 }
@@ -156,6 +166,10 @@ export function createHandlers(shell: Shell): Handlers {
       return success(null);
     },
     forgetWeather: () => weather.forget(),
+    chooseColourScheme({ scheme }) {
+      shell.wear(scheme);
+      return inTurn(() => keepColourScheme(dataFolder, scheme));
+    },
     async describeWindow(window) {
       shell.describe(window);
       return success(null);

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { failure, type Result } from '../app/core/result';
 import type { HostError } from '../app/host/contract';
 import { createHandlers } from './handlers';
+import { readColourScheme } from './colourScheme';
 import { createPage } from './page';
 import { textLimitBytes } from './requests';
 import { stateFolder } from './stateFolder';
@@ -59,7 +60,7 @@ export function dataFolder(
  */
 export async function startService(options: ServiceOptions): Promise<Service> {
   const token = randomBytes(32).toString('base64url');
-  const page = createPage(options.pageFolder);
+  const page = createPage(options.pageFolder, () => readColourScheme(options.dataFolder));
   const handlers = createHandlers({
     version: options.version,
     gardensFolder: options.gardensFolder,
@@ -68,6 +69,7 @@ export async function startService(options: ServiceOptions): Promise<Service> {
     ...(options.askWeather ? { askWeather: options.askWeather } : {}),
     // The page itself is the window: app/host/loopbackHost.ts sets its title and guards its closing.
     describe: () => undefined,
+    wear: () => undefined,
     used: () => undefined,
   });
   let origin = '';

@@ -91,6 +91,8 @@ export function menuTemplate(
   const view: Item = {
     label: '&View',
     submenu: [
+      command('colour-scheme', '&Light or dark...'),
+      line,
       { role: 'zoomIn', label: 'Zoom &in', accelerator: 'CmdOrCtrl+Plus' },
       { role: 'zoomOut', label: 'Zoom &out', accelerator: 'CmdOrCtrl+-' },
       { role: 'resetZoom', label: '&Actual size', accelerator: 'CmdOrCtrl+0' },

@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { extname, join, normalize, sep } from 'node:path';
+import type { ColourScheme } from '../app/host/contract';
+import { withColourScheme } from './colourScheme';
 
 const types: Record<string, string> = {
   '.html': 'text/html; charset=utf-8',
@@ -53,16 +55,25 @@ const notFound = () => new Response('Not found', { status: 404, headers });
  * Serves the built page from one folder and nothing outside it; the same function answers Electron's
  * own scheme and the loopback service, so both have one content policy.
  *
+ * @param scheme  light or dark as it is kept at the time of asking
  * @returns answers the path part of an address: 200, or 404 for all that is not a file in there
  */
-export function createPage(folder: string): (path: string) => Promise<Response> {
+export function createPage(
+  folder: string,
+  scheme: () => Promise<ColourScheme> = async () => 'system',
+): (path: string) => Promise<Response> {
   const root = normalize(folder);
   return async (path) => {
     const wanted = placeOf(root, path);
     if (!wanted) return notFound();
     try {
-      const body = new Uint8Array(await readFile(wanted));
-      const type = types[extname(wanted)] ?? 'application/octet-stream';
+      const read = await readFile(wanted);
+      const ending = extname(wanted);
+      const body =
+        ending === '.html'
+          ? withColourScheme(read.toString('utf8'), await scheme())
+          : new Uint8Array(read);
+      const type = types[ending] ?? 'application/octet-stream';
       const own = planWorker.test(path)
         ? { ...headers, 'content-security-policy': planWorkerPolicy }
         : headers;

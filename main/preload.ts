@@ -39,6 +39,7 @@ const bridge: ShellBridge = {
     askWeather: (request) => ipcRenderer.invoke(channels.askWeather, request),
     callOffWeather: () => ipcRenderer.invoke(channels.callOffWeather, null),
     forgetWeather: () => ipcRenderer.invoke(channels.forgetWeather, null),
+    chooseColourScheme: (request) => ipcRenderer.invoke(channels.chooseColourScheme, request),
     describeWindow: (request) => ipcRenderer.invoke(channels.describeWindow, request),
   },
   onMenu: inbox(pushes.menu, isCommand),

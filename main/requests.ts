@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { dayFromText, dayOf } from '../app/core/days';
-import { exportEndings, type Host } from '../app/host/contract';
+import { exportEndings, colourSchemes, type Host } from '../app/host/contract';
 
 /** A garden of a lifetime stays far below; more is a mistake or an attack. */
 export const textLimitBytes = 20_000_000;
@@ -49,6 +49,7 @@ export const requests = {
     }),
   callOffWeather: z.null(),
   forgetWeather: z.null(),
+  chooseColourScheme: z.strictObject({ scheme: z.enum(colourSchemes) }),
   describeWindow: z.strictObject({
     name,
     unsaved: z.boolean(),

@@ -81,6 +81,10 @@ export interface WindowDescribed {
   readonly redo?: string | null | undefined;
 }
 
+/** Light or dark, whatever the computer says; `system`: as the computer has it at the time. */
+export const colourSchemes = ['system', 'light', 'dark'] as const;
+export type ColourScheme = (typeof colourSchemes)[number];
+
 /** What the window may write besides gardens, by the ending of the file. */
 export const exportEndings = ['svg', 'png', 'csv'] as const;
 export type ExportEnding = (typeof exportEndings)[number];
@@ -127,6 +131,8 @@ export interface Host {
   callOffWeather(): Promise<Result<null, HostError>>;
   /** drops what is kept of the service's answers outside the garden */
   forgetWeather(): Promise<Result<null, WeatherError>>;
+  /** keeps light or dark for every start from now on; the page's own tag says what is kept */
+  chooseColourScheme(request: { scheme: ColourScheme }): Promise<Result<null, HostError>>;
   /** tells the shell what title, closing and menu show */
   describeWindow(request: WindowDescribed): Promise<Result<null, HostError>>;
 }
@@ -144,6 +150,7 @@ export const channels = {
   askWeather: 'weather:ask',
   callOffWeather: 'weather:call-off',
   forgetWeather: 'weather:forget',
+  chooseColourScheme: 'window:choose-colour-scheme',
   describeWindow: 'garden:describe-window',
 } as const satisfies Record<keyof Host, string>;
 
@@ -160,6 +167,7 @@ export const menuCommands = [
   'undo',
   'redo',
   'find',
+  'colour-scheme',
   'tour',
   'about',
   'guide',

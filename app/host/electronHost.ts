@@ -15,6 +15,7 @@ export function electronHost({ host }: ShellBridge): Host {
     askWeather: (request) => answered(host.askWeather(request)),
     callOffWeather: () => answered(host.callOffWeather()),
     forgetWeather: () => answered(host.forgetWeather()),
+    chooseColourScheme: (request) => answered(host.chooseColourScheme(request)),
     describeWindow: (request) => answered(host.describeWindow(request)),
   };
 }

@@ -46,6 +46,7 @@ export function loopbackShell(): ShellBridge {
     askWeather: (request) => ask('askWeather', request),
     callOffWeather: () => ask('callOffWeather', null),
     forgetWeather: () => ask('forgetWeather', null),
+    chooseColourScheme: (request) => ask('chooseColourScheme', request),
     describeWindow(request) {
       const { name, unsaved } = request;
       document.title = name === '' ? 'Mowings' : `${name}${unsaved ? ' (edited)' : ''} - Mowings`;

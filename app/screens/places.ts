@@ -35,6 +35,10 @@ export const aboutDialog = onDemand(
   '',
   async () => (await import('./file/AboutDialog')).AboutDialog,
 );
+export const colourSchemeDialog = onDemand(
+  '',
+  async () => (await import('./file/ColourSchemeDialog')).ColourSchemeDialog,
+);
 export const ownGarden = onDemand(
   'Your garden in five answers',
   async () => (await import('./first/OwnGarden')).OwnGarden,
@@ -98,6 +102,7 @@ const parts = [
   bedSheets,
   guideDialog,
   aboutDialog,
+  colourSchemeDialog,
 ];
 
 /** Brings one part after the other while the window has nothing else to do. */

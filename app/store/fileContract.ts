@@ -46,6 +46,8 @@ export interface FileSlice {
   askWeather: Host['askWeather'];
   callOffWeather: Host['callOffWeather'];
   forgetWeather: Host['forgetWeather'];
+  /** of this computer, not of the garden */
+  chooseColourScheme: Host['chooseColourScheme'];
   /** puts the garden away and shows the first run again; kept work is discarded */
   closeGarden(): Promise<void>;
   refreshRecent(): Promise<void>;

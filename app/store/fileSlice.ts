@@ -222,6 +222,7 @@ export function fileDoor(
     askWeather: (request) => host.askWeather(request),
     callOffWeather: () => host.callOffWeather(),
     forgetWeather: () => host.forgetWeather(),
+    chooseColourScheme: (request) => host.chooseColourScheme(request),
 
     closeGarden: async () => {
       show(null, { id: null, name: '', isSaved: true }, null);

@@ -18,6 +18,7 @@ export type OpenDialog =
   | { readonly kind: 'close-unsaved' }
   | { readonly kind: 'about' }
   | { readonly kind: 'guide' }
+  | { readonly kind: 'colour-scheme' }
   | { readonly kind: 'find' }
   | {
       readonly kind: 'stops';

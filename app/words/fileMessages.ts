@@ -4,7 +4,15 @@ import type { HostError } from '../host/contract';
 
 /** What was being done when the shell could not do it. */
 export type HostTask =
-  'open' | 'save' | 'write' | 'keep-draft' | 'restore' | 'recent' | 'about' | 'take away';
+  | 'open'
+  | 'save'
+  | 'write'
+  | 'keep-draft'
+  | 'restore'
+  | 'recent'
+  | 'about'
+  | 'take away'
+  | 'colour scheme';
 
 const unchanged = 'Nothing was changed.';
 
@@ -18,6 +26,7 @@ const safety: Readonly<Record<HostTask, string>> = {
   recent: 'Your gardens are where they were; open one by its file.',
   about: unchanged,
   'take away': 'Nothing was written, and the garden is as it was.',
+  'colour scheme': 'This window shows it, the next start will not.',
 };
 
 const task: Readonly<Record<HostTask, string>> = {
@@ -29,6 +38,7 @@ const task: Readonly<Record<HostTask, string>> = {
   recent: 'The list of recent gardens could not be read',
   about: 'The program could not learn about this computer',
   'take away': 'It was not written',
+  'colour scheme': 'The choice of light or dark could not be kept',
 };
 
 /** Sizes for a person: "20 MB". */

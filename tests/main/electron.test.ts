@@ -47,6 +47,7 @@ const lawful: Record<keyof typeof channels, unknown> = {
   },
   callOffWeather: null,
   forgetWeather: null,
+  chooseColourScheme: { scheme: 'dark' },
   describeWindow: { name: 'Plot', unsaved: false },
 };
 const everyPower = Object.keys(channels) as (keyof typeof channels)[];

@@ -40,6 +40,7 @@ export function electronDouble(options: DoubleOptions) {
     menu: [] as ElectronModule.MenuItemConstructorOptions[],
     titles: [] as string[],
     recentDocuments: [] as string[],
+    theme: { themeSource: 'system' } as { themeSource: string },
     isSandboxed: false,
     hasQuit: false,
     lockData: undefined as unknown,
@@ -115,6 +116,7 @@ export function electronDouble(options: DoubleOptions) {
       buildFromTemplate: (template: typeof seen.menu) => template,
       setApplicationMenu: (menu: typeof seen.menu) => void (seen.menu = menu),
     },
+    nativeTheme: seen.theme,
     screen: {
       getPrimaryDisplay: () => seen.displays[0],
       getAllDisplays: () => seen.displays,

@@ -22,6 +22,7 @@ function browserWindow(changes: Partial<Shell> = {}) {
     dataFolder: join(folder, 'state'),
     dialogs: null,
     describe: () => undefined,
+    wear: () => undefined,
     used: () => undefined,
     ...changes,
   });

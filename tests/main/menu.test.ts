@@ -83,7 +83,13 @@ describe.each(platforms)('the menu on %s', (platform) => {
 
   test('an ellipsis stands only where more is asked', () => {
     const asking = everyItem(menu()).filter((item) => item.label?.includes('...'));
-    expect(asking.map((item) => item.id)).toEqual(['open', 'save-as', 'print', 'find']);
+    expect(asking.map((item) => item.id)).toEqual([
+      'open',
+      'save-as',
+      'print',
+      'find',
+      'colour-scheme',
+    ]);
   });
 
   test('no key is given twice', () => {

@@ -72,3 +72,19 @@ test('the policy allows own files and nothing else, on every answer', async () =
     expect(headers.get('x-content-type-options')).toBe('nosniff');
   }
 });
+
+test('the page has the chosen colour scheme in its first tag, and nothing else has', async () => {
+  const folder = join(newFolder(), 'app');
+  await mkdir(folder, { recursive: true });
+  await writeFile(join(folder, 'index.html'), '<!doctype html><html lang="en"><p>page</p></html>');
+  await writeFile(join(folder, 'a.js'), '<html lang="en">');
+  let scheme: 'system' | 'light' | 'dark' = 'dark';
+  const served = createPage(folder, async () => scheme);
+  const text = async (path: string) => (await served(path)).text();
+  expect(await text('/')).toBe(
+    '<!doctype html><html data-theme="dark" lang="en"><p>page</p></html>',
+  );
+  expect(await text('/a.js')).toBe('<html lang="en">');
+  scheme = 'system';
+  expect(await text('/')).toBe('<!doctype html><html lang="en"><p>page</p></html>');
+});

@@ -4,10 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test as base, type Frame, type Page } from '@playwright/test';
 import type { MenuCommand } from '../../app/host/contract';
+import { readColourScheme } from '../../main/colourScheme';
 import { start } from '../../main/electron';
 import { startService } from '../../main/loopback';
 import { pageAddress } from '../../main/ownPage';
 import { createPage } from '../../main/page';
+import { stateFolder } from '../../main/stateFolder';
 import { weatherService } from '../../main/weather/weatherService';
 import { electronDouble } from '../main/electronDouble';
 import { madeService, type MadeService } from '../main/weather/madeService';
@@ -105,7 +107,8 @@ const site = 'https://garden.test';
  */
 async function overBridge({ page, pageFolder, folder, file, weather }: Setting): Promise<Running> {
   const { documents, userData } = places(folder);
-  const answer = createPage(pageFolder);
+  const { userData: kept } = places(folder);
+  const answer = createPage(pageFolder, () => readColourScheme(stateFolder(kept)));
   let deliver: (channel: string, word: unknown) => void = () => undefined;
   const { electron, seen } = electronDouble({
     documents,

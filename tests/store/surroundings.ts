@@ -26,6 +26,7 @@ export function fakeHost(answers: Partial<Host> = {}) {
     askWeather: async () => success({ text: '', isKept: false }),
     callOffWeather: async () => success(null),
     forgetWeather: async () => success(null),
+    chooseColourScheme: async () => success(null),
     describeWindow: async () => success(null),
   };
   const host = Object.fromEntries(

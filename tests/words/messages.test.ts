@@ -89,7 +89,15 @@ const mixtures: OneOfEach<MixtureFailure> = {
   'no-nitrogen': { kind: 'no-nitrogen' },
   'out-of-reach': { kind: 'out-of-reach' },
 };
-const tasks: readonly HostTask[] = ['open', 'save', 'keep-draft', 'restore', 'recent', 'about'];
+const tasks: readonly HostTask[] = [
+  'open',
+  'save',
+  'keep-draft',
+  'restore',
+  'recent',
+  'about',
+  'colour scheme',
+];
 
 const all: readonly (readonly [string, string])[] = [
   ...Object.entries(amounts).map(

@@ -3,6 +3,7 @@ import {
   aboutDialog,
   findDialog,
   guideDialog,
+  colourSchemeDialog,
   openDialog,
   printDialog,
   saveAsDialog,
@@ -25,6 +26,8 @@ export function Dialogs() {
       return <findDialog.Part />;
     case 'about':
       return <aboutDialog.Part />;
+    case 'colour-scheme':
+      return <colourSchemeDialog.Part />;
     case 'guide':
       return <guideDialog.Part />;
     case 'print':

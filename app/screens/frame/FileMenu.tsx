@@ -11,6 +11,7 @@ const inMenu: ReadonlySet<CommandName> = new Set([
   'save-as',
   'print',
   'find',
+  'colour-scheme',
   'tour',
   'guide',
   'about',

@@ -19,8 +19,20 @@ export function MenuCommands(props: {
     listening.current = true;
     onMenu((command) => {
       if (document.querySelector('dialog[open]')) return;
-      const { newGarden, open, save, saveAs, print, undo, redo, find, tour, about, guide } =
-        current.current;
+      const {
+        newGarden,
+        open,
+        save,
+        saveAs,
+        print,
+        undo,
+        redo,
+        find,
+        colourScheme,
+        tour,
+        about,
+        guide,
+      } = current.current;
       const runs: Readonly<Record<CommandName, () => void>> = {
         new: newGarden,
         open,
@@ -30,6 +42,7 @@ export function MenuCommands(props: {
         undo,
         redo,
         find,
+        'colour-scheme': colourScheme,
         tour,
         about,
         guide,

@@ -55,6 +55,12 @@ export function useCommandLines(): readonly CommandLine[] {
       redoes === null ? 'nothing was taken back' : null,
     ),
     line('find', 'Find…', 'F9', commands.find, ['search', 'look for', 'command']),
+    line('colour-scheme', 'Light or dark…', '', commands.colourScheme, [
+      'theme',
+      'night',
+      'colours',
+      'day',
+    ]),
     line('tour', 'Short tour', '', commands.tour, ['help', 'guide', 'show round'], ofGarden),
     line('guide', 'How to read this', '', commands.guide, ['help', 'keys', 'legend', 'marks']),
     line('about', 'About Mowings', '', commands.about, ['version', 'licence', 'help']),

@@ -17,6 +17,8 @@ export interface Commands {
   find(): void;
   /** from its first stop; again from there when it is under way */
   tour(): void;
+  /** light or dark, by one's own choice */
+  colourScheme(): void;
   about(): void;
   guide(): void;
   /** answers the question "save the changes first?" */
@@ -36,6 +38,7 @@ export type CommandName =
   | 'redo'
   | 'find'
   | 'tour'
+  | 'colour-scheme'
   | 'about'
   | 'guide';
 
@@ -126,6 +129,7 @@ export function CommandsProvider({ children }: { readonly children: ReactNode })
         const { garden, goOnTour } = store.getState();
         if (garden) goOnTour(0);
       },
+      colourScheme: () => store.getState().showDialog({ kind: 'colour-scheme' }),
       about: () => store.getState().showDialog({ kind: 'about' }),
       guide: () => store.getState().showDialog({ kind: 'guide' }),
       answerUnsaved: (answer) => {
