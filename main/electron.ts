@@ -175,7 +175,7 @@ async function openWindow(
       closing.described({ name, unsaved });
       showMenu({ undo, redo });
     },
-    wear: (scheme) => void (electron.nativeTheme.themeSource = scheme),
+    wear: (worn) => void (electron.nativeTheme.themeSource = worn),
     used: (path) => app.addRecentDocument(path),
   });
   const closing = createClosing({
