@@ -42,9 +42,8 @@ export function Head() {
                 title={undoes ? `Undo: ${undoes} (Ctrl Z)` : 'Ctrl Z'}
               >
                 <Icon name="back" />{' '}
-                <span className="head-words">
-                  Undo{undoes && <span className="head-step">: {undoes}</span>}
-                </span>
+                <span className="head-words">Undo{undoes ? `: ${undoes}` : ''}</span>
+                <span className="head-short">Undo</span>
               </button>
               <button
                 type="button"

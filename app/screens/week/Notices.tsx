@@ -3,7 +3,7 @@ import { weekNotices, type WeekNotice } from './weekNotices';
 import { CoverWord, NitrogenWord } from '../StateWords';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { CautionList, OneCaution } from '../CautionList';
-import { coverSays } from '../coverSays';
+import { coverSays, smotheredToday } from '../coverSays';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
@@ -78,14 +78,16 @@ function NoticeOfBed(props: {
     cautions.some(({ kind, layerId }) => kind === 'room' && layerId === null);
   const finished = finishedCrop(results);
   const plan = usePlanOfBed(bed.id);
+  // what lies there is to go first, and seedlings come through no cover
+  const mustWait =
+    cautions.some(({ kind }) => kind === 'treated lawn') || smotheredToday(results) !== null;
   const mayTake =
     !finished &&
+    !mustWait &&
     // a line of the plan can be laid by hand too, in another amount
     (plan?.kind === 'line' || mayOffer(plan)) &&
     (verdict.state === 'short' || verdict.state === 'about right') &&
     hasRoom(garden, bed, results);
-  // what lies there is to go first
-  const isTreated = cautions.some(({ kind }) => kind === 'treated lawn');
   return (
     <article className={`notice notice-${notice.weight}`} aria-labelledby={`notice-${bed.id}`}>
       <div className="notice-head">
@@ -101,7 +103,7 @@ function NoticeOfBed(props: {
       </p>
       {!isSaidBelow && <StateSays bed={bed} results={results} />}
       {verdict.coverState !== 'good' && <p className="small">{coverSays(results, shown)}</p>}
-      {!finished && !isTreated && mayOffer(plan) && <RoomLine bed={bed} results={results} />}
+      {!finished && !mustWait && mayOffer(plan) && <RoomLine bed={bed} results={results} />}
       <PlanOfBedLine bedId={bed.id} />
       {cautions.length > 0 && (
         <CautionList
