@@ -1,7 +1,7 @@
 // Any command by typing: by its key or its button, by ear, and back to where one was.
 import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
-import { openSample } from '../journeys';
+import { openReckoned, openSample } from '../journeys';
 import { hear, listen } from './heard';
 import { Person } from './keys';
 
@@ -35,6 +35,16 @@ test('from a key to another place, and the list follows the typing', async ({ ga
   await garden.keyboard.press('Enter');
   await expect(garden.getByRole('dialog')).toHaveCount(0);
   await expect(garden.getByRole('heading', { name: 'Gate bed', level: 1 })).toBeFocused();
+});
+
+test('what is written down on a bed is found with the name of the bed', async ({ garden }) => {
+  await openReckoned(garden);
+  await garden.keyboard.press('F9');
+  await expect(line(garden)).toBeFocused();
+  await garden.keyboard.type('rake far');
+  await expect(marked(garden)).toContainText('Rake off: Far bed');
+  await garden.keyboard.press('Enter');
+  await expect(garden.getByRole('dialog', { name: 'Rake cover off Far bed' })).toBeVisible();
 });
 
 test('its button opens it, Escape gives the focus back, and nothing was done', async ({

@@ -71,6 +71,19 @@ test('inside a question as well: trouble, a day moved, the effect of a laying', 
   await hear(garden, 'Thu 13 June 2013');
   await garden.keyboard.press('Escape');
 
+  // what is refused is gone to, also from another field
+  await person.tabTo('button', 'Soil test…');
+  await person.press('Enter');
+  await person.type('lots');
+  await person.tabTo('textbox', 'Organic matter (%)');
+  await person.press('Enter');
+  await expect(garden.getByLabel('Nitrate-N (mg/kg)')).toBeFocused();
+  expect(await person.focused()).toMatchObject({
+    states: ['invalid'],
+    description: expect.stringContaining('No number stands at the start'),
+  });
+  await garden.keyboard.press('Escape');
+
   await person.tabTo('button', 'Lay something…');
   await person.press('Enter');
   await person.tabTo('combobox', 'What');
