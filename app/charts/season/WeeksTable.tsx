@@ -71,11 +71,13 @@ export function WeeksTable(props: {
   const hasLikely = readings.some(({ likely }) => likely !== null);
   const grams = (value: number) => amount(value, units.nitrogen);
   const columns = columnsOf(bands, hasLikely, units);
-  const caption = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.${hasLikely ? ` ${keyWords.likely}: ${bandMeaning}` : ''}`;
+  const title = `Nitrogen in ${units.nitrogen.long} of bed, added up ${props.since} to the evening of each day; rain in ${units.rain.long} of that week.`;
+  // the name of what scrolls stays as it is when the ranges come
+  const caption = hasLikely ? `${title} ${keyWords.likely}: ${bandMeaning}` : title;
   return (
     <ChartValues values={{ of: 'season weeks', day: props.day }} written={columns}>
       {(button) => (
-        <Scroller id={props.id} className="chart-table" label={caption}>
+        <Scroller id={props.id} className="chart-table" label={title}>
           <table>
             <caption>{caption}</caption>
             <thead>
