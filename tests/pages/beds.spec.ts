@@ -23,6 +23,20 @@ test('beds from the gate outwards, both states in words', async ({ garden }) => 
   await expect(garden.getByRole('article', { name: 'Far bed' })).toContainText('bare');
 });
 
+test('a bed’s page names its parts and leads to every one of them', async ({ garden }) => {
+  await openBed(garden, 'Gate bed');
+  const contents = garden.getByRole('navigation', { name: 'On this page' });
+  await expect(contents.getByRole('link', { name: 'How sure that is' })).toBeVisible();
+  const titles = await contents.getByRole('link').allTextContents();
+  expect(titles.length).toBeGreaterThan(6);
+  for (const name of titles) {
+    await contents.getByRole('link', { name }).press('Enter');
+    const heading = garden.getByRole('heading', { level: 2, name });
+    await expect(heading).toBeFocused();
+    await expect(heading).toBeInViewport();
+  }
+});
+
 test('a bed shows season, cover and a ledger that balances', async ({ garden }) => {
   await openBed(garden, 'Gate bed');
   await expect(garden.getByRole('figure', { name: 'Season of Gate bed' })).toBeVisible();

@@ -130,7 +130,9 @@ export function BedLog({ bed, results }: { readonly bed: Bed; readonly results: 
   return (
     <section className="section" aria-labelledby="bed-log" data-bed={bed.id}>
       <div className="section-head">
-        <h2 id="bed-log">What was done</h2>
+        <h2 id="bed-log" tabIndex={-1}>
+          What was done
+        </h2>
       </div>
       <div className="button-row" role="group" aria-label="Write something down">
         <button type="button" className="button" onClick={() => started({ kind: 'lay' })}>

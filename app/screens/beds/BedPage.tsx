@@ -21,6 +21,7 @@ import { WorkTrouble } from '../WorkTrouble';
 import { RoomLine } from '../week/RoomLine';
 import { TakeAway } from '../takeAway/TakeAway';
 import { BedChartFigures } from './BedChartFigures';
+import { BedContents } from './BedContents';
 import { BedHead } from './BedHead';
 import { BedLedger } from './BedLedger';
 import { BedLog } from './BedLog';
@@ -50,6 +51,9 @@ const Soil = memo(BedSoil);
 const Ledger = memo(BedLedger);
 const Seasons = memo(SeasonsAccount);
 const Minerals = memo(MineralAccount);
+
+const noPart: ReadonlySet<string> = new Set();
+const notYetSure: ReadonlySet<string> = new Set(['bed-sure']);
 
 /** One bed: its states and why, its season, cover and ledger, its log, plantings and soil. */
 export function BedPage({ bedId }: { readonly bedId: string }) {
@@ -116,7 +120,10 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
     );
   return (
     <div className="page">
-      <BedHead name={bed.name}>
+      <BedHead
+        name={bed.name}
+        deed={charts && season && <BedContents without={drawn.draws ? noPart : notYetSure} />}
+      >
         <p className="soft">
           {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
           {plantedWords(garden, bed.id, today, shown)}.
@@ -171,7 +178,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </section>
           </div>
           <section className="section" aria-labelledby="bed-season">
-            <h2 id="bed-season" className="section-head">
+            <h2 id="bed-season" tabIndex={-1} className="section-head">
               Its season
             </h2>
             <TakeAway
@@ -186,7 +193,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
           )}
           <WhatIf key={bed.id} bed={bed} results={drawnResults} />
           <section className="section" aria-labelledby="bed-cover">
-            <h2 id="bed-cover" className="section-head">
+            <h2 id="bed-cover" tabIndex={-1} className="section-head">
               Its cover
             </h2>
             <TakeAway name={`Cover on ${bed.name}`} table={() => coverTable(charts.cover)}>
@@ -201,7 +208,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
             </div>
           </div>
           <section className="section" aria-labelledby="bed-ledger">
-            <h2 id="bed-ledger" className="section-head">
+            <h2 id="bed-ledger" tabIndex={-1} className="section-head">
               Its ledger
             </h2>
             <Ledger bed={bed} periods={charts.ledger} />

@@ -111,7 +111,7 @@ export function HowSure(props: {
 
   return (
     <section className="section how-sure" aria-labelledby="bed-sure">
-      <h2 id="bed-sure" className="section-head">
+      <h2 id="bed-sure" tabIndex={-1} className="section-head">
         How sure that is
       </h2>
       <p className="small soft">

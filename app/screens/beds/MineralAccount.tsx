@@ -76,7 +76,7 @@ export function MineralAccount(props: {
   const isRecalled = seasons.some(({ lines }) => lines.some((line) => line.isRecalled));
   return (
     <section className="section" aria-labelledby="bed-minerals">
-      <h2 id="bed-minerals" className="section-head">
+      <h2 id="bed-minerals" tabIndex={-1} className="section-head">
         Phosphorus and potassium
       </h2>
       {tests.length > 0 && (

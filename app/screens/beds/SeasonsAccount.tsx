@@ -40,7 +40,7 @@ export function SeasonsAccount(props: {
       aria-labelledby="bed-seasons"
       aria-busy={carried?.state === 'working'}
     >
-      <h2 id="bed-seasons" className="section-head">
+      <h2 id="bed-seasons" tabIndex={-1} className="section-head">
         {seasonAccountTitle}
       </h2>
       <SeasonsTable seasons={seasons} />
