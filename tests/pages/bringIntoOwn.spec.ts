@@ -4,6 +4,7 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
+import { Hands } from './hands';
 import { goTo, startOwnGarden } from './journeys';
 
 // vega-datasets 3.2.1: Seattle from 2012 to 2015, 1461 days, none missing (its own README and the count of its lines)
@@ -55,6 +56,44 @@ test('four years of weather and a soil test: few steps, nothing before it is acc
   await garden.getByRole('button', { name: /^Undo: Bring 1461 days of weather/ }).click();
   await goTo(garden, 'Garden');
   await expect(garden.getByText(/There is no daily record/)).toBeVisible();
+});
+
+test('somebody new has weather and a soil test in within five minutes', async ({ garden }) => {
+  await startOwnGarden(garden);
+  const hands = new Hands(garden);
+  await hands.press('Garden');
+  await expect(garden.getByRole('heading', { name: 'Garden', level: 1 })).toBeVisible();
+  // the names of its parts, and the one of them that weather belongs to
+  await hands.read(garden.getByRole('navigation', { name: 'Parts of the garden' }));
+  await hands.read(garden.getByRole('region', { name: 'Place and units' }));
+  await hands.press('Bring measured weather…');
+  const bring = garden.getByRole('dialog', { name: 'Bring measured weather' });
+  await hands.read(bring);
+  await hands.pickFile(bring.getByRole('button', { name: 'Choose a weather file…' }), seattle);
+  await expect(bring).toContainText('1,461 new days would be added');
+  await hands.read(bring);
+  await hands.press('Bring these days in');
+  await expect(garden.getByText('A daily record of 1461 days')).toBeVisible();
+
+  await hands.press('Beds');
+  await hands.read();
+  await hands.pressOn(garden.getByRole('button', { name: /By the fence/ }).first());
+  // the page is long; its head is read, which names its parts
+  const contents = garden.getByRole('navigation', { name: 'On this page' });
+  await expect(contents).toBeVisible();
+  await hands.read(garden.locator('.page-head'));
+  await hands.pressOn(contents.getByRole('link', { name: 'What was done' }));
+  await hands.read(garden.getByRole('region', { name: 'What was done' }));
+  await hands.press('Soil test…');
+  const sheet = garden.getByRole('dialog', { name: /A soil test of/ });
+  await hands.read(sheet);
+  await hands.fill(sheet.getByLabel('Nitrate-N (mg/kg)'), '14 ppm');
+  await hands.fill(sheet.getByLabel('Organic matter (%)'), '3.2');
+  await hands.pressOn(sheet.getByRole('button', { name: 'Write it down' }));
+  await expect(sheet).toHaveCount(0);
+  await expect(garden.getByRole('button', { name: /^Undo: Log a soil test/ })).toBeVisible();
+  expect(hands.actions).toBe(14);
+  expect(hands.seconds).toBeLessThan(300);
 });
 
 test('columns of another tongue are picked, a gap and an impossible value are said', async ({

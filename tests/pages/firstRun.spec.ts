@@ -1,8 +1,8 @@
 // What one meets first: the sample, and a garden of one's own from five answers.
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
+import { Hands } from './hands';
 import { bedsAreReckoned, goTo, openReckoned, planIsMade, startOwnGarden } from './journeys';
 
 test('the sample shows its lesson without a word typed @once', async ({ garden }) => {
@@ -103,56 +103,6 @@ test('an own garden from typed months @once', async ({ garden }) => {
   await expect(garden.getByRole('heading', { name: 'This week', level: 1 })).toBeVisible();
   await bedsAreReckoned(garden);
 });
-
-/**
- * What a person takes for what was done, reckoned and not clocked, so that it is the same on every
- * machine: 0.28 s a key, 1.1 s to point, 0.2 s to press, 0.4 s from keys to pointer and back, 1.35 s
- * to make up one's mind before each answer (the keystroke-level model of Card, Moran and Newell,
- * 1980, recalled), every word on the two pages read once at 238 a minute (Brysbaert 2019,
- * recalled), and 10 s to think of each size.
- */
-class Hands {
-  actions = 0;
-  seconds = 0;
-  readonly #garden: Page;
-  constructor(garden: Page) {
-    this.#garden = garden;
-  }
-  async read() {
-    const words = await this.#garden.evaluate(() => {
-      const texts = document.createTreeWalker(
-        document.getElementById('place')!,
-        NodeFilter.SHOW_TEXT,
-      );
-      let seen = '';
-      while (texts.nextNode())
-        if (texts.currentNode.parentElement?.matches(':not(option, optgroup, .only-heard)'))
-          if (texts.currentNode.parentElement.checkVisibility())
-            seen += ` ${texts.currentNode.textContent}`;
-      return seen;
-    });
-    this.seconds += (words.split(/\s+/).length / 238) * 60;
-  }
-  async press(name: string) {
-    this.#does(0.4 + 1.1 + 0.2 + 0.4);
-    await this.#garden.getByRole('button', { name, exact: true }).click();
-  }
-  /** types an answer where the hand is, or leaves what is there, and goes on */
-  async answer(words: string, isSize = false) {
-    this.#does(1.35 + (words.length + 1) * 0.28 + (isSize ? 10 : 0));
-    await this.#garden.keyboard.type(words);
-    await this.#garden.keyboard.press('Enter');
-  }
-  /** types an answer and stays, because a press follows */
-  async say(words: string) {
-    this.#does(1.35 + words.length * 0.28);
-    await this.#garden.keyboard.type(words);
-  }
-  #does(seconds: number) {
-    this.actions++;
-    this.seconds += seconds;
-  }
-}
 
 test('two beds of one’s own in less than three minutes: Enter after every answer @once', async ({
   garden,
