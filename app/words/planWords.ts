@@ -302,7 +302,7 @@ export const worthWords = ({ worthOfOneMore, bag }: MowAdvice, names: PlanNames)
     ? `One ${container.name} more`
     : `Another ${estimateWithUnit(10, names.units.volume)}`;
   return worthOfOneMore < 0.5
-    ? `${one} would do no bed any good.`
+    ? `${one} would bring no bed nearer to what it wants.`
     : `${one} would bring the beds ${estimateWithUnit(worthOfOneMore, names.units.nitrogen)} of nitrogen nearer to what they want.`;
 };
 

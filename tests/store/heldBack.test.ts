@@ -57,6 +57,29 @@ describe('clippings that are held back', () => {
     expect(heapOf(store.getState()).treatment.answer).toBe('nothing');
   });
 
+  test('mark the store they were dried for when it is only then said', async () => {
+    const { store } = await storeWith(exampleGarden());
+    const state = store.getState();
+    expect(state.restOf('mowing-2', { to: 'dry' })).toMatchObject({ ok: true });
+    const dried = () => {
+      const { mowings, stock } = store.getState().garden!;
+      const { rest } = mowings.find(({ id }) => id === 'mowing-2')!;
+      return stock.find(({ id }) => rest.to === 'store' && id === rest.stockId)!;
+    };
+    expect(dried().treatment).toEqual({ answer: 'nothing' });
+    const straw = store.getState().garden!.stock.find(({ id }) => id === 'stock-2');
+    // cut on 12 June: what was put on after it is not in it
+    const later = { answer: 'treated', label: 'forbids', date: '2021-06-15' } as const;
+    state.answerTreatment({ lawnId: 'lawn-1' }, later);
+    expect(dried().treatment).toEqual({ answer: 'nothing' });
+    const before = { ...later, date: '2021-05-01' };
+    state.answerTreatment({ lawnId: 'lawn-1' }, before);
+    expect(dried().treatment).toEqual(before);
+    expect(store.getState().garden!.stock.find(({ id }) => id === 'stock-2')).toEqual(straw);
+    store.getState().undo();
+    expect(dried().treatment).toEqual({ answer: 'nothing' });
+  });
+
   test('cannot be slipped onto the heap by changing the mowing', async () => {
     const state = await openWith({ answer: 'treated', label: 'forbids', date: '2021-05-01' });
     expect(state.editMowing('mowing-2', {}, onHeap)).toMatchObject({

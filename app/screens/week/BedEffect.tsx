@@ -57,7 +57,7 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
               isChanged={before.verdict.state !== after.verdict.state}
             />
             <FigureRow
-              words="Cover today"
+              words="Cover today, by evening"
               cells={sides.map(({ key, of, results }) => ({
                 key,
                 of,
@@ -75,7 +75,7 @@ export function BedEffect({ bed, name }: { readonly bed: PreviewBed; readonly na
             />
             {met.before !== null && met.after !== null && (
               <FigureRow
-                words="Share of what it could use"
+                words="Share of what it could use, all season"
                 cells={sides.map(({ key, of, results }) => {
                   const share = needMet(results) ?? 0;
                   return {

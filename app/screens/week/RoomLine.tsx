@@ -31,7 +31,7 @@ export function RoomLine({ bed, results }: { readonly bed: Bed; readonly results
   ) : (
     <Figured
       className="small"
-      says={`Room for about ${words} ${isCounted ? 'of clippings' : 'of nitrogen in greens'} in all, to the end of the season.`}
+      says={`Room for about ${words} ${isCounted ? 'of clippings' : 'of nitrogen in greens'} in all, to the end of the season${state === 'about right' ? ': so much does no harm' : ''}.`}
       figures={[{ text: words, why }]}
     />
   );

@@ -50,16 +50,29 @@ export function whatGroups(
   ];
 }
 
-/** What can be laid together with it; browns from the stores first. */
+/**
+ * What can be laid together with it; browns from the stores first, marked as one's own. What is of
+ * a material that is in store, but is not from there, says so.
+ */
 export function brownGroups(garden: Garden, what: string): readonly PickGroup[] {
   const isBrown = (materialId: string) => materialById(garden, materialId).row.isBrowns;
   const other = (option: { value: string }) => option.value !== what;
-  const browns = stockOptions(garden, isBrown).filter(other);
+  const marked = (options: PickGroup['options'], mark: string) =>
+    options.map(({ value, label }) => ({ value, label: `${label}, ${mark}` }));
+  const browns = marked(stockOptions(garden, isBrown).filter(other), 'in store');
+  const kept = new Set(garden.stock.map(({ materialId }) => `elsewhere:${materialId}`));
   const rest = stockOptions(garden, (id) => !isBrown(id)).filter(other);
   return [
     { label: null, options: [{ value: '', label: 'nothing, alone' }] },
     ...(browns.length > 0 ? [{ label: 'Browns from the stores', options: browns }] : []),
     ...(rest.length > 0 ? [{ label: 'Other stores', options: rest }] : []),
-    ...found(garden).filter((group) => group.label?.includes('browns')),
+    ...found(garden)
+      .filter((group) => group.label?.includes('browns'))
+      .map((group) => ({
+        ...group,
+        options: group.options.map((option) =>
+          kept.has(option.value) ? { ...option, label: `${option.label}, from elsewhere` } : option,
+        ),
+      })),
   ];
 }

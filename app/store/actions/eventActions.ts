@@ -3,7 +3,7 @@ import { stepNames } from '../../words/stepNames';
 import type { GardenEvent } from '../../document/schema';
 import type { GardenActions, New } from '../contract';
 import { freshIds } from '../freshIds';
-import { markHeapsOf } from './heapTreatment';
+import { markStockOf } from './stockTreatment';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './changing';
 
 type EventActions = Pick<
@@ -75,7 +75,7 @@ export function eventActions(tools: ActionTools): EventActions {
       if (!thing) return failure({ kind: 'missing', what: list });
       return tools.edit(stepNames.answerTreatment(thing.name), (garden) => {
         changeIn(garden, list, id, { treatment });
-        if (list === 'lawns') markHeapsOf(garden, id);
+        if (list === 'lawns') markStockOf(garden, id);
       });
     },
   };

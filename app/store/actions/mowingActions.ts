@@ -6,7 +6,7 @@ import type { Garden, Mowing } from '../../document/schema';
 import { stepNames } from '../../words/stepNames';
 import type { GardenActions } from '../contract';
 import { freshIds } from '../freshIds';
-import { treatmentOfHeap } from './heapTreatment';
+import { treatmentOfHeap } from './stockTreatment';
 import { putRest } from './putRest';
 import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './changing';
 

@@ -16,22 +16,29 @@ export function treatmentOfHeap(heap: Stock, { name, treatment }: Lawn): Stock['
   };
 }
 
+/** A store with dried clippings that are held back carries what a store begun after the answer does. */
+function treatmentOfStore(store: Stock, { treatment }: Lawn): Stock['treatment'] {
+  return store.treatment.answer === 'treated' ? store.treatment : { ...treatment };
+}
+
 /** Dry weight under which nothing of a mowing went there: rounding of what was laid (ours). */
 const leastKilograms = 0.01;
 
-/** What a lawn is said to have got holds for heaps on which clippings of it lie already, too. */
-export function markHeapsOf(garden: Garden, lawnId: string): void {
+/** What a lawn is said to have got holds for heaps and stores that clippings of it went to, too. */
+export function markStockOf(garden: Garden, lawnId: string): void {
   const lawn = garden.lawns.find(({ id }) => id === lawnId);
   if (!lawn) return;
-  for (const heap of garden.stock) {
-    const isHeldBack = garden.mowings.some(
-      (mowing) =>
-        mowing.lawnId === lawnId &&
-        mowing.rest.to === 'heap' &&
-        mowing.rest.stockId === heap.id &&
-        mowingAccount(garden, mowing).leftDryKilograms > leastKilograms &&
-        lawnHeldBack(garden, lawn, dayOf(mowing.date)) !== null,
-    );
-    if (isHeldBack) heap.treatment = treatmentOfHeap(heap, lawn);
+  for (const mowing of garden.mowings) {
+    const { rest } = mowing;
+    if (mowing.lawnId !== lawnId || (rest.to !== 'heap' && rest.to !== 'store')) continue;
+    const stock = garden.stock.find(({ id }) => id === rest.stockId);
+    if (
+      !stock ||
+      mowingAccount(garden, mowing).leftDryKilograms <= leastKilograms ||
+      lawnHeldBack(garden, lawn, dayOf(mowing.date)) === null
+    )
+      continue;
+    stock.treatment =
+      rest.to === 'heap' ? treatmentOfHeap(stock, lawn) : treatmentOfStore(stock, lawn);
   }
 }
