@@ -87,7 +87,7 @@ function layerDepth({ caution, depth, number, threshold, text, value }: Figures)
   // what was laid earlier that day counts in, and rounding must not make it the line itself
   const over = caution.weight !== 'stop' && depth(number) === depth(threshold) ? 'Just over ' : '';
   const together = value('others') > 0 ? ', with the rest of that day' : '';
-  return `${over}${depth(number)} of ${what}${together}: ${from} ${depth(threshold)} ${harm[caution.weight]}.`;
+  return `${over}${depth(number)} of ${what} as laid${together}: ${from} ${depth(threshold)} ${harm[caution.weight]}.`;
 }
 
 function room(figures: Figures): string {

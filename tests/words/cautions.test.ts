@@ -212,14 +212,16 @@ describe('sentences', () => {
 
   test('a layer in the hand', () => {
     const stop = made('layer depth', 'layer just cut', 'stop', { number: 26, threshold: 25 });
-    expect(says(stop)).toBe('26 mm of just-cut clippings: from 25 mm it heats and turns slimy.');
+    expect(says(stop)).toBe(
+      '26 mm of just-cut clippings as laid: from 25 mm it heats and turns slimy.',
+    );
     // limits table: just-cut clippings mat past 13 mm
     const more = made('layer depth', 'layer just cut', 'caution', { number: 13.3, threshold: 13 });
     expect(says({ ...more, detail: { ...more.detail, others: 1 } })).toBe(
-      'Just over 13 mm of just-cut clippings, with the rest of that day: past 13 mm it mats.',
+      'Just over 13 mm of just-cut clippings as laid, with the rest of that day: past 13 mm it mats.',
     );
     expect(says(stop, usUnits)).toBe(
-      '1 in of just-cut clippings: from 1 in it heats and turns slimy.',
+      '1 in of just-cut clippings as laid: from 1 in it heats and turns slimy.',
     );
   });
 
