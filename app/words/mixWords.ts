@@ -30,6 +30,13 @@ export const aimSentence = (
   aim: 'heats' | 'rots',
   { low, typical, high }: { readonly low: number; readonly typical: number; readonly high: number },
 ): string =>
-  `Reckoned with ${twoFigures(typical)} of carbon to 1 of nitrogen (${twoFigures(low)} to ${twoFigures(high)}): ${
+  `Reckoned with ${ratioWords(typical)} (${twoFigures(low)} to ${twoFigures(high)}): ${
     aim === 'heats' ? 'common practice, recalled.' : 'our own estimate, nothing we read.'
   }`;
+
+/** "27 of carbon to 1 of nitrogen": a ratio is never said without what stands to what. */
+export const ratioWords = (ratio: number): string =>
+  `${twoFigures(ratio)} of carbon to 1 of nitrogen`;
+
+/** Which part of a heap is which in that ratio. */
+export const whoBringsWhat = 'Browns bring the carbon, greens the nitrogen.';

@@ -2,8 +2,8 @@ import type { ContentFailure } from '../amounts/readContent';
 import type { Standing } from '../core/reference';
 import type { BlendFailure, Unmet } from '../core/cover/blend';
 import { assertNever } from '../core/result';
-import { twoFigures } from './figures';
 import { mixtureFailureSentence } from './messages';
+import { ratioWords } from './mixWords';
 
 const estimates: readonly Standing[] = ['memory', 'mixed', 'assumed'];
 
@@ -74,7 +74,7 @@ export function unmetSentence(
   switch (unmet.kind) {
     case 'part-falls-short': {
       const name = names[unmet.part] ?? '';
-      return `No amount of ${name} gets there: it is ${twoFigures(unmet.ratio)} to 1 by itself. Choose something beyond the wish, or a wish nearer to it.`;
+      return `No amount of ${name} gets there: it is ${ratioWords(unmet.ratio)} by itself. Choose something beyond the wish, or a wish nearer to it.`;
     }
     case 'part-leads-away':
       return `More ${names[unmet.part] ?? ''} leads away from the wish, so there is none of it here. Swap it for something on the other side.`;

@@ -101,4 +101,11 @@ describe('the cut is to scale', () => {
       if (index > 0) expect((places[index - 1] ?? 0) - place).toBeGreaterThanOrEqual(37.9);
     });
   });
+
+  test('bare soil has no words beside it and lies across the whole drawing', () => {
+    const bare = coverGeometry(coverFacts({ ...data, layers: [] }), 1200, metricChartUnits.depth);
+    expect(bare.layers).toEqual([]);
+    expect(bare.width - bare.right).toBeLessThan(10);
+    expect(coverGeometry(coverFacts(data), 1200, metricChartUnits.depth).right).toBeLessThan(700);
+  });
 });

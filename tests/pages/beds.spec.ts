@@ -20,6 +20,7 @@ test('beds from the gate outwards, both states in words', async ({ garden }) => 
   const gate = garden.getByRole('article', { name: 'Gate bed' });
   await expect(gate.getByText('over-fed', { exact: true })).toBeVisible();
   await expect(gate.getByText('good', { exact: true })).toBeVisible();
+  await expect(gate).toContainText('past 1.5 is the stop: it grows tops in place of roots.');
   await expect(garden.getByRole('article', { name: 'Far bed' })).toContainText('bare');
 });
 

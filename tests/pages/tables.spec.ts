@@ -67,11 +67,11 @@ test('a heap asked for in one sentence says how much, and what cannot be met', a
   await openSampleAt(garden, 'Tables');
   await garden.getByRole('radio', { name: 'A mixture' }).check();
   // 27 is the likely value of planningRows.heapCarbonToNitrogen
-  await expect(garden.getByText(/^It comes to 27 to 1/)).toBeVisible();
+  await expect(garden.getByText(/^It comes to 27 of carbon to 1 of nitrogen/)).toBeVisible();
   await expect(garden.getByText(/bags? of autumn leaves, chopped/)).toBeVisible();
   await expect(garden.getByRole('img', { name: /^On a heap a metre each way/ })).toBeVisible();
   await garden.getByLabel('For a heap that').selectOption('just rots, cool and slow');
-  await expect(garden.getByText(/^It comes to 40 to 1/)).toBeVisible();
+  await expect(garden.getByText(/^It comes to 40 of carbon to 1 of nitrogen/)).toBeVisible();
   await expect(garden.getByText(/our own estimate, nothing we read/)).toBeVisible();
   await garden.getByText('An exact aim', { exact: true }).click();
   await garden.getByLabel('Carbon to nitrogen (to 1)').fill('90');

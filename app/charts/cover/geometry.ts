@@ -110,9 +110,10 @@ export function coverGeometry(
   const width = Math.max(leastCoverWidth, Math.round(containerWidth));
   const isNarrow = width < leastCoverWideWidth;
   const left = isNarrow ? 34 : 52;
-  const right = isNarrow ? width - 2 : left + Math.min(560, (width - left) * 0.46);
-  const stacked = facts.lying.reduce((sum, layer) => sum + layer.depth, 0);
   const isBare = facts.lying.length === 0;
+  // no words beside bare soil: it lies across the whole sheet
+  const right = isNarrow || isBare ? width - 2 : left + Math.min(560, (width - left) * 0.46);
+  const stacked = facts.lying.reduce((sum, layer) => sum + layer.depth, 0);
   const drawnCover = isBare ? drawnBare : drawnFull;
   const ruler = isBare ? bareScale : Math.max(leastScale, stacked * 1.05);
   const pxPerMillimetre = drawnCover / ruler;

@@ -1,6 +1,7 @@
 import { type ReactNode, useDeferredValue, useId, useState } from 'react';
 import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
+import { Figured } from '../../controls/Figured';
 import { Disclosure } from '../../controls/Disclosure';
 import { Tick } from '../../controls/Tick';
 import { bedSheets } from '../places';
@@ -21,6 +22,7 @@ import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import type { Bed } from '../../document/schema';
 import { ImaginedLine, StateOdds } from '../Imagined';
+import { figuresAndLines } from '../why/cautionWhys';
 import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
 import { BedsTally } from './BedsTally';
@@ -215,9 +217,12 @@ function BedEntry(props: {
   const hasFailed = useMowings((state) => state.work === 'failed');
   const openBed = useMowings((state) => state.openBed);
   const strongest = results?.cautions[0];
-  // figures open what stands behind them: with them it is told on the bed's own page
-  const says = strongest ? cautionSentence(strongest, shown.units) : '';
-  const strongestSays = strongest?.weight === 'note' || /\d/.test(says) ? '' : says;
+  const sentence = strongest ? cautionSentence(strongest, shown.units) : '';
+  // a stop is never a word alone; what is less and turns on figures is told on the bed's own page
+  const says =
+    strongest?.weight === 'stop' || (strongest?.weight === 'caution' && !/\d/.test(sentence))
+      ? sentence
+      : '';
   const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
   return (
     <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
@@ -259,17 +264,25 @@ function BedEntry(props: {
               </dd>
             </div>
           </dl>
-          <p className="bed-entry-weight small">
+          <div className="bed-entry-weight small">
             {strongest ? (
               <>
-                <WeightWord weight={strongest.weight} />
-                {strongestSays && <span>{strongestSays}</span>}
-                {same > 1 && <span className="soft">and {same - 1} more like it</span>}
+                <Figured
+                  before={
+                    <>
+                      <WeightWord weight={strongest.weight} />{' '}
+                    </>
+                  }
+                  says={says}
+                  figures={says === '' ? [] : figuresAndLines(strongest, shown.units)}
+                  {...(says === '' ? {} : { className: 'caution-says' })}
+                />
+                {same > 1 && <p className="soft">and {same - 1} more like it</p>}
               </>
             ) : (
-              <span className="soft">nothing against it</span>
+              <p className="soft">nothing against it</p>
             )}
-          </p>
+          </div>
         </>
       ) : (
         <p className="soft">{hasFailed ? 'Not reckoned' : 'Reckoning the season…'}</p>

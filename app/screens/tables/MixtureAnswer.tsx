@@ -7,7 +7,7 @@ import type { BlendWish } from '../../core/cover/blend';
 import type { Mixture, MixturePart } from '../../document/mixture';
 import { materialById } from '../../document/materialValues';
 import { twoFigures } from '../../words/figures';
-import { carriedWords } from '../../words/mixWords';
+import { carriedWords, ratioWords, whoBringsWhat } from '../../words/mixWords';
 import { rangeOdds } from '../../words/ranges';
 import { lengthWords } from '../../words/sectionWords';
 import { unmetSentence } from '../../words/tableWords';
@@ -51,7 +51,7 @@ export function MixtureAnswer(props: {
   const facts = { garden, mixture: props.mixture, parts: props.parts, shown };
   const litresOf = (kilograms: number) => shown.estimate(kilograms, units.volume);
   const water = litresOf(blend.waterKilograms);
-  const ratio = `${twoFigures(blend.ratio)} to 1, likely ${twoFigures(ratioRange.low)} to ${twoFigures(ratioRange.high)}`;
+  const ratio = `${ratioWords(blend.ratio)}, likely ${twoFigures(ratioRange.low)} to ${twoFigures(ratioRange.high)}`;
   const moist = `${twoFigures(blend.moisture * 100)} % water`;
   const ground = `On a heap a ${isUs ? 'yard' : 'metre'} each way`;
   return (
@@ -95,7 +95,7 @@ export function MixtureAnswer(props: {
         </TakeAway>
       )}
       <Figured
-        says={`It comes to ${ratio} (${rangeOdds}), and ${moist}.`}
+        says={`It comes to ${ratio} (${rangeOdds}), and ${moist}. ${whoBringsWhat}`}
         figures={[ratio, moist].map((text) => ({ text, why: mixtureWhy(facts) }))}
       />
       {blend.unmet.map((unmet) => (
@@ -134,7 +134,7 @@ export function MixtureAnswer(props: {
                   Nitrogen
                 </th>
                 <th scope="col" className="number">
-                  To 1
+                  Carbon to 1 of nitrogen
                 </th>
               </tr>
             </thead>

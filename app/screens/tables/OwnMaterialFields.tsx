@@ -6,8 +6,8 @@ import { withMeasured } from '../../document/materialValues';
 import type { OwnMaterial } from '../../document/schema';
 import { materialMinerals } from '../../tables/materialMinerals';
 import type { MaterialRow } from '../../tables/shapes';
-import { twoFigures } from '../../words/figures';
 import { editFailureSentence } from '../../words/messages';
+import { ratioWords } from '../../words/mixWords';
 import { inTableWords } from '../../words/tableWords';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
@@ -123,7 +123,7 @@ export function OwnMaterialFields(props: {
         <p className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
           That nitrogen and that ratio do not fit together: no such stuff holds so much or so little
-          carbon. The nitrogen stands; the ratio is taken as {twoFigures(ratio)} to 1.
+          carbon. The nitrogen stands; the ratio is taken as {ratioWords(ratio)}.
         </p>
       )}
       {refused && (

@@ -4,6 +4,7 @@ import { rowOrMeasured } from '../../document/measuredRow';
 import type { Garden } from '../../document/schema';
 import type { CarbonKind } from '../../tables/materials';
 import { twoFigures } from '../../words/figures';
+import { ratioWords } from '../../words/mixWords';
 import { rangeOdds } from '../../words/ranges';
 import type { Why } from '../../words/why';
 import type { Shown } from '../shown';
@@ -44,7 +45,7 @@ export function mixtureWhy(facts: MixWhyFacts): Why {
       name,
       `${shown.estimate(carbonKilograms, mass)} of carbon, ${shown.estimate(nitrogenKilograms * 1000, nitrogen)} of nitrogen, ${shown.estimate(waterKilograms, mass)} of water`,
     ]),
-    range: `${twoFigures(ratioRange.low)} to ${twoFigures(ratioRange.high)} to 1, ${rangeOdds}; of ${twoFigures(blend.moisture * 100)} % water no range is drawn`,
+    range: `${twoFigures(ratioRange.low)} to ${ratioWords(ratioRange.high)}, ${rangeOdds}; of ${twoFigures(blend.moisture * 100)} % water no range is drawn`,
     sources: contentSources(facts),
   };
 }
