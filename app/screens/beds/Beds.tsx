@@ -220,9 +220,9 @@ function BedEntry(props: {
   const sentence = strongest ? cautionSentence(strongest, shown.units) : '';
   // a stop is never a word alone; what is less and turns on figures is told on the bed's own page
   const says =
-    strongest?.weight === 'stop' || (strongest?.weight === 'caution' && !/\d/.test(sentence))
-      ? sentence
-      : '';
+    strongest?.weight === 'note' || (strongest?.weight !== 'stop' && /\d/.test(sentence))
+      ? ''
+      : sentence;
   const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
   return (
     <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
@@ -274,7 +274,7 @@ function BedEntry(props: {
                     </>
                   }
                   says={says}
-                  figures={says === '' ? [] : figuresAndLines(strongest, shown.units)}
+                  figures={figuresAndLines(strongest, shown.units)}
                   {...(says === '' ? {} : { className: 'caution-says' })}
                 />
                 {same > 1 && <p className="soft">and {same - 1} more like it</p>}

@@ -37,11 +37,11 @@ export function cautionFigures(caution: Caution, units: UnitSet): readonly Figur
 /** The same, and its lines where the sentence names one: both rest on the same. */
 export function figuresAndLines(caution: Caution, units: UnitSet): readonly FigureInText[] {
   const figures = cautionFigures(caution, units);
-  const why = figures[0]?.why;
-  if (!why) return [];
-  const lines = new Set(
-    linesOfCaution(caution).map(({ at }) => cautionFigure(at, caution.unit, units)),
-  );
-  for (const { text } of figures) lines.delete(text);
-  return [...figures, ...[...lines].map((text) => ({ text, why }))];
+  return figures.flatMap((figure) => [
+    figure,
+    ...linesOfCaution(caution).map(({ at }) => ({
+      ...figure,
+      text: cautionFigure(at, caution.unit, units),
+    })),
+  ]);
 }
