@@ -268,12 +268,8 @@ function BedEntry(props: {
             {strongest ? (
               <>
                 <Figured
-                  before={
-                    <>
-                      <WeightWord weight={strongest.weight} />{' '}
-                    </>
-                  }
-                  says={says}
+                  before={<WeightWord weight={strongest.weight} />}
+                  says={` ${says}`}
                   figures={figuresAndLines(strongest, shown.units)}
                   {...(says === '' ? {} : { className: 'caution-says' })}
                 />
