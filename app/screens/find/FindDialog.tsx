@@ -1,3 +1,4 @@
+import '../../style/screens/find.css';
 import { useId, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
 import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { Dialog } from '../../controls/Dialog';

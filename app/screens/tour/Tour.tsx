@@ -1,3 +1,4 @@
+import '../../style/screens/find.css';
 import { useEffect, useRef } from 'react';
 import { tourStops } from '../../words/tourWords';
 import { afterNextDrawing } from '../afterNextDrawing';
