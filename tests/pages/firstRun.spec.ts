@@ -165,6 +165,8 @@ test('the sample and a garden of one’s own know nothing of each other @once', 
   await garden.keyboard.press('Control+n');
   await garden.getByRole('button', { name: 'Don’t save' }).click();
   await startOwnGarden(garden);
+  // nor is what was last said aloud of the sample's beds left behind
+  await expect(garden.locator('[data-live="announcements"]')).not.toContainText(sampleNames);
   expect(await everyPlace()).not.toMatch(sampleNames);
   // nor can its steps be taken back into the own garden
   await garden.keyboard.press('Control+z');
@@ -174,6 +176,8 @@ test('the sample and a garden of one’s own know nothing of each other @once', 
   await garden.getByLabel('Name of the file').fill('Mine');
   await garden.keyboard.press('Enter');
   await expect(garden.locator('.head-state')).toHaveText('Saved in Mine');
+  // no key is heard while a question is still open
+  await expect(garden.getByRole('dialog')).toHaveCount(0);
   const file = await readFile(join(program.gardensFolder, 'Mine.mowings'), 'utf8');
   expect(file).not.toMatch(sampleNames);
   expect(file).toContain('By the fence');

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { ChoiceRow, type Choice } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
-import { colourSchemes, type ColourScheme } from '../../host/contract';
+import { colourSchemes, type ColourScheme } from '../../store/colourSchemes';
 import { hostSentence } from '../../words/messages';
 import { useMowings } from '../store';
 

@@ -12,7 +12,11 @@ export function useHeardResults(): void {
   const bedResults = useMowings((state) => state.bedResults);
   const before = useRef<readonly HeardStates[]>([]);
   useEffect(() => {
-    if (!garden) before.current = [];
+    if (!garden) {
+      // what was said of one garden's beds is not left to be read in another
+      if (before.current.length > 0) announce('', 'beds');
+      before.current = [];
+    }
     if (!garden || work !== 'ready') return;
     const after = garden.beds.flatMap((bed) => {
       const results = bedResults[bed.id];
