@@ -73,7 +73,7 @@ export function ThisWeek() {
     setLooks((now) => now + 1);
   }, []);
   return (
-    <div className="page">
+    <div className="page week-page">
       <div className="page-head week-head">
         <div>
           <h1 tabIndex={-1}>This week</h1>

@@ -10,14 +10,19 @@ import { mowFigures, worthFigures } from '../../why/planWhys';
 import { usePlanNames } from './usePlanNames';
 
 /** For each lawn: how much to collect next time and why, by a glance at the grass. */
-export function BeforeYouMow({ answer }: { readonly answer: PlanAnswer }) {
+export function BeforeYouMow(props: {
+  readonly answer: PlanAnswer;
+  /** nothing is to be laid beside it, so that it has as much room */
+  readonly isOnItsOwn?: boolean;
+}) {
+  const { answer } = props;
   const names = usePlanNames();
   const heights = useMowings((state) => state.planWishes.heights);
   const setGrassHeight = useMowings((state) => state.setGrassHeight);
   if (answer.mow.length === 0) return null;
   const unasked = unaskedSources(answer);
   return (
-    <div className="plan-before">
+    <div className={props.isOnItsOwn ? 'plan-before plan-before-alone' : 'plan-before'}>
       <h3>
         <Icon name="blade" /> Before you mow
       </h3>

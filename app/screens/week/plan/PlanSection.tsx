@@ -72,7 +72,7 @@ export function PlanSection(props: {
   const keepFocus = useFocusKept(heading);
   return (
     <section
-      className="section plan"
+      className={answer ? 'section plan plan-answered' : 'section plan'}
       aria-labelledby="plan"
       aria-busy={isWorking}
       data-plan={plan.isBehind ? 'behind' : state}
@@ -211,7 +211,7 @@ function Plan(props: {
   return (
     <>
       <AskFirst answer={answer} />
-      {!isCut && <BeforeYouMow answer={answer} />}
+      {!isCut && <BeforeYouMow answer={answer} isOnItsOwn={lines.length === 0} />}
       {isSettled && <p className="plan-lay plan-lay-none soft">{planSays.goesOn}</p>}
       {!isSettled && (
         <PlanLines
