@@ -15,7 +15,7 @@ import type { SharedKept } from './sharedKept';
 export type LookUp = () => Promise<void> | null;
 
 /** Longest time [ms] without looking up. A draw of ten years' log takes a few of them. */
-const sliceMilliseconds = 40;
+const sliceMilliseconds = 12;
 
 /** Lets everything that waits in this thread have its turn, without a timer's least delay. */
 const everyoneElse = (): Promise<void> =>
@@ -111,7 +111,7 @@ async function runPairs(
 }
 
 /**
- * Answers a long question in slices of at most some forty milliseconds.
+ * Answers a long question in slices of some twelve milliseconds.
  *
  * @returns null when it was stopped. Of 'draws', whole beds that were told of before stay right
  * @throws on a broken promise of ours only

@@ -49,6 +49,8 @@ test('a ledger is taken away as drawing, picture and numbers, and nothing is wri
   expect(
     (await readdir(program.gardensFolder)).filter((file) => file.endsWith('.csv')),
   ).toHaveLength(2);
+  // the button that was pressed has gone: the focus is where Escape is heard
+  await expect(garden.getByRole('button', { name: /^Keep a copy: Ledger/ })).toBeFocused();
   await garden.keyboard.press('Escape');
   await expect(menu).toHaveCount(0);
   await expect(garden.getByRole('button', { name: /^Keep a copy: Ledger/ })).toBeFocused();

@@ -64,12 +64,17 @@ export function TakeAway(props: {
     setTaken(null);
     opener.current?.focus();
   };
+  /** The question about the name goes, and the focus with it would go nowhere, where Escape is not heard. */
+  const answered = () => {
+    if (taken) opener.current?.focus();
+    setTaken(null);
+  };
   const write = async (wanted: Waiting, replace: boolean): Promise<void> => {
     const { kind, base64, name } = wanted;
     const result = await exportFile({ name, ending: kind, base64, replace });
     if (result.ok) {
       told(takenSentence(result.value.name, result.value.folder));
-      setTaken(null);
+      answered();
       return;
     }
     if (result.error.kind === 'cancelled') return say(null);
@@ -84,7 +89,7 @@ export function TakeAway(props: {
       const name = nameAgain(fileName, times);
       const result = await exportFile({ name, ending: kind, base64, replace: false });
       if (result.ok) {
-        setTaken(null);
+        answered();
         return told(takenSentence(result.value.name, result.value.folder));
       }
       if (result.error.kind !== 'name-taken') return told(notTakenSentence(result.error));
