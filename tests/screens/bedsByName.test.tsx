@@ -1,45 +1,20 @@
 // @vitest-environment happy-dom
 // A long list of beds is looked through by the names of beds and of what stands on them.
 import { act } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { Announcer } from '../../app/controls/Announcer';
+import { expect, test } from 'vitest';
 import type { Garden } from '../../app/document/schema';
 import { Beds } from '../../app/screens/beds/Beds';
-import { DeskProvider } from '../../app/screens/desk';
-import { StoreProvider } from '../../app/screens/store';
 import { bigGarden } from '../bench/bigGarden';
 import { storeWith } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
-let root: Root | null = null;
-let place: HTMLElement;
-beforeEach(() => {
-  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-  place = document.createElement('div');
-  document.body.append(place);
-});
-afterEach(async () => {
-  await act(async () => root?.unmount());
-  place.remove();
-  vi.unstubAllGlobals();
-});
+const page = drawnPage();
 
 async function show(garden: Garden): Promise<void> {
   const { store } = await storeWith(garden);
-  await act(async () => {
-    root = createRoot(place);
-    root.render(
-      <StoreProvider store={store}>
-        <Announcer>
-          <DeskProvider>
-            <Beds />
-          </DeskProvider>
-        </Announcer>
-      </StoreProvider>,
-    );
-  });
+  await page.draw(store, <Beds />);
 }
-const field = () => place.querySelector<HTMLInputElement>('[role=searchbox]');
+const field = () => page.place.querySelector<HTMLInputElement>('[role=searchbox]');
 const type = (text: string): Promise<void> =>
   act(async () => {
     const write = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!;
@@ -47,10 +22,10 @@ const type = (text: string): Promise<void> =>
     field()!.dispatchEvent(new Event('input', { bubbles: true }));
   });
 const names = (): readonly string[] =>
-  [...place.querySelectorAll('article h2')].map(({ textContent }) => textContent ?? '');
+  [...page.place.querySelectorAll('article h2')].map(({ textContent }) => textContent ?? '');
 const press = (words: string): Promise<void> =>
   act(async () => {
-    const button = [...place.querySelectorAll('button')].find(
+    const button = [...page.place.querySelectorAll('button')].find(
       ({ textContent }) => textContent === words,
     );
     if (!button) throw new Error(`No button ${words}`);
@@ -61,7 +36,7 @@ test('a dozen beds are seen without looking for them, more have a field', async 
   await show(bigGarden({ beds: 12, years: 1, seed: 3 }));
   expect(names()).toHaveLength(12);
   expect(field()).toBeNull();
-  await act(async () => root?.unmount());
+  await page.leave();
   await show(bigGarden({ beds: 25, years: 1, seed: 3 }));
   expect(field()).not.toBeNull();
 });
@@ -72,7 +47,7 @@ test('by name and by crop, in the order of the walk; emptied, all are there agai
   expect(all).toHaveLength(25);
   await type('bed 17');
   expect(names()).toEqual(['Bed 17']);
-  expect(place.textContent).toContain('1 of 25 beds.');
+  expect(page.place.textContent).toContain('1 of 25 beds.');
   await type('tomato');
   const tomatoes = names();
   expect(tomatoes.length).toBeGreaterThan(1);
@@ -89,5 +64,5 @@ test('what is listed can be ticked together, and stays ticked while others are l
   await press('Tick those listed');
   await type('bed 18');
   await press('Tick those listed');
-  expect(place.textContent).toContain('2 of 25 beds ticked.');
+  expect(page.place.textContent).toContain('2 of 25 beds ticked.');
 });

@@ -1,16 +1,13 @@
 // @vitest-environment happy-dom
 // How often what is heavy is drawn: counts, which hold on every machine, and no times.
 import { act } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { Announcer } from '../../app/controls/Announcer';
+import { describe, expect, test, vi } from 'vitest';
 import { BedPage } from '../../app/screens/beds/BedPage';
-import { DeskProvider } from '../../app/screens/desk';
-import { StoreProvider } from '../../app/screens/store';
 import { ThisWeek } from '../../app/screens/week/ThisWeek';
 import type { Engine, Question } from '../../app/worker/protocol';
 import { bigGarden } from '../bench/bigGarden';
 import { sameThreadEngine, storeWith, type TestStore } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
 const { drawn, counted } = vi.hoisted(() => {
   const names: string[] = [];
@@ -37,8 +34,7 @@ vi.mock('../../app/screens/why/StateSays', () => ({
 }));
 
 const beds = 12;
-let root: Root | null = null;
-let place: HTMLElement;
+const page = drawnPage();
 
 /** A garden whose beds are reckoned; imagined seasons are handed out by the test. */
 async function opened(): Promise<TestStore & { readonly imagine: (bedIds: string[]) => void }> {
@@ -74,32 +70,12 @@ const imagined = (bedId: string) => ({
   leached: { low: 0, middle: 0, high: 0 },
 });
 
-async function show(one: TestStore, page: React.ReactNode): Promise<void> {
-  await act(async () => {
-    root = createRoot(place);
-    root.render(
-      <StoreProvider store={one.store}>
-        <Announcer>
-          <DeskProvider>{page}</DeskProvider>
-        </Announcer>
-      </StoreProvider>,
-    );
-  });
+async function show(one: TestStore, part: React.ReactNode): Promise<void> {
+  await page.draw(one.store, part);
   await act(() => one.time.pass(2000));
   drawn.length = 0;
 }
 const times = (name: string): number => drawn.filter((each) => each === name).length;
-
-beforeEach(() => {
-  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-  place = document.createElement('div');
-  document.body.append(place);
-});
-afterEach(async () => {
-  await act(async () => root?.unmount());
-  place.remove();
-  vi.unstubAllGlobals();
-});
 
 /** Takes away a layer of a bed. */
 const edit = async ({ store, time }: TestStore, bedId: string): Promise<void> => {
@@ -129,7 +105,7 @@ describe('the page of a bed', () => {
 
 describe('this week', () => {
   const type = async (text: string): Promise<void> => {
-    const line = place.querySelector<HTMLInputElement>('.log-line input')!;
+    const line = page.place.querySelector<HTMLInputElement>('.log-line input')!;
     const write = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!;
     for (let letters = 1; letters <= text.length; letters++)
       await act(async () => {
@@ -143,7 +119,7 @@ describe('this week', () => {
     const one = await opened();
     await show(one, <ThisWeek />);
     await type('2 bags, damp');
-    expect(place.querySelector('.figures')).not.toBeNull();
+    expect(page.place.querySelector('.figures')).not.toBeNull();
     expect(drawn).toEqual([]);
   });
 

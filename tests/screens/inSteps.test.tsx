@@ -1,38 +1,15 @@
 // @vitest-environment happy-dom
 // A place with many beds stands with what a window holds; the rest follows, and fields come when opened.
-import { act, type ReactNode } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { Announcer } from '../../app/controls/Announcer';
+import { act } from 'react';
+import { expect, test } from 'vitest';
 import { success } from '../../app/core/result';
 import { Beds } from '../../app/screens/beds/Beds';
-import { DeskProvider } from '../../app/screens/desk';
 import { Thing } from '../../app/screens/garden/Thing';
-import { StoreProvider } from '../../app/screens/store';
 import { bigGarden } from '../bench/bigGarden';
-import { storeWith, type TestStore } from '../store/surroundings';
+import { storeWith } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
-let root: Root;
-let place: HTMLElement;
-beforeEach(() => {
-  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-  place = document.createElement('div');
-  document.body.append(place);
-  root = createRoot(place);
-});
-afterEach(async () => {
-  await act(async () => root.unmount());
-  place.remove();
-  vi.unstubAllGlobals();
-});
-
-const within = ({ store }: TestStore, page: ReactNode) => (
-  <StoreProvider store={store}>
-    <Announcer>
-      <DeskProvider>{page}</DeskProvider>
-    </Announcer>
-  </StoreProvider>
-);
+const page = drawnPage();
 
 test('of thirty beds a dozen come first, and then all in the same order', async () => {
   const one = await storeWith(bigGarden({ beds: 30, years: 1, seed: 4 }));
@@ -43,13 +20,15 @@ test('of thirty beds a dozen come first, and then all in the same order', async 
       if (target instanceof HTMLUListElement && target.matches('.bed-list'))
         followed.push(...addedNodes);
   });
-  watch.observe(place, { childList: true, subtree: true });
-  await act(async () => root.render(within(one, <Beds />)));
+  watch.observe(page.place, { childList: true, subtree: true });
+  await page.draw(one.store, <Beds />);
   await act(async () => undefined);
   watch.disconnect();
-  const names = [...place.querySelectorAll('.bed-entry h2')].map(({ textContent }) => textContent);
+  const names = [...page.place.querySelectorAll('.bed-entry h2')].map(
+    ({ textContent }) => textContent,
+  );
   expect(names).toEqual(Array.from({ length: 30 }, (_, at) => `Bed ${at + 1}`));
-  expect(followed).toEqual([...place.querySelectorAll('.bed-list > li')].slice(12));
+  expect(followed).toEqual([...page.place.querySelectorAll('.bed-list > li')].slice(12));
 });
 
 test('a thing has its fields once it is opened, by a press or from elsewhere, and keeps them', async () => {
@@ -59,22 +38,18 @@ test('a thing has its fields once it is opened, by a press or from elsewhere, an
       <input aria-label={`Field of ${name}`} />
     </Thing>
   );
-  await act(async () =>
-    root.render(
-      within(
-        one,
-        <>
-          {thing('pressed')}
-          {thing('brought')}
-          {thing('added', true)}
-        </>,
-      ),
-    ),
+  await page.draw(
+    one.store,
+    <>
+      {thing('pressed')}
+      {thing('brought')}
+      {thing('added', true)}
+    </>,
   );
   const fields = () =>
-    [...place.querySelectorAll('input')].map((field) => field.getAttribute('aria-label'));
+    [...page.place.querySelectorAll('input')].map((field) => field.getAttribute('aria-label'));
   expect(fields()).toEqual(['Field of added']);
-  const [pressed, brought] = [...place.querySelectorAll('details')];
+  const [pressed, brought] = [...page.place.querySelectorAll('details')];
   await act(async () => pressed!.querySelector('summary')!.click());
   expect(fields()).toContain('Field of pressed');
   await act(async () => {

@@ -1,11 +1,9 @@
 // @vitest-environment happy-dom
 // What stands behind the figures of Season, Lawn, Garden and Tables, and of phosphorus and potassium.
 import { act, type ReactNode } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { unitsOf } from '../../app/amounts/unitSystem';
 import { growthTold } from '../../app/charts/lawn/growthTold';
-import { Announcer } from '../../app/controls/Announcer';
 import { dayOf, seasonEnd, seasonStart } from '../../app/core/days';
 import { answerBed } from '../../app/core/season/bedAnswer';
 import { bedQuestion } from '../../app/document/bedQuestion';
@@ -18,14 +16,12 @@ import { parseGarden } from '../../app/document/parse';
 import { sampleText } from '../../app/document/sampleGarden';
 import type { Garden } from '../../app/document/schema';
 import { MineralAccount } from '../../app/screens/beds/MineralAccount';
-import { DeskProvider } from '../../app/screens/desk';
 import { OwnGarden } from '../../app/screens/first/OwnGarden';
 import { stockLine } from '../../app/screens/garden/stockLine';
 import { growthIn, growthShown } from '../../app/screens/lawn/growthShown';
 import { SeasonPlace } from '../../app/screens/season/SeasonPlace';
 import { bedStrips } from '../../app/screens/season/stripsData';
 import type { Shown } from '../../app/screens/shown';
-import { StoreProvider } from '../../app/screens/store';
 import { findingFigures } from '../../app/screens/why/findingWhys';
 import { growthFigures } from '../../app/screens/why/lawnWhys';
 import { mineralWhy } from '../../app/screens/why/mineralWhys';
@@ -42,6 +38,7 @@ import { seasonFinding } from '../../app/words/seasonChart';
 import { storeBooks } from '../../app/words/stockWords';
 import { cutAtFigures, type FigureInText, type Why } from '../../app/words/why';
 import { sameThreadEngine, storeWith } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
 const parsed = parseGarden(sampleText);
 if (!parsed.ok) throw new Error('The sample is no garden');
@@ -239,34 +236,12 @@ test('a mixture says what its parts bring, and by which rows', () => {
 });
 
 describe('on a page', () => {
-  let root: Root | null = null;
-  let place: HTMLElement;
-  beforeEach(() => {
-    vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-    vi.stubGlobal('requestIdleCallback', () => 0);
-    vi.stubGlobal('cancelIdleCallback', () => undefined);
-    place = document.createElement('div');
-    document.body.append(place);
-  });
-  afterEach(async () => {
-    await act(async () => root?.unmount());
-    place.remove();
-    vi.unstubAllGlobals();
-  });
-  const show = async (page: ReactNode): Promise<void> => {
+  const page = drawnPage();
+  const show = async (part: ReactNode): Promise<void> => {
     const one = await storeWith(garden, { engine: sameThreadEngine() });
     one.store.setState({ about: { native: false, version: '0', folder: '', today: '2013-06-15' } });
     await one.time.pass(2000);
-    await act(async () => {
-      root = createRoot(place);
-      root.render(
-        <StoreProvider store={one.store}>
-          <Announcer>
-            <DeskProvider>{page}</DeskProvider>
-          </Announcer>
-        </StoreProvider>,
-      );
-    });
+    await page.draw(one.store, part);
   };
   const press = (button: Element): Promise<void> =>
     act(async () => (button as HTMLElement).click());
@@ -274,11 +249,13 @@ describe('on a page', () => {
   test('phosphorus and potassium have one button a line, which opens both', async () => {
     const results = answered('Gate bed');
     await show(<MineralAccount garden={garden} results={results} />);
-    const rows = [...place.querySelectorAll('tbody tr')].filter((row) => row.querySelector('td'));
+    const rows = [...page.place.querySelectorAll('tbody tr')].filter((row) =>
+      row.querySelector('td'),
+    );
     expect(rows.length).toBeGreaterThan(1);
     for (const row of rows) expect(row.querySelectorAll('button')).toHaveLength(1);
     await press(rows[0]!.querySelector('button')!);
-    const panel = place.querySelector('.why-panel')!;
+    const panel = page.place.querySelector('.why-panel')!;
     const season = mineralAccount(garden, results.input, results.season).at(-1)!;
     const why = mineralWhy(season.lines[0]!, units.nitrogenPerArea);
     isWhole(why);
@@ -288,26 +265,26 @@ describe('on a page', () => {
 
   test('each bed of Season has its reading as one button, and no paragraph is empty', async () => {
     await show(<SeasonPlace />);
-    const readings = [...place.querySelectorAll('.strip-head .figure-why')];
+    const readings = [...page.place.querySelectorAll('.strip-head .figure-why')];
     expect(readings.length).toBe(garden.beds.length);
     const [first] = readings;
     expect(first!.getAttribute('aria-label')).toMatch(/^15 June: .* ready, Gate bed: why\?$/);
     await press(first!);
-    expect(place.querySelector('.strip-head .why-panel')?.textContent).toContain(
+    expect(page.place.querySelector('.strip-head .why-panel')?.textContent).toContain(
       'On the evening of',
     );
-    for (const one of place.querySelectorAll('p')) expect(one.textContent).not.toBe('');
+    for (const one of page.place.querySelectorAll('p')) expect(one.textContent).not.toBe('');
   });
 
   test('further beds of a guided start are told apart by their number', async () => {
     await show(<OwnGarden onBack={() => undefined} />);
     const more = () =>
-      [...place.querySelectorAll('button')].find(
+      [...page.place.querySelectorAll('button')].find(
         ({ textContent }) => textContent === 'Another bed',
       )!;
     await press(more());
     await press(more());
-    const named = [...place.querySelectorAll('.five-more')].map(
+    const named = [...page.place.querySelectorAll('.five-more')].map(
       (one) => document.getElementById(one.getAttribute('aria-labelledby')!)?.textContent,
     );
     expect(named).toEqual(['Bed 2: Another bed', 'Bed 3: Another bed']);

@@ -1,32 +1,14 @@
 // @vitest-environment happy-dom
 // Season on the other side of the equator: the same garden half a year later is drawn the same.
-import { act } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { Announcer } from '../../app/controls/Announcer';
+import { describe, expect, test } from 'vitest';
 import { dayOf, textFromDay } from '../../app/core/days';
 import type { Garden } from '../../app/document/schema';
-import { DeskProvider } from '../../app/screens/desk';
 import { SeasonPlace } from '../../app/screens/season/SeasonPlace';
-import { StoreProvider } from '../../app/screens/store';
 import { bigGarden } from '../bench/bigGarden';
 import { sameThreadEngine, silentEngine, storeWith } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
-let root: Root | null = null;
-let place: HTMLElement;
-beforeEach(() => {
-  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-  vi.stubGlobal('requestIdleCallback', () => 0);
-  vi.stubGlobal('cancelIdleCallback', () => undefined);
-  place = document.createElement('div');
-  document.body.append(place);
-});
-const leave = () => act(async () => root?.unmount());
-afterEach(async () => {
-  await leave();
-  place.remove();
-  vi.unstubAllGlobals();
-});
+const page = drawnPage();
 
 /** 1 January to 1 July; both seasons that begin in 2013 have 365 days. */
 const halfYear = 181;
@@ -59,7 +41,7 @@ function inTheSouth(garden: Garden): Garden {
 }
 
 const textsOf = (selector: string): readonly string[] =>
-  [...place.querySelectorAll(selector)].map(({ textContent }) => textContent ?? '');
+  [...page.place.querySelectorAll(selector)].map(({ textContent }) => textContent ?? '');
 
 async function shown(garden: Garden, engine: typeof silentEngine) {
   const { store, time } = await storeWith(garden, { engine });
@@ -67,30 +49,18 @@ async function shown(garden: Garden, engine: typeof silentEngine) {
     about: { native: false, version: '0', folder: '', today: garden.garden.today ?? '2013-06-15' },
   });
   await time.pass(2000);
-  await act(async () => {
-    root = createRoot(place);
-    root.render(
-      <StoreProvider store={store}>
-        <Announcer>
-          <DeskProvider>
-            <SeasonPlace />
-          </DeskProvider>
-        </Announcer>
-      </StoreProvider>,
-    );
-  });
+  await page.draw(store, <SeasonPlace />);
   const told = {
-    axis: place.querySelector('[role=slider]')?.getAttribute('aria-valuetext') ?? '',
+    axis: page.place.querySelector('[role=slider]')?.getAttribute('aria-valuetext') ?? '',
     season: textsOf('.page').join(' '),
     beds: textsOf('.bed-open'),
-    plantings: [...place.querySelectorAll<HTMLElement>('.strip-planting')].map((one) => ({
+    plantings: [...page.place.querySelectorAll<HTMLElement>('.strip-planting')].map((one) => ({
       left: one.style.insetInlineStart || one.style.left,
       width: one.style.inlineSize || one.style.width,
       says: one.getAttribute('aria-label') ?? one.textContent ?? '',
     })),
   };
-  await leave();
-  root = null;
+  await page.leave();
   return told;
 }
 

@@ -1,12 +1,8 @@
 // @vitest-environment happy-dom
 // Every cell of the tables that nobody read anywhere says so where it stands, and no other one does.
-import { act, type ReactNode } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { Announcer } from '../../app/controls/Announcer';
+import { type ReactNode } from 'react';
+import { describe, expect, test } from 'vitest';
 import { CitedRows } from '../../app/screens/CitedRows';
-import { DeskProvider } from '../../app/screens/desk';
-import { StoreProvider } from '../../app/screens/store';
 import { CropTable } from '../../app/screens/tables/CropTable';
 import { MaterialTable } from '../../app/screens/tables/MaterialTable';
 import { RateTable } from '../../app/screens/tables/RateTable';
@@ -26,32 +22,13 @@ import { materialRows } from '../../app/tables/materials';
 import type { Row } from '../../app/tables/shapes';
 import { bigGarden } from '../bench/bigGarden';
 import { storeWith } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
-let root: Root | null = null;
-let place: HTMLElement;
-beforeEach(() => {
-  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-  place = document.createElement('div');
-  document.body.append(place);
-});
-afterEach(async () => {
-  await act(async () => root?.unmount());
-  place.remove();
-  vi.unstubAllGlobals();
-});
+const page = drawnPage();
 
 async function show(what: ReactNode): Promise<void> {
   const { store } = await storeWith(bigGarden({ beds: 2, years: 1, seed: 5 }));
-  await act(async () => {
-    root = createRoot(place);
-    root.render(
-      <StoreProvider store={store}>
-        <Announcer>
-          <DeskProvider>{what}</DeskProvider>
-        </Announcer>
-      </StoreProvider>,
-    );
-  });
+  await page.draw(store, what);
 }
 
 /** What the screen has to say of a number by how it is known, as a reader finds it. */
@@ -77,7 +54,7 @@ describe.each([
   test('marks the numbers that were not read, cell by cell', async () => {
     await show(table);
     const lines = new Map(
-      [...place.querySelectorAll('tr.row-line')].map((line) => [
+      [...page.place.querySelectorAll('tr.row-line')].map((line) => [
         textOf(line.querySelector('th, td') ?? undefined).trim(),
         [...line.querySelectorAll('.range-cell .range-numbers')],
       ]),
@@ -98,7 +75,7 @@ describe.each([
 
 describe('what a row opens to, and the sums', () => {
   const lineTexts = () =>
-    [...place.querySelectorAll('tbody tr')].map((line) =>
+    [...page.place.querySelectorAll('tbody tr')].map((line) =>
       textOf(line.lastElementChild ?? undefined),
     );
 

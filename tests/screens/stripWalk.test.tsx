@@ -1,20 +1,17 @@
 // @vitest-environment happy-dom
 // The strips of Season by key: one stop of Tab, arrows from bed to bed and along a bed.
 import { act } from 'react';
-import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { Announcer } from '../../app/controls/Announcer';
+import { describe, expect, test } from 'vitest';
 import { dayOf } from '../../app/core/days';
 import { parseGarden } from '../../app/document/parse';
 import { sampleText } from '../../app/document/sampleGarden';
 import type { Garden } from '../../app/document/schema';
-import { DeskProvider } from '../../app/screens/desk';
 import { SeasonPlace } from '../../app/screens/season/SeasonPlace';
-import { StoreProvider } from '../../app/screens/store';
 import type { MowingsStore } from '../../app/store/contract';
 import { bedPlace } from '../../app/words/seasonPlaceWords';
 import { bigGarden } from '../bench/bigGarden';
 import { sameThreadEngine, silentEngine, storeWith } from '../store/surroundings';
+import { drawnPage } from './drawnPage';
 
 const parsed = parseGarden(sampleText);
 if (!parsed.ok) throw new Error('The sample is no garden');
@@ -23,41 +20,17 @@ const sample = parsed.value;
 const namesOf = ({ beds }: Garden): readonly string[] =>
   beds.toSorted((one, other) => (one.steps ?? 1e9) - (other.steps ?? 1e9)).map(({ name }) => name);
 
-let root: Root | null = null;
-let place: HTMLElement;
-beforeEach(() => {
-  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', true);
-  vi.stubGlobal('requestIdleCallback', () => 0);
-  vi.stubGlobal('cancelIdleCallback', () => undefined);
-  place = document.createElement('div');
-  document.body.append(place);
-});
-afterEach(async () => {
-  await act(async () => root?.unmount());
-  place.remove();
-  vi.unstubAllGlobals();
-});
+const page = drawnPage();
 
 async function show(garden: Garden, engine = sameThreadEngine()): Promise<MowingsStore> {
   const one = await storeWith(garden, { engine });
   one.store.setState({ about: { native: false, version: '0', folder: '', today: '2013-06-15' } });
   await one.time.pass(2000);
-  await act(async () => {
-    root = createRoot(place);
-    root.render(
-      <StoreProvider store={one.store}>
-        <Announcer>
-          <DeskProvider>
-            <SeasonPlace />
-          </DeskProvider>
-        </Announcer>
-      </StoreProvider>,
-    );
-  });
+  await page.draw(one.store, <SeasonPlace />);
   return one.store;
 }
 
-const list = (): HTMLElement => place.querySelector('.strip-rows > ul')!;
+const list = (): HTMLElement => page.place.querySelector('.strip-rows > ul')!;
 const rows = (): HTMLElement[] => [...list().querySelectorAll<HTMLElement>(':scope > li')];
 const pressable = (within: Element): HTMLElement[] => [
   ...within.querySelectorAll<HTMLElement>('button, summary'),
@@ -68,7 +41,7 @@ const stops = (): HTMLElement[] =>
 const nameOf = (item: Element | null): string =>
   item?.getAttribute('aria-label') ?? item?.textContent ?? '';
 const focused = (): string => nameOf(document.activeElement);
-const heard = (): string => place.querySelector('.strips [aria-live]')!.textContent;
+const heard = (): string => page.place.querySelector('.strips [aria-live]')!.textContent;
 const focus = (item: HTMLElement): Promise<void> => act(async () => item.focus());
 const press = (key: string, more: KeyboardEventInit = {}): Promise<void> =>
   act(async () => {
