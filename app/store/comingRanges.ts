@@ -8,13 +8,13 @@ import type { LateDoor, MakeLateDoor } from './lateDoors';
 import { sameQuestion } from './sameQuestion';
 import {
   bedsInABreath,
-  progressPauseMilliseconds,
   quickDraws,
   resultsPauseMilliseconds,
   wholeDraws,
   wholeDrawsPauseMilliseconds,
 } from './surroundings';
 import { todayDayOf } from './today';
+import { togetherInTime } from './togetherInTime';
 import { touchedBeds } from './touchedBeds';
 
 /** Where the beds are in most imagined next seasons. */
@@ -89,7 +89,6 @@ export const comingRangesDoor: MakeLateDoor<ComingRangesDoor> = (
   ): Promise<boolean> => {
     let come: NextSeasonRange[] = [];
     let far = { done: 0, of: questions.length * count };
-    let isPausing = false;
     put({ state: 'working', reason: null, ...far });
     const show = (): void => {
       if (signal.aborted) return;
@@ -103,15 +102,7 @@ export const comingRangesDoor: MakeLateDoor<ComingRangesDoor> = (
       put({ ...far, ...(some.length > 0 && { beds: { ...read().comingRanges?.beds, ...beds } }) });
     };
     // beds that come in a moment are shown together
-    const showInTime = (): void => {
-      if (isPausing) return;
-      show();
-      isPausing = true;
-      later(progressPauseMilliseconds, () => {
-        isPausing = false;
-        if (come.length > 0) showInTime();
-      });
-    };
+    const showInTime = togetherInTime(later, show, () => come.length > 0);
     const beds = questions.map((question) => ({ ...question, count }));
     const settled = await engine.ask<'next season draws'>(
       { kind: 'next season draws', beds, limits },

@@ -11,13 +11,13 @@ import type { Read, Write } from './gardenSlice';
 import { sameQuestion } from './sameQuestion';
 import {
   bedsInABreath,
-  progressPauseMilliseconds,
   quickDraws,
   wholeDraws,
   wholeDrawsPauseMilliseconds,
   type Surroundings,
 } from './surroundings';
 import { todayDayOf, todayTextOf } from './today';
+import { togetherInTime } from './togetherInTime';
 import { touchedBeds } from './touchedBeds';
 
 type Stage = BedDraws['stage'];
@@ -149,7 +149,6 @@ export function drawsDoor(
     // a moment later: each drawn by itself would keep the page from its keys.
     let come: DrawsAnswer[] = [];
     let far: Pick<DrawsWork, 'done' | 'of'> = { done: 0, of };
-    let isPausing = false;
     const show = (): void => {
       if (signal.aborted || come.length === 0) return;
       const some = come;
@@ -158,15 +157,7 @@ export function drawsDoor(
       take(garden, questions, some, stage);
     };
     showCome = show;
-    const showInTime = (): void => {
-      if (isPausing) return;
-      show();
-      isPausing = true;
-      later(progressPauseMilliseconds, () => {
-        isPausing = false;
-        if (come.length > 0) showInTime();
-      });
-    };
+    const showInTime = togetherInTime(later, show, () => come.length > 0);
     const onProgress = ({ done, of: all, bed }: Progress): void => {
       if (signal.aborted) return;
       far = { done, of: all };
