@@ -177,7 +177,30 @@ export const comingMowing = (lawnId: string, day: DayNumber, kind: Mowing['kind'
   rest: { to: 'undecided' },
 });
 
-/** A lawn's next mowing, and what it and the weekly ones after it are expected to bring. */
+/**
+ * Places among the days of the plan on which a lawn is mown: as often as was said of it, each
+ * mowing on the plan's day nearest to when it is due; every week where nothing was said.
+ *
+ * @param last day of its last mowing; -Infinity: never yet
+ */
+export function mowingPlaces(
+  { mownEveryDays: every }: Pick<Lawn, 'mownEveryDays'>,
+  last: DayNumber,
+  days: readonly DayNumber[],
+): readonly number[] {
+  const [today = 0] = days;
+  const places = days.map((_day, place) => place);
+  if (every === undefined) return places.slice(today - last < justMownDays ? 1 : 0);
+  const first = Math.max(0, last + every - today);
+  const mowings = Math.ceil((days.length * daysOfWeek) / every) + 1;
+  // a lawn mown twice a week falls on a day of the plan twice
+  const due = new Set(
+    Array.from({ length: mowings }, (_unused, at) => Math.round((first + at * every) / daysOfWeek)),
+  );
+  return places.filter((place) => due.has(place));
+}
+
+/** A lawn's next mowing, and what it and those after it are expected to bring. */
 function comingOf(
   making: Making,
   lawn: Lawn,
@@ -188,16 +211,18 @@ function comingOf(
   const last = garden.mowings
     .filter(({ lawnId, date }) => lawnId === lawn.id && dayOf(date) <= today)
     .reduce((latest, { date }) => Math.max(latest, dayOf(date)), -Infinity);
-  const firstAt = today - last < justMownDays ? 1 : 0;
-  const mowsOn = days[firstAt] ?? today + daysOfWeek;
+  const places = mowingPlaces(lawn, last, days);
+  const mowsOn = days[places[0] ?? days.length] ?? today + daysOfWeek * days.length;
   const outlook = lawnOutlook(garden, lawn.id, mowsOn, today);
   const factor = grassHeightRows[wishes.heights[lawn.id] ?? 'usual'].typical;
-  const sources = days.slice(firstAt).map((day, at): PlanSource => {
+  const sources = places.map((place, at): PlanSource => {
+    const day = today + place * daysOfWeek;
+    const sinceThen = today + (places[at - 1] ?? place) * daysOfWeek;
     const mowing = comingMowing(lawn.id, day, at === 0 ? outlook.kind : null);
     const dry =
       at === 0
         ? outlook.dryKilograms.typical * factor
-        : (grownBetween(outlook, day - daysOfWeek + 1, day) * lawn.areaM2) / 1000;
+        : (grownBetween(outlook, sinceThen + 1, day) * lawn.areaM2) / 1000;
     return sourceOf(
       { ...making, garden: { ...garden, mowings: [...garden.mowings, mowing] } },
       { source: 'coming', lawnId: lawn.id, day },

@@ -119,6 +119,46 @@ describe('the sample on 15 June', () => {
     expect(sourceOf(later, high)?.litres).toBe(sourceOf(later)?.litres);
   });
 
+  describe('a lawn mown as often as was said of it', () => {
+    const mown = (mownEveryDays: number): Garden => ({
+      ...sample,
+      lawns: sample.lawns.map((lawn) => ({ ...lawn, mownEveryDays })),
+    });
+    const comingOf = (garden: Garden, on: number = today) =>
+      planQuestion(garden, on).sources.filter(
+        ({ ref, lawnId }) => ref.source === 'coming' && lawnId === 'lawn-back',
+      );
+
+    test.each([
+      [4, [1, 2, 3, 4, 5, 6, 7, 8, 9]],
+      [7, [1, 2, 3, 4, 5, 6, 7, 8, 9]],
+      [10, [1, 3, 4, 6, 7, 9]],
+      [14, [2, 4, 6, 8]],
+      [21, [3, 6, 9]],
+    ])('every %i days: on the days of the plan nearest to it', (every, weeks) => {
+      expect(comingOf(mown(every)).map(({ day }) => day! - today)).toEqual(
+        weeks.map((week) => 7 * week),
+      );
+    });
+
+    test('every two weeks brings what two weekly mowings would', () => {
+      const weekly = new Map(comingOf(mown(7)).map(({ day, litres }) => [day, litres]));
+      const [, ...later] = comingOf(mown(14));
+      expect(later).toHaveLength(3);
+      for (const { day, litres } of later)
+        expect(litres).toBeCloseTo(weekly.get(day! - 7)! + weekly.get(day)!, 6);
+    });
+
+    test('the next one is looked for when it is due, and today where it is late', () => {
+      const next = (on: number) =>
+        planQuestion(mown(14), on).lawns.find(({ lawnId }) => lawnId === 'lawn-back')?.mowsOn;
+      expect(next(today)).toBe(today + 14);
+      expect(next(today + 7)).toBe(today + 14);
+      expect(next(today + 11)).toBe(today + 11);
+      expect(next(today + 20)).toBe(today + 20);
+    });
+  });
+
   test('every bed, with its way from the gate', () => {
     expect(question.beds.map(({ bedId, steps }) => [bedId, steps])).toEqual(
       sample.beds.map(({ id, steps }) => [id, steps]),
