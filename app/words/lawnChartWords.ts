@@ -46,6 +46,7 @@ export const lawnChartWords = {
   band: 'likely, 8 weeks in 10',
   usual: 'as its kind usually grows',
   mown: 'mown, spread over the days it grew',
+  mownTorn: 'mown, higher than there is room: the number says how much a week',
   firstMown: 'first mowing logged, days it grew not known',
   nothing: 'Nothing is reckoned to grow in this season, and no mowing is written down.',
   notReckoned: 'Growth is reckoned for the season of today only.',

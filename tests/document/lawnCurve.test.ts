@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { drawnOfLawn } from '../../app/charts/lawn/LawnKey';
 import { hasGrowth, lawnGeometry } from '../../app/charts/lawn/geometry';
 import { dayOf } from '../../app/core/days';
 import { lawnCurve } from '../../app/document/lawnCurve';
@@ -106,6 +107,27 @@ describe('the drawing of a lawn’s growth', () => {
       expect(Number(tip)).toBeCloseTo(drawing.y(data.weeks[at]?.typical ?? NaN), 6);
       expect(isAhead).toBe(from > 10);
     });
+  });
+  test('one mowing far above the rest is torn off at the top and leaves the rest its height', () => {
+    const plain = lawnGeometry(data, 600);
+    const cuts = [...data.cuts, { from: 11, day: 17, aWeek: 400 }];
+    const drawing = lawnGeometry({ ...data, cuts }, 600);
+    expect(drawing.cuts.map(({ day }) => day)).toEqual([10]);
+    expect(drawing.torn).toMatchObject([{ day: 17, aWeek: 400, y: drawing.top }]);
+    const heightOf = ({ floor, y }: typeof plain, value: number) => floor - y(value);
+    expect(heightOf(drawing, 8) / heightOf(plain, 8)).toBeGreaterThan(0.4);
+    // twice what is expected at most is still drawn as high as it is
+    const high = lawnGeometry({ ...data, cuts: [{ from: 4, day: 10, aWeek: 16 }] }, 600);
+    expect(high.torn).toEqual([]);
+    expect(high.cuts[0]?.height).toBeCloseTo(heightOf(high, 16), 9);
+    expect(drawnOfLawn({ ...data, cuts })).toMatchObject({ cuts: true, tornCuts: true });
+    expect(drawnOfLawn(data)).toMatchObject({ cuts: true, tornCuts: false });
+  });
+  test('where nothing is expected a mowing is its own scale', () => {
+    const cuts = [{ from: 4, day: 10, aWeek: 16 }];
+    const drawing = lawnGeometry({ ...data, weeks: [], cuts }, 600);
+    expect(drawing.torn).toEqual([]);
+    expect(drawing.cuts[0]?.height).toBeCloseTo(drawing.floor - drawing.y(16), 9);
   });
   test('holds at any width, and where nothing grows', () => {
     for (const width of [280, 600, 1800])

@@ -1,11 +1,12 @@
 import { lawnChartWords as words } from '../../words/lawnChartWords';
-import type { LawnChartData } from './geometry';
+import { isTornOff, type LawnChartData } from './geometry';
 
 /** What of lawns is drawn: only that has a line in the key. */
 export interface LawnDrawn {
   readonly weeks: boolean;
   readonly ahead: boolean;
   readonly cuts: boolean;
+  readonly tornCuts: boolean;
   readonly firstCut: boolean;
 }
 
@@ -13,12 +14,15 @@ export const drawnOfLawn = ({
   weeks,
   cuts,
   today,
-}: Pick<LawnChartData, 'cuts' | 'today'> & {
-  readonly weeks: readonly { readonly from: number }[];
-}): LawnDrawn => ({
+}: Pick<LawnChartData, 'cuts' | 'today' | 'weeks'>): LawnDrawn => ({
   weeks: weeks.length > 0,
   ahead: weeks.some(({ from }) => from > today),
-  cuts: cuts.some(({ from, aWeek }) => from !== null && aWeek !== null),
+  cuts: cuts.some(
+    ({ from, aWeek }) => from !== null && aWeek !== null && !isTornOff({ weeks }, aWeek),
+  ),
+  tornCuts: cuts.some(
+    ({ from, aWeek }) => from !== null && aWeek !== null && isTornOff({ weeks }, aWeek),
+  ),
   firstCut: cuts.some(({ from }) => from === null),
 });
 
@@ -49,6 +53,15 @@ export function LawnKey({ drawn }: { readonly drawn: LawnDrawn }) {
         <>
           <path className="lawn-cut-side" d="M3 5 V16 M23 5 V16" />
           <path className="lawn-cut" d="M3 5 H23" />
+        </>
+      ),
+    },
+    drawn.tornCuts && {
+      says: words.mownTorn,
+      mark: (
+        <>
+          <path className="lawn-cut-side" d="M3 7 V16 M23 7 V16" />
+          <path className="lawn-cut" d="M3 7 l5 -4 l5 4 l5 -4 l5 4" />
         </>
       ),
     },

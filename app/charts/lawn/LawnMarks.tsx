@@ -1,4 +1,15 @@
+import { twoFigures } from '../../words/figures';
 import type { LawnGeometry } from './geometry';
+
+/** room that a number takes beside a torn mowing [px] */
+const numberRoom = 46;
+const teeth = 4;
+
+/** An edge in teeth, from left to right. */
+const tornEdge = (x: number, y: number, width: number): string => {
+  const step = width / (2 * teeth);
+  return `M${x} ${y} ${Array.from({ length: teeth }, () => `l${step} -4 l${step} 4`).join(' ')}`;
+};
 
 /** Growth and mowings themselves, without axis and words. */
 export function LawnMarks({ drawing }: { readonly drawing: LawnGeometry }) {
@@ -31,6 +42,25 @@ export function LawnMarks({ drawing }: { readonly drawing: LawnGeometry }) {
           <path className="lawn-cut" d={`M${cut.x} ${cut.y} h${cut.width}`} />
         </g>
       ))}
+      {drawing.torn.map(({ x, y, width, day, aWeek }) => {
+        const isLeft = x - left > numberRoom;
+        return (
+          <g key={day}>
+            <path
+              className="lawn-cut-side"
+              d={`M${x} ${y} V${floor} M${x + width} ${y} V${floor}`}
+            />
+            <path className="lawn-cut" d={tornEdge(x, y, width)} />
+            <text
+              className={isLeft ? 'chart-number chart-number-left' : 'chart-number'}
+              x={isLeft ? x - 4 : x + width + 4}
+              y={y + 8}
+            >
+              {twoFigures(aWeek)}
+            </text>
+          </g>
+        );
+      })}
       {drawing.marks.map(({ x, day }) => (
         <path key={day} className="lawn-cut" d={`M${x - 5} ${floor - 10} l5 8 l5 -8`} />
       ))}

@@ -28,6 +28,18 @@ export const hasGrowth = ({ weeks, cuts }: Pick<LawnChartData, 'weeks' | 'cuts'>
 /** less is nothing, in any unit [unit of the chart] */
 const leastGrowth = 1e-6;
 
+/** Mowings up to so many times what is expected at most are drawn as high as they are. */
+const tallest = 2;
+/** How far above what is expected at most the drawing ends where one goes through its top. */
+const airAbove = 1.25;
+
+const mostExpected = ({ weeks }: Pick<LawnChartData, 'weeks'>): number =>
+  Math.max(0, ...weeks.map(({ high, usual }) => Math.max(high, usual)));
+
+/** Whether a mowing is so far above all that is expected that it is drawn torn off at the top. */
+export const isTornOff = (data: Pick<LawnChartData, 'weeks'>, aWeek: number): boolean =>
+  mostExpected(data) > leastGrowth && aWeek > tallest * mostExpected(data);
+
 export interface Box {
   readonly x: number;
   readonly y: number;
@@ -56,6 +68,8 @@ export interface LawnGeometry {
   readonly usual: string;
   /** each mowing as what grew a week, over the days it grew: as wide as those days, as high as the weekly growth */
   readonly cuts: readonly (Box & { readonly day: DayNumber })[];
+  /** mowings far above all that is expected: they go through the top, their growth of a week written beside */
+  readonly torn: readonly (Box & { readonly day: DayNumber; readonly aWeek: number })[];
   /** mowings whose days of growth are not known */
   readonly marks: readonly { readonly x: number; readonly day: DayNumber }[];
   readonly x: (day: DayNumber) => number;
@@ -94,9 +108,12 @@ export function lawnGeometry(
   const { left, top, height } = frame;
   const right = width - frame.right;
   const floor = height - frame.bottom;
+  const isTorn = ({ aWeek }: { readonly aWeek: number | null }): boolean =>
+    aWeek !== null && isTornOff(data, aWeek);
+  // one slip of the pen would press everything else flat
   const highest = Math.max(
-    ...data.weeks.map(({ high, usual }) => Math.max(high, usual)),
-    ...data.cuts.map(({ aWeek }) => aWeek ?? 0),
+    mostExpected(data) * (data.cuts.some(isTorn) ? airAbove : 1),
+    ...data.cuts.map((cut) => (isTorn(cut) ? 0 : (cut.aWeek ?? 0))),
     leastGrowth,
   );
   const y = scaleLinear([0, highest], [floor, top]).nice(frame.ticks);
@@ -126,8 +143,13 @@ export function lawnGeometry(
     })),
     band: data.weeks.length > 0 ? `M${along(({ high }) => high)} L${back} Z` : '',
     usual: data.weeks.length > 0 ? `M${along(({ usual }) => usual)}` : '',
+    torn: data.cuts.flatMap(({ from, day, aWeek }) =>
+      from !== null && aWeek !== null && isTornOff(data, aWeek)
+        ? [{ day, aWeek, x: x(from), y: top, width: x(day + 1) - x(from), height: floor - top }]
+        : [],
+    ),
     cuts: data.cuts.flatMap(({ from, day, aWeek }) =>
-      from === null || aWeek === null
+      from === null || aWeek === null || isTornOff(data, aWeek)
         ? []
         : [
             {

@@ -42,11 +42,14 @@ export function SeasonLawns(props: { readonly span: DaySpan; readonly days: Stri
   // what is reckoned says itself what it draws
   const each = lawns
     .filter((lawn) => hasLawnCurve(garden, lawn, today))
-    .map((lawn) => drawnOfLawn(lawnInSpan(garden, lawn, span, today)));
+    .map((lawn) =>
+      drawnOfLawn({ today, ...growthShown(lawnInSpan(garden, lawn, span, today), 1) }),
+    );
   const drawn = {
     weeks: each.some(({ weeks }) => weeks),
     ahead: each.some(({ ahead }) => ahead),
     cuts: each.some(({ cuts }) => cuts),
+    tornCuts: each.some(({ tornCuts }) => tornCuts),
     firstCut: each.some(({ firstCut }) => firstCut),
   };
   if (lawns.length === 0) return null;
