@@ -198,6 +198,7 @@ export function cautionFacts(
     ];
   });
   return {
+    seasonStartMonth: garden.garden.seasonStartMonth,
     roof: bed.roof,
     lastSpringFrost: lastSpringFrost(garden, today),
     ownWell: garden.garden.ownWell,

@@ -15,6 +15,7 @@ import { dayIn, legumeInput, makeBed, makeLayer, makePlanting, today } from './m
  */
 
 const facts: CautionFacts = {
+  seasonStartMonth: 1,
   roof: 'open',
   lastSpringFrost: dayIn(4, 15),
   ownWell: false,

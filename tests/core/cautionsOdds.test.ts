@@ -17,6 +17,7 @@ import { makeBed, makeLayer, makePlanting, today } from './madeBed';
 /* Odds are invented; the lines are those of the table: 3, 5 and 8 seasons in 10. */
 
 const facts: CautionFacts = {
+  seasonStartMonth: 1,
   roof: 'open',
   lastSpringFrost: null,
   ownWell: false,

@@ -16,6 +16,7 @@ const run = (input: BedSeason, previous: NitrogenState | null = null): Run => {
 };
 
 const facts: CautionFacts = {
+  seasonStartMonth: 1,
   roof: 'open',
   lastSpringFrost: null,
   ownWell: false,

@@ -28,6 +28,7 @@ export const clearing = dayIn(8, 23);
 export const all = (value: number): Float64Array => new Float64Array(days).fill(value);
 
 export const openFacts: CautionFacts = {
+  seasonStartMonth: 1,
   roof: 'open',
   lastSpringFrost: dayIn(4, 15),
   ownWell: false,

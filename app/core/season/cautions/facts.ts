@@ -88,6 +88,8 @@ export interface OnHand {
 
 /** Plain data about the garden that the engine does not need and the cautions do. */
 export interface CautionFacts {
+  /** 1-12: the run of a bed that was split off or newly known begins within a season */
+  readonly seasonStartMonth: number;
   readonly roof: 'open' | 'glass or film';
   /** usual last spring frost of the season that holds today */
   readonly lastSpringFrost: DayNumber | null;

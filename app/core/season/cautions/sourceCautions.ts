@@ -1,8 +1,8 @@
-import type { DayNumber } from '../../days';
+import { seasonStart, type DayNumber } from '../../days';
 import type { LayerInput, PlantingInput } from '../input';
 import type { FactId, Limits } from '../limits';
 import { standingPlantings } from '../plantingAccount';
-import { seasonFirstDay, seasonLastDay } from '../seasonAccount';
+import { seasonLastDay } from '../seasonAccount';
 import type { Caution, CautionKind } from '../verdict';
 import type { CautionFacts, Hazard, LayerFacts, Run } from './facts';
 import { factCaution } from './makeCaution';
@@ -42,7 +42,7 @@ function treatedCaution(
   const found = treatmentFinding(
     of.source,
     of.cutOn,
-    seasonFirstDay(run.input, of.cutOn),
+    seasonStart(of.cutOn, facts.seasonStartMonth),
     useOf(run, layer.day, facts),
     limits,
   );
