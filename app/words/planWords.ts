@@ -150,16 +150,18 @@ export function planWhyWords({ why }: PlanLine, names: PlanNames): string {
   // a bed that has enough as it stands, and gains by more
   const wants =
     before.state === 'short' || before.shortOn !== null ? 'is hungry' : 'could use more';
+  // "about right" beside what it lacks would say two things at once
+  const called = before.shortOn === null && before.state === 'about right' ? '' : ` (${state})`;
   const isTold = isFed || reason === 'pinned' || reason === 'too much';
   switch (isTold ? reason : 'bare ground') {
     case 'hungry':
-      return `It ${wants} (${state}). This ${feeds}.`;
+      return `It ${wants}${called}. This ${feeds}.`;
     case 'bare ground':
       return `Its ground wants hiding. This ${hides}.`;
     case 'too much':
       return `It has more than it can use, and browns hold some back. In hand and to come: ${fromTo(before, after)}.`;
     case 'hungry and bare':
-      return `It ${wants} (${state}) and lies open. This ${feeds}. It ${hides}.`;
+      return `It ${wants}${called} and lies open. This ${feeds}. It ${hides}.`;
     case 'pinned':
       return isFed ? `You said so. This ${feeds}.` : `You said so. This ${hides}.`;
   }

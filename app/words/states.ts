@@ -118,15 +118,23 @@ export function stateSentence(
         verdict.dryFirst ? ' The soil is dry: water first.' : ''
       }`;
     case 'about right':
-      return `${verdict.wantsMoreLater ? leanLater(verdict, past) : past}${was}`;
+      return `${verdict.wantsMoreLater ? leanLater(verdict, past) : past}${
+        verdict.lackIsPast ? ` ${pastLack[verdict.lackIsPast]}` : ''
+      }${was}`;
     case 'nothing planted':
       return `Nothing planted. ${estimateWithUnit(verdict.inReach, units.nitrogenPerArea)} is ready in the soil.`;
   }
 }
 
+/** Why a bed with less than its crop can use is about right: the state asks what is still to come. */
+const pastLack: Readonly<Record<NonNullable<BedVerdict['lackIsPast']>, string>> = {
+  'gets the rest': 'What it still wants it should get; what it went without is past.',
+  'wants little': 'It wants little more now; what it went without is past.',
+};
+
 /** Right for four weeks and not to the end: too little in all, or enough that comes too late. */
 const leanLater = ({ ratio, forecastMet }: BedVerdict, past: string): string =>
-  `About right for now, lean later. ${past} As things stand it gets ${percent(forecastMet)} of what it could still use${
+  `Right for the coming weeks, lean later. ${past} As things stand it gets ${percent(forecastMet)} of what it could still use${
     (ratio ?? 0) >= 1 ? ': the rest comes too late for it' : ''
   }.`;
 

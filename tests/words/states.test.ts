@@ -37,6 +37,7 @@ const verdict = (changes: Partial<BedVerdict> = {}): BedVerdict => ({
   excessClass: 'fruit',
   overFedLine: 1.3,
   wantsMoreLater: false,
+  lackIsPast: null,
   strongly: false,
   flowerNitrate: null,
   laidThisSeason: 20,
@@ -101,13 +102,20 @@ describe('the state of a bed in one line', () => {
 
   test('about right for now says when it will not last; a legume’s ratio is of the soil’s share', () => {
     expect(says({ ratio: 0.56, forecastMet: 0.54, wantsMoreLater: true })).toBe(
-      'About right for now, lean later. In hand and to come: 0.56 times what the crop can use. As things stand it gets 54 % of what it could still use.',
+      'Right for the coming weeks, lean later. In hand and to come: 0.56 times what the crop can use. As things stand it gets 54 % of what it could still use.',
     );
     expect(says({ ratio: 1.2, forecastMet: 0.8, wantsMoreLater: true })).toMatch(
       /1\.2 times what the crop can use\. .* 80 % .*: the rest comes too late for it\.$/,
     );
     expect(says({ ratio: 0.8, forecastMet: 0.9 })).not.toMatch(/lean/);
     expect(says({ excessClass: 'legume' })).toMatch(/what it asks of the soil\.$/);
+  });
+
+  test('about right with less than its need says that the lack is past', () => {
+    expect(says({ ratio: 0.23, lackIsPast: 'wants little', wasShortOn: today - 30 })).toMatch(
+      /0\.23 times what the crop can use\. It wants little more now; what it went without is past\. It was short from/,
+    );
+    expect(says({ ratio: 0.8, lackIsPast: 'gets the rest' })).toMatch(/should get/);
   });
 
   test('strongly is a word of its own', () => {

@@ -60,6 +60,9 @@ export interface GrowingPlanting {
 export const demandMetOf = ({ needSoFar, metSoFar }: GrowingPlanting): number =>
   needSoFar > 0 ? Math.min(1, metSoFar / needSoFar) : 0;
 
+/** Taken up, luxury included, and fixed so far; g N per m2 of bed. */
+export const takenSoFar = ({ uptake, fixed }: GrowingPlanting): number => uptake + fixed;
+
 /** What a planting wants in a season [g per m2 of planted ground]. */
 export const needOfSeason = (crop: CropInput, season: GrowthSeason | undefined): number =>
   season?.isRegrowth === true ? crop.need * (1 - crop.rootShare) : crop.need;

@@ -17,7 +17,7 @@ export interface PlantingAccount {
   readonly need: number;
   /** of it what it wants by the end of the run */
   readonly needOfRun: number;
-  /** taken up and fixed so far, harvests included */
+  /** taken up and fixed so far, harvests included, and on the ground the bed was made of too */
   readonly inCrop: number;
   readonly inReach: number;
   readonly release: number;
@@ -166,6 +166,8 @@ export function plantingAccounts(
     const fixedToCome = sumDays(own.dailyFixed, result, tomorrow, horizon);
     const takenSoFar = sumDays(own.dailyUptake, result, planting.startDay, today);
     const fixedSoFar = sumDays(own.dailyFixed, result, planting.startDay, today);
+    // a plant that stays for years counts from the season it grows in
+    const takenBefore = growsFrom(planting) <= result.firstDay ? (own.takenBefore ?? 0) : 0;
     const needOfRun = canFix(planting) ? own.demand - fixedToCome : own.demand;
     return {
       planting,
@@ -174,7 +176,7 @@ export function plantingAccounts(
       horizon,
       need: needOfRun + neededLater(planting, own.demand, horizon, lastDayOf(result)),
       needOfRun,
-      inCrop: takenSoFar + fixedSoFar,
+      inCrop: takenBefore + takenSoFar + fixedSoFar,
       inReach: supplyShare * mineralInReach(result, today),
       release: supplyShare * sumDays(result.released, result, tomorrow, horizon),
       tieUp: supplyShare * sumDays(result.tiedUp, result, tomorrow, horizon),

@@ -27,6 +27,8 @@ export interface PlantingSeason {
 export interface PlantingResult {
   /** of `harvested` and `removed` what was so before the run, on the ground the bed was made of */
   readonly brought?: { readonly harvested: number; readonly removed: number };
+  /** taken up and fixed before the run, on the ground the bed was made of; absent where nothing was */
+  readonly takenBefore?: number;
   readonly id: string;
   /** day it came into the bed */
   readonly startDay: DayNumber;

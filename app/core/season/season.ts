@@ -3,7 +3,7 @@ import { availableLowerShare, availableShare } from '../soil/water';
 import type { BedState, LyingLayer } from './bedState';
 import { startingState } from './startingState';
 import { bookkeepingDifference, nitrogenOnHand } from './bookkeeping';
-import { demandMetOf } from './growingPlanting';
+import { demandMetOf, takenSoFar } from './growingPlanting';
 import { lowerDepthFor } from './runPlan';
 import { isOutside, ways } from './ways';
 import { stepDay } from './day';
@@ -82,6 +82,7 @@ export function runSeason(input: BedSeason): SeasonResult {
     harvested,
     removed: harvested + removed,
   }));
+  const takenBefore = state.plantings.map(takenSoFar);
   const series = (): Float64Array => new Float64Array(days);
   const start = Object.fromEntries(
     pools.map((pool, index) => [pool, account.booked[index]!]),
@@ -193,6 +194,7 @@ export function runSeason(input: BedSeason): SeasonResult {
       left: plant.left,
       ...plants[at]!,
       ...(brought[at]!.removed > 0 ? { brought: brought[at]! } : {}),
+      ...(takenBefore[at]! > 0 ? { takenBefore: takenBefore[at]! } : {}),
       ...(plant.earlier.length > 0 ? { earlierSeasons: plant.earlier } : {}),
     })),
   };

@@ -1,7 +1,7 @@
 import { listOf } from '../listOf';
 import { availableShare } from '../soil/water';
 import type { BedState } from './bedState';
-import { demandMetOf, type GrowingPlanting } from './growingPlanting';
+import { demandMetOf, takenSoFar, type GrowingPlanting } from './growingPlanting';
 import { poolIndex } from './ways';
 import { stepDay } from './day';
 import { flowIndex } from './flows';
@@ -28,6 +28,7 @@ interface PlantingWatch {
   /** days of the run on which it can stand */
   readonly first: number;
   readonly last: number;
+  takenBefore: number;
   demand: number;
   demandMet: number;
   fixed: number;
@@ -94,6 +95,7 @@ export function newWatch(
       id,
       first: startDay - input.firstDay,
       last: (clearingDay ?? input.lastDay) - input.firstDay,
+      takenBefore: 0,
       demand: 0,
       demandMet: 0,
       fixed: 0,
@@ -130,6 +132,8 @@ export function watchDays(
   // Only what is read is set back, and that where it is read: the other flows pile up unseen, and
   // what was washed out in the season of today is to.
   flows.fill(0);
+  for (let at = 0; at < watch.plantings.length; at++)
+    watch.plantings[at]!.takenBefore = takenSoFar(state.plantings[at]!);
   let nextLook = 0;
   for (let index = 0; index < watch.days; index++) {
     if (index === watch.seasonFrom) openSeason(watch, state, flows);

@@ -103,6 +103,7 @@ function emptyBed(
     excessClass: null,
     overFedLine: null,
     wantsMoreLater: false,
+    lackIsPast: null,
     strongly: false,
     flowerNitrate: null,
     laidThisSeason: laidThisSeason(input, result, today),
@@ -134,6 +135,8 @@ export function bedVerdict(
   const { numbers } = limits;
   const { accounts, state, ratio, need, isLegumeBed, overFed, openShare, isProvided } = judged;
   const laid = laidThisSeason(input, result, today);
+  const wantsMoreLater =
+    state === 'about right' && !isProvided && openShare >= numbers['short least open'];
   return {
     state,
     coverState: coverStateOn(result, today, limits),
@@ -157,8 +160,13 @@ export function bedVerdict(
       overFed?.excessClass ??
       accounts.reduce((best, one) => (one.need > best.need ? one : best)).planting.crop.excessClass,
     overFedLine: isLegumeBed ? null : (overFed?.lines.caution ?? null),
-    wantsMoreLater:
-      state === 'about right' && !isProvided && openShare >= numbers['short least open'],
+    wantsMoreLater,
+    lackIsPast:
+      state !== 'about right' || wantsMoreLater || isLegumeBed || ratio >= numbers['short share']
+        ? null
+        : judged.forecastMet >= numbers['forecast meets']
+          ? 'gets the rest'
+          : 'wants little',
     strongly:
       state === 'over-fed' &&
       overFed !== null &&

@@ -44,6 +44,8 @@ export interface BedVerdict {
   readonly overFedLine: number | null;
   /** nobody is short within weeks, and yet the forecast to clearing leaves a good part unmet; never of legumes */
   readonly wantsMoreLater: boolean;
+  /** about right with less than its need: what it still wants it gets, or it wants little; else null */
+  readonly lackIsPast: 'gets the rest' | 'wants little' | null;
   /** past the strong line of its class as well */
   readonly strongly: boolean;
   /** fruit: highest nitrate forecast round first flower [mg/kg]; else null */

@@ -7,7 +7,14 @@ export type RunDays = Pick<SeasonResult, 'firstDay' | 'days'>;
 /** What of a planting's run a bed's state rests on. */
 export type WatchedPlanting = Pick<
   PlantingResult,
-  'id' | 'demand' | 'demandMet' | 'fixed' | 'dailyNeed' | 'dailyUptake' | 'dailyFixed'
+  | 'id'
+  | 'takenBefore'
+  | 'demand'
+  | 'demandMet'
+  | 'fixed'
+  | 'dailyNeed'
+  | 'dailyUptake'
+  | 'dailyFixed'
 >;
 
 /** What of a run a bed's state rests on, by day [g N/m2 of bed]: all that a draw keeps. */

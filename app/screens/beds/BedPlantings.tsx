@@ -47,7 +47,7 @@ export function BedPlantings(props: {
     return parts.filter(Boolean).join(', ');
   };
   const gets = ({ demandMet, fixed }: { demandMet: number; fixed: number }): string =>
-    `It gets ${percent(demandMet)} of what it could use${
+    `From first day to last it gets ${percent(demandMet)} of what it could use${
       fixed > 0
         ? `, ${shown.estimate(fixed, shown.units.nitrogenPerArea)} of it fixed from the air`
         : ''

@@ -81,7 +81,11 @@ export function BedSheet(props: {
                 finished={finishedCrop(results) !== null}
               />
               {account.ranges && results.verdict.ratio !== null && (
-                <> Its crops get {likelyPercent(account.ranges.needMet)} of what they can use.</>
+                <>
+                  {' '}
+                  Over the season its crops get {likelyPercent(account.ranges.needMet)} of what they
+                  can use.
+                </>
               )}
             </dd>
           </div>

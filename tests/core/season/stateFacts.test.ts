@@ -106,6 +106,7 @@ describe('an empty bed', () => {
       excessClass: null,
       overFedLine: null,
       wantsMoreLater: false,
+      lackIsPast: null,
       strongly: false,
       flowerNitrate: null,
       laidThisSeason: 12,
@@ -298,9 +299,19 @@ describe('about right, and yet more will be wanted later', () => {
     expect(late.state).toBe('about right');
     expect(late.openShare).toBeGreaterThan(limits.numbers['little open']);
     expect(late.wantsMoreLater).toBe(false);
+    // what it lacks is told of as past: of the one because it gets the rest
+    expect([met.ratio! < 0.9, met.lackIsPast]).toEqual([false, null]);
+    const lean = more({ stands: [storage(0.1, 0.086)], mineralTop: all(3), release: 2 });
+    expect([lean.state, lean.ratio! < 0.9]).toEqual(['about right', true]);
+    expect(lean.lackIsPast).toBe('gets the rest');
+    const past = more({ today: clearing - 12, mineralTop: all(1), release: 0 });
+    expect([past.state, past.ratio! < 0.9]).toEqual(['about right', true]);
+    expect(past.lackIsPast).toBe('wants little');
+    expect(more({}).lackIsPast).toBeNull();
     const short = more({ stands: [storage(0.1, 0.03)], mineralTop: all(1), release: 0 });
     expect(short.state).toBe('short');
     expect(short.wantsMoreLater).toBe(false);
+    expect(short.lackIsPast).toBeNull();
   });
 });
 
