@@ -1,15 +1,13 @@
-import { textFromDay, type DayNumber } from '../core/days';
+import { dayFromParts, textFromDay, type DayNumber } from '../core/days';
 import type { Wetness } from '../core/lawn/quantity';
 import type { Amount, AmountFailure, ReadingContext } from './amount';
+import { pastedRows, plainDate, type DateOrder } from './pastedCells';
 import { readAmount } from './readAmount';
 import { readDay, type DayFailure } from './readDay';
 import { readMeasure } from './readMeasure';
 
 /** Lists that can be pasted from a spreadsheet. */
 export type PastedKind = 'mowings' | 'rain';
-
-/** How dates such as 3/4/2013 are meant; null: such dates are refused and asked about. */
-export type DateOrder = 'day first' | 'month first';
 
 export type PastedEntry =
   | {
@@ -25,15 +23,20 @@ export type PastedEntry =
 export type PastedRefusal =
   | { readonly kind: 'day'; readonly failure: DayFailure }
   | { readonly kind: 'ahead'; readonly day: DayNumber }
+  | { readonly kind: 'long ago'; readonly day: DayNumber }
   | { readonly kind: 'amount'; readonly failure: AmountFailure }
   | { readonly kind: 'unknown lawn'; readonly name: string; readonly known: readonly string[] }
   | { readonly kind: 'which lawn'; readonly known: readonly string[] }
+  | { readonly kind: 'unknown wetness'; readonly text: string }
+  | { readonly kind: 'two numbers' }
   | { readonly kind: 'too few columns' };
 
 export interface PastedLine {
   /** counted from 1, as the person sees it in the paste */
   readonly number: number;
   readonly cells: readonly string[];
+  /** the line as it stands in the paste */
+  readonly raw: string;
   readonly read:
     | { readonly ok: true; readonly entry: PastedEntry }
     | { readonly ok: false; readonly refusal: PastedRefusal };
@@ -42,15 +45,19 @@ export interface PastedLine {
 export interface Pasted {
   readonly lines: readonly PastedLine[];
   /** the line that names the columns, if one does */
-  readonly header: readonly string[] | null;
+  readonly header: { readonly cells: readonly string[]; readonly raw: string } | null;
   /** some dates can be read both ways */
   readonly asksDateOrder: boolean;
   /** lines past the limit, which are not read */
   readonly leftOut: number;
+  /** these lines as they stand in the paste */
+  readonly leftOutText: string;
 }
 
 /** More than any season's record; a guard against a whole workbook. */
 export const mostPastedLines = 2000;
+/** A year of fewer digits or from before gauges is a slip of the pen. */
+const firstBelievableDay = dayFromParts(1900, 1, 1);
 
 type Column = 'date' | 'lawn' | 'amount' | 'wetness';
 const headings: readonly (readonly [RegExp, Column])[] = [
@@ -58,7 +65,7 @@ const headings: readonly (readonly [RegExp, Column])[] = [
   [/^(?:lawn|where|grass)\b/i, 'lawn'],
   [/^(?:wet|state|damp|how wet)/i, 'wetness'],
   [
-    /^(?:amount|yield|how much|mown|clippings|bags?|buckets?|rain|mm|in(?:ch(?:es)?)?|kg|lbs?|litres?|liters?|gauge)\b/i,
+    /^(?:amount|yield|how much|mown|clippings|bags?|buckets?|rain(?:fall)?|precip(?:itation)?|prcp|mm|in(?:ch(?:es)?)?|kg|lbs?|litres?|liters?|gauge)\b/i,
     'amount',
   ],
 ];
@@ -68,58 +75,68 @@ const wetness: readonly (readonly [RegExp, Wetness])[] = [
   [/^dry$/i, 'dry'],
 ];
 
-const cellsOf = (line: string): string[] => {
-  const separator = line.includes('\t') ? '\t' : line.includes(';') ? ';' : ',';
-  return line.split(separator).map((cell) => cell.trim().replace(/^"(.*)"$/, '$1'));
-};
+const unitWord = 'bags?|buckets?|mm|cm|in(?:ch(?:es)?)?|kg|lbs?|litres?|liters?';
+const rainUnit = /^(?:mm|cm|in(?:ch(?:es)?)?|"|millimet(?:re|er)s?|l\/m[2\u00B2])$/i;
 
-/** A unit that the heading names, for bare numbers below it: "Rain (mm)", "bags". */
-const unitOfHeading = (heading: string): string => {
-  const inBrackets = /[([]([^)\]]+)[)\]]/.exec(heading)?.[1];
-  if (inBrackets !== undefined) return inBrackets.trim();
-  const word = /^(?:bags?|buckets?|mm|in(?:ch(?:es)?)?|kg|lbs?|litres?|liters?)$/i.exec(
-    heading.trim(),
-  );
-  return word ? word[0].toLowerCase() : '';
-};
-
-const numericDate = /^(\d{1,2})[/.-](\d{1,2})[/.-](\d{4})$/;
-
-/** 3/4/2013 written out as the order says; anything else as it is. */
-function orderedDate(text: string, order: DateOrder | null): string {
-  const found = numericDate.exec(text);
-  if (!found || order === null) return text;
-  const [, first = '', second = '', year = ''] = found;
-  const [day, month] = order === 'day first' ? [first, second] : [second, first];
-  return `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+/** A unit that the heading names, for bare numbers below it: "Rain (mm)", "Rain, in", "bags". */
+function unitOfHeading(heading: string, kind: PastedKind): string {
+  const inBrackets = /[([]([^)\]]+)[)\]]/.exec(heading)?.[1]?.trim();
+  if (inBrackets !== undefined && (kind === 'mowings' || rainUnit.test(inBrackets)))
+    return inBrackets;
+  const word = new RegExp(`(?:^|[\\s,])(${unitWord})$`, 'i').exec(heading);
+  return (word?.[1] ?? '').toLowerCase();
 }
 
 interface Layout {
   readonly at: Readonly<Partial<Record<Column, number>>>;
   readonly unit: string;
+  readonly hasMoreNumbers: boolean;
 }
 
-function layoutOf(header: readonly string[]): Layout {
+function layoutOf(header: readonly string[], kind: PastedKind): Layout {
   const at: Partial<Record<Column, number>> = {};
-  header.forEach((heading, index) => {
+  const words = header.map((heading) => heading.replaceAll('_', ' ').trim());
+  words.forEach((heading, index) => {
     const column = headings.find(([pattern]) => pattern.test(heading))?.[1];
     if (column !== undefined && at[column] === undefined) at[column] = index;
   });
-  return { at, unit: unitOfHeading(header[at.amount ?? -1] ?? '') };
+  return { at, unit: unitOfHeading(words[at.amount ?? -1] ?? '', kind), hasMoreNumbers: false };
 }
 
-/** Without a heading: the first cell is the day, the one that reads as an amount the amount, names of lawns lawns. */
-function guessedLayout(cells: readonly string[], context: ReadingContext): Layout {
-  const isLawn = (cell: string): boolean => lawnNamed(cell, context) !== null;
-  const isWetness = (cell: string): boolean => wetness.some(([pattern]) => pattern.test(cell));
-  const at: Partial<Record<Column, number>> = { date: 0 };
-  cells.forEach((cell, index) => {
-    if (index === 0 || cell === '') return;
-    if (isLawn(cell)) at.lawn ??= index;
-    else if (isWetness(cell)) at.wetness ??= index;
-    else at.amount ??= index;
-  });
-  return { at, unit: '' };
+const isTimeOfDay = (cell: string): boolean => /^\d{1,2}:\d{2}(?::\d{2})?$/.test(cell);
+
+/**
+ * Without a heading: the first cell is the day, the first with a number the amount, names of lawns
+ * lawns, and so is what stands between the day and an amount mown. Where numbers stand in several
+ * cells, nobody knows which of them is meant.
+ */
+function guessedLayout(
+  cells: readonly string[],
+  kind: PastedKind,
+  context: ReadingContext,
+): Layout {
+  const date = cells.findIndex((cell) => cell !== '');
+  const others = cells.flatMap((cell, index) =>
+    index <= date || cell === '' || isTimeOfDay(cell) ? [] : [index],
+  );
+  const cell = (index: number): string => cells[index] ?? '';
+  const lawn = others.find((index) => lawnNamed(cell(index), context) !== null);
+  const wet = others.find((index) => wetness.some(([pattern]) => pattern.test(cell(index))));
+  const unclaimed = others.filter((index) => index !== lawn && index !== wet);
+  const numbers = unclaimed.filter((index) => /^[-+]?[.,]?\d/.test(cell(index)));
+  const amount = numbers[0] ?? unclaimed[0];
+  const named =
+    lawn ?? (kind === 'mowings' ? unclaimed.find((index) => index < (amount ?? 0)) : undefined);
+  return {
+    at: {
+      date,
+      ...(amount === undefined ? {} : { amount }),
+      ...(named === undefined ? {} : { lawn: named }),
+      ...(wet === undefined ? {} : { wetness: wet }),
+    },
+    unit: '',
+    hasMoreNumbers: numbers.length > 1,
+  };
 }
 
 const lawnNamed = (text: string, { lawns }: ReadingContext): string | null =>
@@ -134,7 +151,7 @@ function ofOne(written: string, unit: string, { containers }: ReadingContext): s
 
 function readLine(
   cells: readonly string[],
-  { at, unit }: Layout,
+  { at, unit, hasMoreNumbers }: Layout,
   kind: PastedKind,
   context: ReadingContext & { readonly today: DayNumber },
   order: DateOrder | null,
@@ -143,8 +160,16 @@ function readLine(
   const cell = (column: Column): string => cells[at[column] ?? -1] ?? '';
   if (at.amount === undefined || cells.filter(Boolean).length < 2)
     return refused({ kind: 'too few columns' });
-  const day = readDay(orderedDate(cell('date'), order), context.today);
-  if (!day.ok) return refused({ kind: 'day', failure: day.error });
+  if (hasMoreNumbers) return refused({ kind: 'two numbers' });
+  const date = cell('date');
+  const day = readDay(plainDate(date, order), context.today);
+  if (!day.ok) {
+    const { error } = day;
+    // what was typed is said, not what was made of it
+    const failure = error.kind === 'empty' ? error : { ...error, text: date };
+    return refused({ kind: 'day', failure });
+  }
+  if (day.value < firstBelievableDay) return refused({ kind: 'long ago', day: day.value });
   if (day.value > context.today) return refused({ kind: 'ahead', day: day.value });
   const { today: _today, ...dateless } = context;
   const written = cell('amount');
@@ -153,6 +178,9 @@ function readLine(
       ? `${written} ${ofOne(written, unit, context)}`
       : written;
   if (kind === 'rain') {
+    // too little to measure, as keepers of gauges write it
+    if (/^(?:t|tr|trace)$/i.test(written))
+      return { ok: true, entry: { kind: 'rain', day: day.value, millimetres: 0 } };
     const rain = readMeasure(withUnit, 'rain', { ...dateless, bareNumber: true });
     return rain.ok
       ? { ok: true, entry: { kind: 'rain', day: day.value, millimetres: rain.value.value } }
@@ -170,6 +198,8 @@ function readLine(
   const amount = readAmount(withUnit, 'mowing', { ...dateless, lawnId, bareNumber: true });
   if (!amount.ok) return refused({ kind: 'amount', failure: amount.error });
   const wet = wetness.find(([pattern]) => pattern.test(cell('wetness')))?.[1];
+  if (wet === undefined && cell('wetness') !== '')
+    return refused({ kind: 'unknown wetness', text: cell('wetness') });
   return {
     ok: true,
     entry: {
@@ -195,24 +225,32 @@ export function readPasted(
   context: ReadingContext & { readonly today: DayNumber },
   order: DateOrder | null = null,
 ): Pasted {
-  const all = text
-    .split(/\r\n|\n|\r/)
-    .map((line, index) => ({ number: index + 1, cells: cellsOf(line) }))
-    .filter(({ cells }) => cells.some((cell) => cell !== ''));
+  const all = pastedRows(text);
+  const rawOf = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+    text.slice(from, to);
   const first = all[0];
-  const isHeader =
-    first !== undefined &&
-    first.cells.some((cell) => headings.some(([pattern]) => pattern.test(cell))) &&
-    !readDay(orderedDate(first.cells[0] ?? '', order ?? 'day first'), context.today).ok;
-  const header = isHeader ? (first?.cells ?? null) : null;
-  const body = all.slice(isHeader ? 1 : 0);
-  const lines = body.slice(0, mostPastedLines).map(({ number, cells }): PastedLine => {
-    const layout = header ? layoutOf(header) : guessedLayout(cells, context);
-    return { number, cells, read: readLine(cells, layout, kind, context, order) };
+  const header =
+    first?.cells.some((cell) =>
+      headings.some(([pattern]) => pattern.test(cell.replaceAll('_', ' '))),
+    ) &&
+    // a line with numbers or a day in it says something of its own
+    !first.cells.some(
+      (cell) =>
+        /^\d/.test(cell) || readDay(plainDate(cell, order ?? 'day first'), context.today).ok,
+    )
+      ? first
+      : null;
+  const body = all.slice(header ? 1 : 0);
+  const named = header && layoutOf(header.cells, kind);
+  const lines = body.slice(0, mostPastedLines).map((row): PastedLine => {
+    const layout = named ?? guessedLayout(row.cells, kind, context);
+    const read = readLine(row.cells, layout, kind, context, order);
+    return { number: row.number, cells: row.cells, raw: rawOf(row), read };
   });
+  const beyond = body[mostPastedLines];
   return {
     lines,
-    header,
+    header: header && { cells: header.cells, raw: rawOf(header) },
     asksDateOrder:
       order === null &&
       lines.some(
@@ -220,6 +258,7 @@ export function readPasted(
           !read.ok && read.refusal.kind === 'day' && read.refusal.failure.kind === 'ambiguous-date',
       ),
     leftOut: Math.max(0, body.length - mostPastedLines),
+    leftOutText: beyond ? text.slice(beyond.from) : '',
   };
 }
 

@@ -6,6 +6,8 @@ export function DialogEnd(props: {
   readonly remedy?: { readonly label: string; readonly onTake: () => void } | null;
   /** what the main button says */
   readonly keep: string;
+  /** what the way out says, where nothing is left to cancel */
+  readonly leave?: string | undefined;
   readonly onCancel: () => void;
 }) {
   return (
@@ -28,7 +30,7 @@ export function DialogEnd(props: {
           {props.keep}
         </button>
         <button type="button" className="button" onClick={props.onCancel}>
-          Cancel
+          {props.leave ?? 'Cancel'}
         </button>
       </div>
     </>

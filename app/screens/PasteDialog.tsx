@@ -1,11 +1,6 @@
 import { useMemo, useState } from 'react';
-import {
-  pastedKey,
-  readPasted,
-  type DateOrder,
-  type PastedKind,
-  type PastedLine,
-} from '../amounts/readPasted';
+import { pastedKey, readPasted, type PastedKind, type PastedLine } from '../amounts/readPasted';
+import type { DateOrder } from '../amounts/pastedCells';
 import { Scroller } from '../charts/Scroller';
 import { useAnnounce, useHeardAtRest } from '../controls/Announcer';
 import { ChoiceRow } from '../controls/ChoiceRow';
@@ -15,13 +10,24 @@ import { Field } from '../controls/Field';
 import { textFromDay } from '../core/days';
 import type { Garden } from '../document/schema';
 import { editFailureSentence } from '../words/messages';
-import { pastedRefusalSentence, pastedSummary, pastedWords } from '../words/pastedWords';
+import {
+  pastedLeftSentence,
+  pastedRefusalSentence,
+  pastedSummary,
+  pastedWords,
+} from '../words/pastedWords';
 import { useShown } from './shown';
 import { useGarden, useMowings } from './store';
 import { useReadingContext, useToday } from './useReadingContext';
 
 /** Lines drawn; further ones are counted. */
 const mostDrawn = 200;
+
+type Fate = 'new' | 'known' | 'refused';
+interface Told {
+  readonly line: PastedLine;
+  readonly fate: Fate;
+}
 
 /** What the garden has already, by the same key. */
 const knownKeys = (garden: Garden, kind: PastedKind): ReadonlySet<string> =>
@@ -46,6 +52,7 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
   const [order, setOrder] = useState<DateOrder | null>(null);
   const [wasAsked, setWasAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
+  const [broughtIn, setBroughtIn] = useState<string | null>(null);
   const words = pastedWords[kind];
   const pasted = useMemo(
     () => readPasted(text, kind, { ...context, today }, order),
@@ -55,17 +62,25 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
   const known = useMemo(() => knownKeys(garden, kind), [garden, kind]);
   const told = useMemo(() => {
     const seen = new Set<string>();
-    return pasted.lines.map((line) => {
-      if (!line.read.ok) return { line, fate: 'refused' as const };
+    return pasted.lines.map((line): Told => {
+      if (!line.read.ok) return { line, fate: 'refused' };
       const key = pastedKey(line.read.entry);
       // a lawn mown twice on a day is believed; a gauge has one reading a day
       const isKnown = known.has(key) || (kind === 'rain' && seen.has(key));
       seen.add(key);
-      return { line, fate: isKnown ? ('known' as const) : ('new' as const) };
+      return { line, fate: isKnown ? 'known' : 'new' };
     });
   }, [pasted, known, kind]);
-  const count = (fate: (typeof told)[number]['fate']) =>
-    told.filter((one) => one.fate === fate).length;
+  // what has to be mended is seen before what was understood
+  const drawn = useMemo(
+    () =>
+      [...told]
+        .sort((one, other) => Number(other.fate === 'refused') - Number(one.fate === 'refused'))
+        .slice(0, mostDrawn),
+    [told],
+  );
+  const undrawn = told.length - drawn.length;
+  const count = (fate: Fate) => told.filter((one) => one.fate === fate).length;
   const summary =
     text.trim() === ''
       ? ''
@@ -105,10 +120,14 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
       ),
     );
     if (!result.ok) return setRefused(editFailureSentence(result.error));
-    announce(
-      `Brought in: ${entries.length} ${words.noun[entries.length === 1 ? 0 : 1]}. Undo takes all of them back.`,
-    );
-    onClose();
+    const done = `Brought in: ${entries.length} ${words.noun[entries.length === 1 ? 0 : 1]}. Undo takes all of them back.`;
+    announce(done);
+    const left = told.flatMap(({ line, fate }) => (fate === 'refused' ? [line.raw] : []));
+    if (pasted.leftOutText !== '') left.push(pasted.leftOutText);
+    if (left.length === 0) return onClose();
+    // what was not taken stays to be mended
+    setText([...(pasted.header ? [pasted.header.raw] : []), ...left].join('\n'));
+    setBroughtIn(`${done} ${pastedLeftSentence(count('refused'), pasted.leftOut)}`);
   };
 
   return (
@@ -121,6 +140,7 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
           keep();
         }}
       >
+        {broughtIn !== null && <p>{broughtIn}</p>}
         <Field label="The cells" hint={words.hint} echo={summary || undefined}>
           {(links) => (
             <textarea
@@ -160,7 +180,7 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
                 </tr>
               </thead>
               <tbody>
-                {told.slice(0, mostDrawn).map(({ line, fate }) => (
+                {drawn.map(({ line, fate }) => (
                   <tr key={line.number}>
                     <th scope="row">{line.number}</th>
                     <td>
@@ -172,15 +192,14 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
             </table>
           </Scroller>
         )}
-        {told.length > mostDrawn && (
-          <p className="small soft">And {told.length - mostDrawn} further lines.</p>
-        )}
+        {undrawn > 0 && <p className="small soft">And {undrawn} further lines.</p>}
         {garden.garden.isSample && told.length > 0 && (
           <p className="small">This is the sample garden: your own list belongs in your own.</p>
         )}
         <DialogEnd
           refused={refused}
           keep={count('new') > 0 ? `Bring in ${count('new')}` : 'Bring in'}
+          leave={broughtIn === null ? undefined : 'Close'}
           onCancel={onClose}
         />
       </form>

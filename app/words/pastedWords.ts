@@ -13,12 +13,18 @@ export function pastedRefusalSentence(
       return dayFailureSentence(refusal.failure);
     case 'ahead':
       return `${day(refusal.day)} lies ahead. Only what has been can be brought in.`;
+    case 'long ago':
+      return `${day(refusal.day)} lies before 1900. Check the year.`;
     case 'amount':
       return amountFailureSentence(refusal.failure);
     case 'unknown lawn':
       return `There is no lawn called “${refusal.name}”. Known: ${listed(refusal.known)}.`;
     case 'which lawn':
       return `It does not say which lawn. Add a column with ${listed(refusal.known)}.`;
+    case 'unknown wetness':
+      return `“${refusal.text}” is not said of clippings here. Write soaked, damp or dry, or leave it empty.`;
+    case 'two numbers':
+      return 'There are several numbers besides the day. Put a line above that names the columns, such as Date and Rain.';
     case 'too few columns':
       return 'It needs a day and an amount, in cells of their own.';
     default:
@@ -62,4 +68,17 @@ export function pastedSummary(counts: {
     .filter(Boolean)
     .join('; ')
     .concat('.');
+}
+
+/** Of what stays in the field when the rest was brought in. */
+export function pastedLeftSentence(refused: number, leftOut: number): string {
+  const them = refused === 1 ? 'it' : 'them';
+  return [
+    refused > 0
+      ? `${refused === 1 ? 'The line' : `The ${String(refused)} lines`} that could not be read ${refused === 1 ? 'is' : 'are'} still here: mend ${them}, or leave ${them}.`
+      : '',
+    leftOut > 0 ? `The ${String(leftOut)} lines not looked at before come next.` : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
 }

@@ -85,6 +85,8 @@ export function weatherFailureSentence(
 ): string {
   const saidBy = (words: string): string =>
     where === 'window' ? 'Pick it below.' : `Say ${words}`;
+  const namedStations = (stations: readonly string[], total: number): string =>
+    `${stations.slice(0, 8).join(', ')}${total > 8 ? ' ...' : ''}`;
   switch (failure.kind) {
     case 'too large':
       return `The weather file holds more than ${failure.limit.toLocaleString('en')} ${failure.unit}. Take the file of one station, or cut it to the years you garden in.`;
@@ -99,9 +101,11 @@ export function weatherFailureSentence(
     case 'no such column':
       return `The weather file has no column \u201C${failure.named}\u201D for the ${roleWords(failure.role)}; ${listed(failure.headers)}.`;
     case 'several stations':
-      return `The weather file holds ${failure.total} stations: ${failure.stations.join(', ')}${failure.total > failure.stations.length ? ' ...' : ''}. Say which one is meant.`;
+      return `The weather file holds ${failure.total} stations: ${namedStations(failure.stations, failure.total)}. ${where === 'window' ? 'Pick one below.' : 'Say which one is meant.'}`;
     case 'no such station':
-      return `The weather file has no station \u201C${failure.named}\u201D. It has: ${failure.stations.join(', ') || 'none'}.`;
+      return `The weather file has no station \u201C${failure.named}\u201D. It has: ${namedStations(failure.stations, failure.stations.length) || 'none'}.`;
+    case 'several a day':
+      return `The weather file has ${failure.lines.toLocaleString('en')} lines for ${plural(failure.days, 'day', 'days')}: hours perhaps, or several places. Take a table of one place with one line a day: lowest, highest and rain.`;
     case 'no days': {
       const [first] = failure.refused.first;
       return first
@@ -125,6 +129,9 @@ export function refusedSentence(
   const where = day === null ? `Line ${line}` : `Line ${line}, ${write(day)}`;
   switch (reason.kind) {
     case 'no day':
+      // what a spreadsheet shows where a cell of days lost its format: 1954 to 2064
+      if (/^[2-5]\d{4}(?:\.\d+)?$/.test(reason.text))
+        return `${where}: \u201C${reason.text}\u201D is a spreadsheet\u2019s own count of days. Give the column a format of dates there and save it again.`;
       return `${where}: \u201C${reason.text}\u201D is no day.`;
     case 'year beyond belief':
       return `${where}: the year ${reason.year} lies outside 1900 to 2199.`;

@@ -4,6 +4,7 @@ import { normalsOf } from '../../app/document/seasonInput';
 import { serializeGarden } from '../../app/document/serialize';
 import { readWeather } from '../../app/document/weather/readWeather';
 import { weatherCharacterLimit } from '../../app/document/weather/textLines';
+import { textOfBytes } from '../../app/document/weather/textOfBytes';
 import { withWeather } from '../../app/document/weather/withWeather';
 import { hostSentence } from '../../app/words/messages';
 import {
@@ -33,7 +34,7 @@ function textOf(file: string, folder: string): { readonly text: string } | strin
         unit: 'characters',
       });
     }
-    return { text: readFileSync(path, 'utf8') };
+    return { text: textOfBytes(readFileSync(path)) };
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? 'unknown';
     if (code === 'ENOENT' || code === 'ENOTDIR') {

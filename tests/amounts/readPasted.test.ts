@@ -107,4 +107,118 @@ describe('a list pasted from a spreadsheet', () => {
     expect(pasted.lines).toHaveLength(mostPastedLines);
     expect(pasted.leftOut).toBe(7);
   });
+
+  test.each([
+    '2013/6/1',
+    '20130601',
+    '2013-06-01T00:00:00',
+    '2013-06-01 09:00',
+    '2013-06-01 9:00 AM',
+    'Sat 1 Jun 2013',
+    'Saturday, June 1, 2013',
+    '1-Jun-13',
+    '01-Jun-2013',
+    '1 June 2013',
+  ])('a date as spreadsheets write it: %s', (date) => {
+    expect(told(`${date}\t4`, 'rain')).toEqual(['2013-06-01 4']);
+  });
+
+  test.each(['3/4/13', '3-4-2013', '03.04.2013', '3/4'])(
+    'the order once said holds for %s',
+    (date) => {
+      expect(read(`${date}\t4`, 'rain').asksDateOrder).toBe(true);
+      const said = (order: 'day first' | 'month first') => {
+        const [line] = readPasted(`${date}\t4`, 'rain', context, order).lines;
+        return line?.read.ok === true ? textFromDay(line.read.entry.day) : null;
+      };
+      expect([said('day first'), said('month first')]).toEqual(['2013-04-03', '2013-03-04']);
+    },
+  );
+
+  test('a date that the order said makes no day is refused as it was typed', () => {
+    const { lines } = read('6/13/2013\t4', 'rain', 'day first');
+    expect(lines[0]?.read).toMatchObject({
+      ok: false,
+      refusal: { kind: 'day', failure: { kind: 'unknown-day', text: '6/13/2013' } },
+    });
+  });
+
+  test('a unit is read off the heading, in brackets or behind it', () => {
+    const { metric, us } = { metric: 'metric', us: 'us' } as const;
+    for (const heading of ['Rainfall (in)', 'Precip [inches]', 'rain_in', 'Rain, in', 'PRCP (")'])
+      for (const units of [metric, us])
+        expect(
+          readPasted(`Date\t${heading}\n2013-06-01\t0.5`, 'rain', { ...context, units }).lines[0]
+            ?.read,
+          `${heading} ${units}`,
+        ).toMatchObject({ ok: true, entry: { millimetres: 12.7 } });
+    const [line] = readPasted('Date\tRain mm\n2013-06-01\t5', 'rain', {
+      ...context,
+      units: us,
+    }).lines;
+    expect(line?.read).toMatchObject({ ok: true, entry: { millimetres: 5 } });
+    // words in brackets that are no unit of rain say nothing of it
+    expect(told('Date\tRain (total)\n2013-06-01\t5', 'rain')).toEqual(['2013-06-01 5']);
+  });
+
+  test('cells in quotes keep separators, line ends and doubled quotes', () => {
+    const named = { ...context, lawns: [{ id: 'q', name: 'The "big", one', areaM2: 9 }] };
+    const { lines } = readPasted(
+      '"2013-06-01"\t"The ""big"", one"\t"2 bags"\r\n"two\nlines"\tx\t1\n2013-06-03\t"unclosed\t2 bags',
+      'mowings',
+      named,
+    );
+    expect(lines.map(({ number, cells }) => [number, ...cells])).toEqual([
+      [1, '2013-06-01', 'The "big", one', '2 bags'],
+      [2, 'two\nlines', 'x', '1'],
+      [4, '2013-06-03', '"unclosed', '2 bags'],
+    ]);
+    expect(lines[0]?.read).toMatchObject({ ok: true, entry: { lawnId: 'q' } });
+    expect(told('2013-06-01,"4,2"', 'rain')).toEqual(['2013-06-01 4.2']);
+  });
+
+  test('of several numbers without headings none is taken, with headings the one that is named', () => {
+    expect(told('2013-06-01,4,2', 'rain')).toEqual(['1 two numbers']);
+    expect(told('2013-06-01\t17.5\t4', 'rain')).toEqual(['1 two numbers']);
+    expect(told('Day\tTemp\tRain\n2013-06-01\t17.5\t4', 'rain')).toEqual(['2013-06-01 4']);
+    // a time of day and a remark are no amounts; a column left empty before the day is none
+    expect(told('\t2013-06-01\t09:00\t4\twindy', 'rain')).toEqual(['2013-06-01 4']);
+  });
+
+  test('a trace is no rain; how wet clippings were is not passed over; a year is looked at', () => {
+    expect(told('2013-06-01\tT\n2013-06-02\ttrace', 'rain')).toEqual([
+      '2013-06-01 0',
+      '2013-06-02 0',
+    ]);
+    expect(told('Date\tLawn\tBags\tState\n1 June\tBack lawn\t2\tfrozen')).toEqual([
+      '2 unknown wetness',
+    ]);
+    expect(told('1013-06-01\t4', 'rain')).toEqual(['1 long ago']);
+  });
+
+  test('without headings an unknown lawn is said, even where there is only one', () => {
+    const one = { ...context, lawns: context.lawns.slice(0, 1) };
+    const [line] = readPasted('2013-06-01\tSide lawn\t3 bags', 'mowings', one).lines;
+    expect(line?.read).toMatchObject({ refusal: { kind: 'unknown lawn', name: 'Side lawn' } });
+    expect(told('2013-06-01\tStation 5\t4', 'rain')).toEqual(['2013-06-01 4']);
+  });
+
+  test('a first line with numbers in it is never lost as a heading', () => {
+    expect(told('31 February\tLawn\t2 bags\n1 June\tBack lawn\t2 bags')).toEqual([
+      '1 day',
+      '2013-06-01 back 2 bags damp',
+    ]);
+  });
+
+  test('every line can be had back as it was pasted', () => {
+    const text = 'Date\tRain\r\n 2013-06-01 \t"4"\r\n\r\nnonsense\tx';
+    const { header, lines } = read(text, 'rain');
+    expect([header?.raw, ...lines.map(({ raw }) => raw)]).toEqual([
+      'Date\tRain',
+      ' 2013-06-01 \t"4"',
+      'nonsense\tx',
+    ]);
+    const many = Array.from({ length: mostPastedLines + 2 }, (_, at) => `x\t${String(at)}`);
+    expect(read(many.join('\n'), 'rain').leftOutText).toBe(many.slice(mostPastedLines).join('\n'));
+  });
 });

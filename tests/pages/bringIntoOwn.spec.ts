@@ -124,3 +124,33 @@ test('columns of another tongue are picked, a gap and an impossible value are sa
   await dialog.getByRole('button', { name: 'Cancel' }).click();
   await expect(garden.getByText(/There is no daily record/)).toBeVisible();
 });
+
+test('a file of two stations asks which; what was refused can be read to the last line @once', async ({
+  garden,
+  folder,
+}) => {
+  const file = join(folder, 'two.csv');
+  const lines = Array.from({ length: 30 }, (_, at) => {
+    const day = `2012-01-${String(1 + (at >> 1)).padStart(2, '0')}`;
+    // no day of the second was ever that hot
+    return `"US${String(at % 2)}","${day}","${at % 2 === 0 ? '100' : '9900'}","20","42"`;
+  });
+  await writeFile(file, ['"STATION","DATE","TMAX","TMIN","PRCP"', ...lines].join('\n'));
+  await startOwnGarden(garden);
+  await openBring(garden);
+  const dialog = await choose(garden, file);
+  await expect(dialog.getByRole('alert')).toContainText('holds 2 stations: US0, US1.');
+  await dialog.getByLabel('Which station').selectOption('US0');
+  await expect(dialog).toContainText('15 new days would be added');
+  await expect(dialog).toContainText('Nothing refused.');
+  await dialog.getByLabel('Which station').selectOption('US1');
+  await expect(dialog).toContainText('15 refused:');
+  await dialog.getByText('The other refused lines').click();
+  // line 1 names the columns, and every other line is the other station's
+  const last = dialog.getByRole('listitem').last();
+  await expect(last).toContainText(/^Line 31, .* highest temperature of 9900 °C cannot be/);
+  await expect(dialog.getByRole('listitem')).toHaveCount(5);
+  await dialog.getByLabel('Which station').selectOption('US0');
+  await dialog.getByRole('button', { name: 'Bring these days in' }).click();
+  await expect(garden.getByText('A daily record of 15 days')).toBeVisible();
+});

@@ -38,6 +38,11 @@ test('mowings pasted from a spreadsheet are looked at first, and undone as one',
   ).toBeVisible();
   await expect(dialog.getByText(/^There is no lawn called “Side lawn”/)).toBeVisible();
   await dialog.getByRole('button', { name: 'Bring in 2' }).click();
+  // the line that was refused stays, under its headings, to be mended
+  await expect(dialog).toContainText('Brought in: 2 mowings. Undo takes all of them back.');
+  const cells = dialog.getByLabel('The cells');
+  await expect(cells).toHaveValue('Date\tLawn\tBags\n2013-06-10\tSide lawn\t2');
+  await dialog.getByRole('button', { name: 'Close' }).last().click();
   await expect(dialog).toHaveCount(0);
   const front = garden.getByRole('region', { name: 'Front lawn' });
   await expect(front.getByText(/^Learnt from 1 mowing/)).toBeVisible();

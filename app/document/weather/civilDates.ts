@@ -31,6 +31,7 @@ const yearFirst = /^(\d{4})[-/. ](\d{1,2})[-/. ](\d{1,2})(?:[T ].*)?$/;
 const compact = /^(\d{4})(\d{2})(\d{2})$/;
 const yearLast = /^(\d{1,2})([-/. ])(\d{1,2})[-/. ](\d{4}|\d{2})(?:[T ].*)?$/;
 const monthInside = /^(\d{1,2})[-. ]?([A-Za-z]{3,9})\.?[-, ]*(\d{4}|\d{2})$/;
+const weekdayAhead = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]? +(?=\w)/i;
 const monthAhead = /^([A-Za-z]{3,9})\.? +(\d{1,2}),? +(\d{4})$/;
 
 /** The day of three numbers, or null when there is no such day. */
@@ -53,8 +54,9 @@ const known = (year: number, month: number, dayOfMonth: number): DateParts | nul
 };
 
 /** Reads a date without deciding whether day or month comes first; null when it is none. */
-export function datePartsOf(text: string): DateParts | null {
-  if (text.length > 40) return null;
+export function datePartsOf(written: string): DateParts | null {
+  if (written.length > 40) return null;
+  const text = written.replace(weekdayAhead, '');
   const first = yearFirst.exec(text) ?? compact.exec(text);
   if (first) return known(Number(first[1]), Number(first[2]), Number(first[3]));
   const last = yearLast.exec(text);

@@ -5,12 +5,13 @@ import { DayBook } from './dayBook';
 import { previewOf, usualWindHeightMetres, windKept } from './previewOf';
 import { missingValue, severalDayRain, stationElements } from './stationElements';
 import { longestLine, textLines, weatherLineLimit } from './textLines';
-import type {
-  Understood,
-  WeatherFailure,
-  WeatherForm,
-  WeatherOptions,
-  WeatherReading,
+import {
+  stationsListed,
+  type Understood,
+  type WeatherFailure,
+  type WeatherForm,
+  type WeatherOptions,
+  type WeatherReading,
 } from './weatherTypes';
 
 /** One value of a station file. */
@@ -148,13 +149,13 @@ export function readStation(
     return failure({
       kind: 'no such station',
       named: options.station,
-      stations: names.slice(0, 8),
+      stations: names.slice(0, stationsListed),
     });
   }
   if (options.station === undefined && names.length > 1) {
     return failure({
       kind: 'several stations',
-      stations: names.slice(0, 8),
+      stations: names.slice(0, stationsListed),
       total: names.length,
     });
   }

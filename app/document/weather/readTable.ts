@@ -131,6 +131,9 @@ function scaleOfRows(
   );
 }
 
+/** More lines a day than this are readings of hours, not of days. */
+const hourlyLines = 2.5;
+
 const shownUnits = {
   C: '\u00B0C',
   F: '\u00B0F',
@@ -159,6 +162,11 @@ export function readTable(
     ? { order: options.dates, isClear: true }
     : dateOrderOf(rows.map(({ date }) => date));
   const days = rows.map(({ date }): DayNumber | null => date && dayInOrder(date, order.order));
+  const dated = days.filter((day) => day !== null);
+  const different = new Set(dated).size;
+  // a file saved twice over has two lines a day, and a slip here and there is refused by line
+  if (dated.length > hourlyLines * different)
+    return failure({ kind: 'several a day', lines: dated.length, days: different });
   const scale = scaleOfRows(rows, days, columns, options);
   const factors = columns.map((column, at) => {
     const values = rows.flatMap(({ cells }) => {

@@ -1,9 +1,10 @@
 import { failure, success, type Result } from '../../core/result';
 import { rolesByValues, type ColumnOfValues } from './byValues';
+import { isCommaNumber, unitOfCells } from './cellUnits';
 import { cellsOf, numberOf, separatorOf, type Separator } from './cells';
 import { datePartsOf } from './civilDates';
 import { headerMeaning, unitsIn, type HeaderMeaning } from './headers';
-import { textLines } from './textLines';
+import { saysNothing, textLines } from './textLines';
 import type { ColumnRole, HowKnown, WeatherFailure, WeatherOptions } from './weatherTypes';
 
 export interface TableColumn extends HeaderMeaning {
@@ -12,6 +13,8 @@ export interface TableColumn extends HeaderMeaning {
   /** header, or "column 3" */
   readonly where: string;
   readonly how: HowKnown;
+  /** written behind its numbers, in small letters; null where they stand alone */
+  readonly cellUnit: string | null;
 }
 
 export interface TableLayout {
@@ -35,7 +38,7 @@ interface SampleLine {
 function sampleOf(text: string): SampleLine[] {
   const sample: SampleLine[] = [];
   for (const { number, text: line } of textLines(text)) {
-    if (line !== null && line.trim() !== '' && !line.startsWith('#')) {
+    if (line !== null && !saysNothing(line)) {
       sample.push({ number, text: line });
     }
     if (sample.length === sampleLines) break;
@@ -78,6 +81,7 @@ const bareColumn = (role: ColumnRole, at: number, header: string, how: HowKnown)
   at,
   where: header === '' ? `column ${String(at + 1)}` : header,
   how,
+  cellUnit: null,
   ...unitsIn(header, role),
 });
 
@@ -149,7 +153,6 @@ export function tableLayout(
   const rows = sample
     .filter(({ number }) => number > headerLine)
     .map((line) => cellsOf(line.text, separator));
-  const isCommaNumber = (cell: string): boolean => /^[-+\u2212]?\d+,\d+$/.test(cell);
   const decimalMark = rows.some((row) => row.some(isCommaNumber)) ? ',' : '.';
   const width = Math.max(headers.length, ...rows.map((row) => row.length), 0);
 
@@ -165,7 +168,7 @@ export function tableLayout(
   take(
     headers.flatMap((cell, at): TableColumn[] => {
       const meaning = meaningOf(cell, exactNames);
-      return meaning ? [{ ...meaning, at, where: cell, how: 'by name' }] : [];
+      return meaning ? [{ ...meaning, at, where: cell, how: 'by name', cellUnit: null }] : [];
     }),
   );
   const roles = (): Set<ColumnRole> => new Set(columns.map(({ role }) => role));
@@ -184,7 +187,12 @@ export function tableLayout(
     ? columns.filter(({ role }) => role !== 'year' && role !== 'month' && role !== 'day')
     : columns;
   const unused = headers.filter((cell, at) => cell !== '' && !used.some((one) => one.at === at));
-  return success({ separator, decimalMark, headerLine, headers, columns: used, unused });
+  const measured = used.map((column): TableColumn => {
+    const cells = rows.map((row) => row[column.at] ?? '');
+    const { cellUnit, column: withUnit } = unitOfCells(cells, column.role, column);
+    return { ...withUnit, cellUnit };
+  });
+  return success({ separator, decimalMark, headerLine, headers, columns: measured, unused });
 }
 
 /** A column of a table as a person tells it from the others. */

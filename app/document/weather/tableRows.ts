@@ -1,11 +1,12 @@
 import { failure, success, type Result } from '../../core/result';
+import { withoutUnit } from './cellUnits';
 import { cellsOf, numberOf, type CellNumber } from './cells';
 import { datePartsOf, realDay, type DateParts } from './civilDates';
 import type { DayBook } from './dayBook';
 import { measurementFlags, severalDayRain } from './stationElements';
 import type { TableColumn, TableLayout } from './tableLayout';
-import { longestLine, textLines, weatherLineLimit } from './textLines';
-import { measures, type Measure, type WeatherFailure } from './weatherTypes';
+import { longestLine, saysNothing, textLines, weatherLineLimit } from './textLines';
+import { measures, stationsListed, type Measure, type WeatherFailure } from './weatherTypes';
 
 export interface Row {
   readonly line: number;
@@ -95,7 +96,7 @@ export function tableRows(
       book.refuse(number, null, { kind: 'line too long', limit: longestLine });
       continue;
     }
-    if (line.trim() === '' || line.startsWith('#')) continue;
+    if (saysNothing(line)) continue;
     const cells = cellsOf(line, layout.separator);
     if (stationAt >= 0) {
       const of = (cells[stationAt] ?? '').slice(0, keptCharacters);
@@ -113,8 +114,8 @@ export function tableRows(
       date: parts,
       dateText: dateText.slice(0, keptCharacters),
       texts: columns.map(({ at }) => (cells[at] ?? '').slice(0, keptCharacters)),
-      cells: columns.map(({ at, flagsAt }): CellNumber => {
-        const value = numberOf(cells[at] ?? '', layout.decimalMark);
+      cells: columns.map(({ at, flagsAt, cellUnit }): CellNumber => {
+        const value = numberOf(withoutUnit(cells[at] ?? '', cellUnit), layout.decimalMark);
         if (flagsAt === null || value.kind !== 'number') return value;
         if (measurementFlags(cells[flagsAt] ?? '').quality === '') return value;
         flagged++;
@@ -124,12 +125,16 @@ export function tableRows(
   }
   const found = [...stations];
   if (station !== undefined && stationAt >= 0 && !stations.has(station)) {
-    return failure({ kind: 'no such station', named: station, stations: found.slice(0, 8) });
+    return failure({
+      kind: 'no such station',
+      named: station,
+      stations: found.slice(0, stationsListed),
+    });
   }
   if (station === undefined && found.length > 1) {
     return failure({
       kind: 'several stations',
-      stations: found.slice(0, 8),
+      stations: found.slice(0, stationsListed),
       total: found.length,
     });
   }

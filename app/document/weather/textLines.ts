@@ -11,6 +11,13 @@ export interface TextLine {
   readonly text: string | null;
 }
 
+/** What a spreadsheet writes where a cell is too narrow or its sum fails. */
+const brokenCell = /^#+(?:[,;\t]|(?:N\/A|VALUE!|REF!|DIV\/0!|NAME\?|NUM!|NULL!)[,;\t])/;
+
+/** A line that says nothing of any day: blank, or a remark behind a hash. */
+export const saysNothing = (line: string): boolean =>
+  line.trim() === '' || (line.startsWith('#') && !brokenCell.test(line));
+
 /** The next place of a sign at or after `at`; the text's end when there is none. */
 class Finder {
   private found = -1;

@@ -180,6 +180,9 @@ export interface WeatherReading {
   readonly days: readonly ReadDay[];
 }
 
+/** Stations of a file that are named, for picking one. */
+export const stationsListed = 60;
+
 /** Why nothing at all could be read. */
 export type WeatherFailure =
   | { readonly kind: 'too large'; readonly limit: number; readonly unit: 'characters' | 'lines' }
@@ -203,4 +206,5 @@ export type WeatherFailure =
       readonly named: string;
       readonly stations: readonly string[];
     }
+  | { readonly kind: 'several a day'; readonly lines: number; readonly days: number }
   | { readonly kind: 'no days'; readonly refused: Listed<Refused> };

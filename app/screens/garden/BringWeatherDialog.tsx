@@ -3,8 +3,9 @@ import { useAnnounce, useHeardAtRest } from '../../controls/Announcer';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { Dialog } from '../../controls/Dialog';
 import { Disclosure } from '../../controls/Disclosure';
-import { normalsOf } from '../../document/seasonInput';
-import { readWeather } from '../../document/weather/readWeather';
+import { PickOne } from '../../controls/PickOne';
+import { textOfBytes } from '../../document/weather/textOfBytes';
+import { weatherCharacterLimit } from '../../document/weather/textLines';
 import { columnsSeen } from '../../document/weather/tableLayout';
 import { withWeather } from '../../document/weather/withWeather';
 import type { Unclear, WeatherOptions } from '../../document/weather/weatherTypes';
@@ -21,6 +22,8 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { ColumnPicks } from './ColumnPicks';
 import { FewDays } from './FewDays';
+import { LeftOut, leftOutInPreview } from './LeftOut';
+import { useWeatherReading } from './useWeatherReading';
 
 interface Brought {
   readonly name: string;
@@ -40,15 +43,9 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   const [brought, setBrought] = useState<Brought | null>(null);
   const [said, setSaid] = useState<WeatherOptions>({});
   const [trouble, setTrouble] = useState<string | null>(null);
-  const reading = useMemo(
-    () => (brought ? readWeather(brought.text, { ...said, normals: normalsOf(garden) }) : null),
-    [brought, said, garden],
-  );
-  // what was asked once stays asked, so that the answer can be seen and changed
-  const first = useMemo(
-    () => (brought ? readWeather(brought.text, { normals: normalsOf(garden) }) : null),
-    [brought, garden],
-  );
+  const read = useWeatherReading(brought?.text ?? null, said, garden);
+  const reading = read?.reading;
+  const stations = read?.stations ?? [];
   const columns = useMemo(() => (brought ? columnsSeen(brought.text) : []), [brought]);
   const isTable = !reading?.ok || reading.value.preview.form === 'columns';
   const lacking = reading?.ok ? notFound(reading.value.preview) : [];
@@ -56,9 +53,11 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
     () => (reading?.ok ? withWeather(garden, reading.value.days) : null),
     [garden, reading],
   );
-  const questions = first?.ok ? first.value.preview.unclear : [];
+  const questions = read?.first.ok ? read.first.value.preview.unclear : [];
   const open = reading?.ok ? reading.value.preview.unclear : [];
-  const lines = reading?.ok ? weatherPreviewLines(reading.value.preview, shown.dayField) : [];
+  const lines = reading?.ok
+    ? weatherPreviewLines(reading.value.preview, shown.dayField, leftOutInPreview)
+    : [];
   // what would come of it is heard first: which column is which can be read at leisure
   useHeardAtRest(
     [
@@ -68,6 +67,27 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
     ].join(' '),
     'weather file',
   );
+
+  const take = (file: File) => {
+    setTrouble(null);
+    setSaid({});
+    setBrought(null);
+    // a character takes four bytes at most
+    if (file.size > 4 * weatherCharacterLimit)
+      return setTrouble(
+        weatherFailureSentence(
+          { kind: 'too large', limit: weatherCharacterLimit, unit: 'characters' },
+          'window',
+        ),
+      );
+    file.arrayBuffer().then(
+      (bytes) => setBrought({ name: file.name, text: textOfBytes(new Uint8Array(bytes)) }),
+      () =>
+        setTrouble(
+          `“${file.name}” could not be read. Check that it is still there and may be opened, or copy it elsewhere first.`,
+        ),
+    );
+  };
 
   const keep = () => {
     if (!reading?.ok) return;
@@ -109,9 +129,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
           const file = event.target.files?.[0];
           event.target.value = '';
           if (!file) return;
-          setTrouble(null);
-          setSaid({});
-          void file.text().then((text) => setBrought({ name: file.name, text }));
+          take(file);
         }}
       />
       {reading && !reading.ok && (
@@ -120,10 +138,29 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
           {weatherFailureSentence(reading.error, 'window')}
         </p>
       )}
+      {stations.length > 0 && (
+        <PickOne
+          label="Which station"
+          value={said.station ?? ''}
+          groups={[
+            {
+              label: null,
+              options: [
+                { value: '', label: 'Choose a station' },
+                ...stations.map((name) => ({ value: name, label: name })),
+              ],
+            },
+          ]}
+          onPick={(picked) => {
+            const { station: _before, ...rest } = said;
+            setSaid(picked === '' ? rest : { ...rest, station: picked });
+          }}
+        />
+      )}
       {questions.map((unclear) => (
         <Question key={unclear.kind} unclear={unclear} said={said} onSay={setSaid} />
       ))}
-      {brought && isTable && columns.length > 1 && (
+      {brought && isTable && stations.length === 0 && columns.length > 1 && (
         <Disclosure summary="Which column is which" quiet open={!reading?.ok || lacking.length > 0}>
           <ColumnPicks
             columns={columns}
@@ -142,6 +179,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
           ))}
         </div>
       )}
+      {reading?.ok && <LeftOut preview={reading.value.preview} />}
       {reading?.ok && <FewDays days={reading.value.days} />}
       {wouldBe?.ok && <p>{weatherMergedSentence(wouldBe.value, garden.garden.name, false)}</p>}
       {trouble && (
