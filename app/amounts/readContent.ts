@@ -1,5 +1,6 @@
 import { failure, success, type Result } from '../core/result';
 import { elementOfOxide } from '../core/units';
+import { leadingNumber } from './plainNumber';
 
 /** What a laboratory measured of a material. */
 export type Content = 'nitrogen' | 'ratio' | 'water' | 'phosphorus' | 'potassium';
@@ -54,7 +55,7 @@ const whenDry = /\b(?:of )?(?:the )?dry(?: (?:weight|matter|basis))?\b|\bdm\b/;
 /**
  * A laboratory's number for a material: nitrogen as "2.4 %", "24 g/kg", "48 lb/ton" (of dry matter, or
  * "0.6 % fresh" for the stuff as it came), phosphorus and potassium the same and as their oxides
- * ("0.8 % P2O5", "12 lb/ton potash"), carbon to nitrogen as "20", "20:1", "20 to 1", water as
+ * ("0.8 % P2O5", "12 lb/ton potash"), carbon to nitrogen as "20", "20:1", "20 to 1", "1:20", water as
  * "60 %" or "40 % dry matter". A bare number is in per cent.
  *
  * @param waterPercent of fresh mass, to turn what is given of the stuff as it came; null: unknown
@@ -65,10 +66,9 @@ export function readContent(
   waterPercent: number | null,
 ): Result<ContentReading, ContentFailure> {
   const suggestion = usual[content];
-  const match = /^\s*(\d{1,6}(?:[.,]\d{1,6})?)\s*(.*)$/.exec(text.toLowerCase().trim());
-  if (!match) return failure({ kind: 'no number', suggestion });
-  const number = Number((match[1] ?? '').replace(',', '.'));
-  const words = (match[2] ?? '').trim();
+  const typed = leadingNumber(text);
+  if (!typed) return failure({ kind: 'no number', suggestion });
+  const { value: number, rest: words } = typed;
   const value = valueOf(number, words, content, waterPercent);
   if (value === null) return failure({ kind: 'unknown words', words, suggestion });
   if (value === 'water unknown') return failure({ kind: 'water unknown', suggestion });
@@ -89,7 +89,12 @@ function valueOf(
   content: Content,
   waterPercent: number | null,
 ): number | 'water unknown' | null {
-  if (content === 'ratio') return /^(?:(?::|to|\/)\s*1)?$/.test(words) ? number : null;
+  if (content === 'ratio') {
+    const other = /^(?::|to)\s*(\d{1,4}(?:[.,]\d{1,3})?)$/.exec(words)?.[1]?.replace(',', '.');
+    // "1:20" names the smaller first; nothing that grows holds less carbon than nitrogen
+    if (number === 1 && other !== undefined && Number(other) > 1) return Number(other);
+    return words === '' || Number(other) === 1 || /^\/\s*1$/.test(words) ? number : null;
+  }
   const isWet = asItCame.test(words);
   const isDry = !isWet && whenDry.test(words);
   const isMineral = content === 'phosphorus' || content === 'potassium';

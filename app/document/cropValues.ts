@@ -24,6 +24,8 @@ export function cropById(garden: Pick<Garden, 'crops'>, id: string): CropValues 
   if (!mine) return { ...row, tableId: row.id };
   const usualDays = own(row.usualDays, mine.usualDays);
   const pick = mine.firstHarvestDays ?? row.firstHarvestDays.typical;
+  // held back by the days it stands, the table's number is still nobody's own
+  const within = own(row.firstHarvestDays, Math.min(pick, usualDays.typical));
   return {
     ...row,
     id: mine.id,
@@ -32,7 +34,10 @@ export function cropById(garden: Pick<Garden, 'crops'>, id: string): CropValues 
     uptake: own(row.uptake, mine.uptakeGramsPerM2),
     goodYield: own(row.goodYield, mine.goodYieldKilogramsPerM2),
     usualDays,
-    firstHarvestDays: own(row.firstHarvestDays, Math.min(pick, usualDays.typical)),
+    firstHarvestDays:
+      mine.firstHarvestDays === undefined
+        ? { ...within, standing: row.firstHarvestDays.standing }
+        : within,
     rootDepthCentimetres: own(row.rootDepthCentimetres, mine.rootDepthCentimetres),
   };
 }

@@ -98,9 +98,12 @@ export function mixtureOf(
     let carbon = 0;
     let nitrogen = 0;
     asked.forEach(({ material, dryShare }, index) => {
-      const { low, typical, high } = material.row.moisturePercent;
+      const { low, typical, high } = rowOrMeasured(
+        material.row.moisturePercent,
+        material.moisture * 100,
+      );
       const water = drawShare(share(low, typical, high), random);
-      // what was measured or is wet on the outside moves the whole range with it
+      // what is wet on the outside moves the whole range with it
       const dry =
         ((mixed.value.kilograms[index] ?? 0) * dryShare * (1 - water)) / (1 - typical / 100);
       carbon += dry * material.carbon;

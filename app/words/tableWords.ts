@@ -39,7 +39,7 @@ export const standingTitle: Readonly<Partial<Record<Standing, string>>> = {
 
 /** The same as a line above a table: a title is for a pointer alone. */
 export const standingKey =
-  'Beside a number: “second-hand”, read where it was quoted; “recalled”, from memory, or partly so; “our estimate”, measured by nobody. Without a word it was read.';
+  'Beside a number: “second-hand”, read where it was quoted; “recalled”, from memory, or partly so; “our estimate”, measured by nobody. Without a word it was read, or worked out from what was read.';
 
 /** What the drawn ranges of the tables mean. */
 export const rangeKeyWords = {
@@ -58,12 +58,20 @@ export function usedByWords(counts: readonly (readonly [number, string, string])
 }
 
 /** What the search has left. */
-export const foundWords = (found: number, of: number, what: string): string =>
-  found === of
-    ? `${String(of)} ${what}`
-    : found === 0
-      ? `None of ${String(of)} ${what} has that in its name.`
-      : `${String(found)} of ${String(of)} ${what}`;
+export const foundWords = (
+  found: number,
+  of: number,
+  what: string,
+  /** nothing begins as it was typed; these come near */
+  isNear: boolean,
+): string =>
+  found === 0
+    ? `None of ${String(of)} ${what} has that in its name.`
+    : isNear
+      ? `Nothing begins like that; ${String(found)} of ${String(of)} ${what} come near.`
+      : found === of
+        ? `${String(of)} ${what}`
+        : `${String(found)} of ${String(of)} ${what}`;
 
 /** Why a mixture cannot be as wished. `names` are its parts in their order; water in words. */
 export function unmetSentence(
@@ -79,6 +87,8 @@ export function unmetSentence(
     case 'part-leads-away':
       return `More ${names[unmet.part] ?? ''} leads away from the wish, so there is none of it here. Swap it for something on the other side.`;
     case 'ratio-as-given':
+      if (names.length === 1)
+        return 'By itself it makes another ratio. Put something else with it, the amount left empty.';
       return 'The amounts as given make another ratio. Let one of them be found.';
     case 'too-wet':
       return `It is too wet by ${water(unmet.waterKilograms)} of water. Let the grass wilt, or take something drier.`;
@@ -86,6 +96,12 @@ export function unmetSentence(
       return assertNever(unmet);
   }
 }
+
+/** Why there is none of a part whose amount was asked. */
+export const leftOutSentence = (name: string, isMet: boolean): string =>
+  isMet
+    ? `None of ${name} is taken: it comes out as wished without it.`
+    : `None of ${name} is taken: no amount of it brings all that is wished together.`;
 
 /** Why a mixture has no answer. */
 export function blendFailureSentence(failure: BlendFailure, names: readonly string[]): string {

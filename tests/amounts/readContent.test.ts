@@ -11,6 +11,9 @@ describe('what a laboratory measured of a material', () => {
   test.each([
     ['2.4', 2.4],
     ['2,4 %', 2.4],
+    ['2 2/5 %', 2.4],
+    ['2⅖', 2.4],
+    ['12/5', 2.4],
     ['24 g/kg', 2.4],
     ['48 lb/ton', 2.4],
     ['48 lbs per ton dry', 2.4],
@@ -45,6 +48,9 @@ describe('what a laboratory measured of a material', () => {
     ['20 : 1', 20],
     ['20 to 1', 20],
     ['17,5', 17.5],
+    ['17½ : 1', 17.5],
+    ['1:20', 20],
+    ['1 to 17,5', 17.5],
   ])('ratio: %s', (text, wanted) => expect(value(text, 'ratio')).toBe(wanted));
 
   test.each([
@@ -65,7 +71,11 @@ describe('what a laboratory measured of a material', () => {
     ['30 %', 'potassium', 'out of range'],
     ['1', 'ratio', 'out of range'],
     ['100 %', 'water', 'out of range'],
-    ['-3', 'water', 'no number'],
+    ['-3', 'water', 'out of range'],
+    ['-1 %', 'nitrogen', 'out of range'],
+    ['1/0', 'nitrogen', 'unknown words'],
+    ['2:20', 'ratio', 'unknown words'],
+    ['3.1.2', 'nitrogen', 'unknown words'],
   ] as const)('refused: %s as %s', (text, content, kind) => {
     expect(value(text, content)).toBe(kind);
     const reading = readContent(text, content, null);

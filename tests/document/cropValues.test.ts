@@ -79,4 +79,13 @@ describe('a crop of one’s own', () => {
     const early = cropById(withOwn({ usualDays: 30 }), 'own-crop-1');
     expect(early?.firstHarvestDays.typical).toBeLessThanOrEqual(30);
   });
+
+  test('calls nothing measured that nobody typed', () => {
+    const standing = (numbers: Parameters<typeof withOwn>[0]) =>
+      cropById(withOwn(numbers), 'own-crop-1')?.firstHarvestDays.standing;
+    const row = cropOf('sweet_potato');
+    expect(standing({})).toBe(row?.firstHarvestDays.standing);
+    expect(standing({ usualDays: 30 })).toBe(row?.firstHarvestDays.standing);
+    expect(standing({ firstHarvestDays: 71 })).toBe('measured');
+  });
 });

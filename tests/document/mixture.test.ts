@@ -50,4 +50,19 @@ describe('a mixture of materials of the tables', () => {
     expect(ratioRange.high).toBeGreaterThan(blend.ratio);
     expect(mixed([grass, leaves], 30, null).ratioRange).toEqual(ratioRange);
   });
+
+  test('a measured water narrows how far it may be off', () => {
+    const garden = exampleGarden();
+    const own = { id: 'own', name: 'My leaves', basedOn: 'leaves-maple' };
+    const width = (moisturePercent: number | undefined): number => {
+      const materials = [{ ...own, ...(moisturePercent === undefined ? {} : { moisturePercent }) }];
+      const parts = [grass, { ...leaves, materialId: 'own', amount: kilograms(10) }];
+      const made = mixtureOf({ ...garden, materials }, parts, { ratio: null, moisture: null });
+      if (!made.ok) throw new Error(made.error.kind);
+      return made.value.ratioRange.high / made.value.ratioRange.low;
+    };
+    const { typical, low, high } = materialOf('leaves-maple')!.moisturePercent;
+    expect(high - low).toBeGreaterThan(0.3 * typical);
+    expect(width(typical + 0.1)).toBeLessThan(width(undefined));
+  });
 });

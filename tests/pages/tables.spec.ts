@@ -79,6 +79,14 @@ test('a heap asked for in one sentence says how much, and what cannot be met', a
   await garden.getByLabel('Carbon to nitrogen (to 1)').fill('25');
   await garden.getByLabel('Water (% of weight)').fill('30');
   await expect(garden.getByText(/^It is too wet by/)).toBeVisible();
+  // asked for a part that is of no use, it says so, and a thing alone is told to be alone
+  await garden.getByLabel('Carbon to nitrogen (to 1)').fill('');
+  await garden.getByLabel('Water (% of weight)').fill('90');
+  await expect(
+    garden.getByText('None of autumn leaves, chopped is taken: it comes out as wished without it.'),
+  ).toBeVisible();
+  await garden.getByLabel('Water (% of weight)').fill('30');
+  await garden.getByLabel('Carbon to nitrogen (to 1)').fill('25');
   await garden.getByLabel('How much of clippings, ordinary lawn').fill('');
   await expect(garden.getByText('There is nothing in the mixture yet.')).toBeVisible();
   // what was typed is still there after a walk through the window
@@ -111,4 +119,18 @@ test('from what uses a row to the very entry', async ({ garden }) => {
   await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
   await uses.getByRole('button', { name: 'South wall, 1 planting' }).click();
   await expect(garden.locator('.log-entry:focus')).toContainText('Tomatoes');
+});
+
+test('a row looked for in the whole window is shown, whatever the table was narrowed to', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Tables');
+  await garden.getByRole('searchbox', { name: 'Find a material' }).fill('browns');
+  await expect(garden.getByRole('button', { name: 'Wheat straw' })).toBeVisible();
+  await expect(garden.getByRole('button', { name: 'Blood meal' })).toHaveCount(0);
+  await garden.getByRole('button', { name: 'Find' }).click();
+  await garden.getByRole('dialog').getByRole('combobox').fill('blood meal');
+  await garden.keyboard.press('Enter');
+  await expect(garden.getByRole('button', { name: 'Blood meal', expanded: true })).toBeVisible();
+  await expect(garden.getByRole('searchbox', { name: 'Find a material' })).toHaveValue('');
 });

@@ -6,18 +6,55 @@ import {
   materialColumns,
   materialNumbers,
 } from '../../app/screens/tables/tableColumns';
-import { matches } from '../../app/screens/tables/SearchField';
+import { foundGroups } from '../../app/screens/tables/foundGroups';
 import { cropRows } from '../../app/tables/crops';
 import { materialRows } from '../../app/tables/materials';
-import { isEstimate, standingMark } from '../../app/words/tableWords';
+import { otherNames } from '../../app/words/otherNames';
+import { foundWords, isEstimate, standingMark } from '../../app/words/tableWords';
 
 describe('the place Tables', () => {
-  test('finds a name by the beginnings of its words, accents and case aside', () => {
-    expect(matches('Clippings, seed-headed', 'cl se')).toBe(true);
-    expect(matches('Clippings, seed-headed', 'HEAD')).toBe(true);
-    expect(matches('Clippings, seed-headed', 'eaded')).toBe(false);
-    expect(matches('Crème brûlée beans', 'creme bru')).toBe(true);
-    expect(matches('Anything', '')).toBe(true);
+  describe('is searched', () => {
+    const line = (name: string, tableId = name) => ({ id: name, name, tableId, line: null });
+    const groups = [
+      { name: 'Your own', lines: [line('Crème brûlée beans', 'dry_bean'), line('Моя солома')] },
+      { name: 'Greens', also: ['greens'], lines: [line('Clippings, seed-headed', 'grass-seed')] },
+      { name: 'The rest', lines: [line('Zucchini', 'zucchini'), line('Wheat straw')] },
+    ];
+    const found = (typed: string): readonly string[] =>
+      foundGroups(groups, typed).left.flatMap(({ lines }) => lines.map(({ name }) => name));
+
+    test.each([
+      ['cl se', ['Clippings, seed-headed']],
+      ['HEAD', ['Clippings, seed-headed']],
+      ['raw', []],
+      ['creme bru', ['Crème brûlée beans']],
+      ['CRÈME', ['Crème brûlée beans']],
+      ['солома', ['Моя солома']],
+      // by what it is called elsewhere, by what it counts as, and with a slip of the finger
+      ['Courgette', ['Zucchini']],
+      ['grass', ['Clippings, seed-headed']],
+      ['greens', ['Clippings, seed-headed']],
+      ['clipings', ['Clippings, seed-headed']],
+      ['wheat hedgehog', []],
+    ])('“%s” finds %j', (typed, names) => expect(found(typed)).toEqual(names));
+
+    test('nothing typed, or nothing but blanks and marks, leaves all', () => {
+      for (const typed of ['', '  ', ' – ']) expect(found(typed)).toHaveLength(5);
+      expect(foundGroups([{ name: 'Your own', lines: [] }, ...groups], '').left).toHaveLength(3);
+    });
+
+    test('what only comes near is said to', () => {
+      expect(foundGroups(groups, 'strow').isNear).toBe(true);
+      expect(foundGroups(groups, 'straw').isNear).toBe(false);
+      expect(foundWords(1, 5, 'materials', true)).toContain('come near');
+      expect(foundWords(0, 5, 'materials', true)).toMatch(/^None of 5/);
+      expect(foundWords(5, 5, 'materials', false)).toBe('5 materials');
+    });
+
+    test('every other name belongs to a row there is', () => {
+      const rows = [...materialRows, ...cropRows].map(({ id }) => id as string);
+      expect(Object.keys(otherNames).filter((id) => !rows.includes(id))).toEqual([]);
+    });
   });
 
   test('every range of a column lies on the column’s scale, in its order', () => {

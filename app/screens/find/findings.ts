@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { cropName } from '../../document/cropValues';
 import type { Garden } from '../../document/schema';
 import { plantingsOn, todayOf } from '../../store/selectors';
+import { otherNamesOf } from '../../words/otherNames';
 import { eventKinds, eventWords } from '../beds/eventWords';
 import { gardenParts } from '../garden/gardenParts';
 import { useGoToPart } from '../garden/wantedPart';
@@ -185,15 +186,15 @@ export function useFindings(): readonly Finding[] {
         also,
         notNow: units === own ? 'so it is now' : null,
       });
-    const row = (leaf: 'materials' | 'crops', id: string, words: string): Finding =>
+    const row = (what: 'material' | 'crop', id: string, words: string): Finding =>
       finding(
-        `row ${leaf} ${id}`,
+        `row ${what} ${id}`,
         'Tables',
         words,
         () => {
-          putOnDesk('tables leaf', leaf);
-          putOnDesk(`tables ${leaf} search`, '');
-          putOnDesk(leaf === 'crops' ? 'tables crop open' : 'tables material open', id);
+          putOnDesk('tables leaf', `${what}s`);
+          putOnDesk(`tables ${what} search`, '');
+          putOnDesk(`tables ${what} open`, id);
           openBed(null);
           goTo('tables');
           whenThere('.row-name[aria-expanded="true"]', (name) => {
@@ -201,7 +202,7 @@ export function useFindings(): readonly Finding[] {
             name.focus({ preventScroll: true });
           });
         },
-        { note: leaf === 'crops' ? 'crop' : 'material' },
+        { note: what, also: otherNamesOf(id) },
       );
     return [
       ...places,
@@ -211,10 +212,10 @@ export function useFindings(): readonly Finding[] {
       measure('metric', 'Measure in metres, kilograms and litres', ['metric', 'units']),
       measure('us', 'Measure in feet, pounds and gallons', ['US', 'units', 'inches']),
       ...materialGroups(garden).flatMap(({ options }) =>
-        options.map(({ value, label }) => row('materials', value, label)),
+        options.map(({ value, label }) => row('material', value, label)),
       ),
       ...cropGroupsOf(garden).flatMap(({ options }) =>
-        options.map(({ value, label }) => row('crops', value, label)),
+        options.map(({ value, label }) => row('crop', value, label)),
       ),
     ];
   }, [garden, goToPart, putOnDesk, store, today, units]);

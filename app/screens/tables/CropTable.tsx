@@ -18,7 +18,7 @@ const groupsOf = (garden: Garden): readonly ListedGroup<CropRow>[] =>
     name: label ?? '',
     lines: options.flatMap(({ value, label: name }) => {
       const line = cropById(garden, value);
-      return line ? [{ id: value, name, line }] : [];
+      return line ? [{ id: value, name, line, tableId: line.tableId }] : [];
     }),
   }));
 

@@ -6,7 +6,8 @@ import { foundWords } from '../../words/tableWords';
 import { useDesk } from '../desk';
 import { freeName, showOpenRow } from './ownRows';
 import { RowList, type ListedGroup } from './RowList';
-import { matches, SearchField } from './SearchField';
+import { SearchField } from './SearchField';
+import { foundGroups } from './foundGroups';
 import type { Column } from './tableColumns';
 
 /** What the detail of a row can ask of the list it stands in. */
@@ -16,7 +17,7 @@ export interface RowDeeds<Line> {
   readonly addOwn: (line: Line) => void;
 }
 
-/** A table that is searched by name, whose rows open in place and can be made one's own. */
+/** A table that is searched by the words of its names, whose rows open in place and can be made one's own. */
 export function FoundRows<Line extends { readonly id: string; readonly name: string }>(props: {
   /** "material", "crop" */
   readonly what: string;
@@ -30,9 +31,7 @@ export function FoundRows<Line extends { readonly id: string; readonly name: str
   const announce = useAnnounce();
   const [typed, setTyped] = useDesk(`tables ${what} search`, () => '');
   const [open, setOpen] = useDesk<string | null>(`tables ${what} open`, () => null);
-  const left = groups
-    .map((group) => ({ ...group, lines: group.lines.filter(({ name }) => matches(name, typed)) }))
-    .filter(({ lines }) => lines.length > 0);
+  const { left, isNear } = foundGroups(groups, typed);
   const count = (list: readonly ListedGroup<Line>[]) =>
     list.reduce((sum, { lines }) => sum + lines.length, 0);
   const addOwn = (line: Line) => {
@@ -52,7 +51,7 @@ export function FoundRows<Line extends { readonly id: string; readonly name: str
         label={`Find a ${what}`}
         text={typed}
         onText={setTyped}
-        found={foundWords(count(left), count(groups), `${what}s`)}
+        found={foundWords(count(left), count(groups), `${what}s`, isNear)}
       />
       {left.length > 0 && (
         <RowList

@@ -1,4 +1,5 @@
 import { Figured } from '../../controls/Figured';
+import { rowOrMeasured } from '../../document/measuredRow';
 import type { OwnMaterial } from '../../document/schema';
 import { carbonBounds, carbonKindOf, materialOf, materialRows } from '../../tables/materials';
 import type { MaterialRow, Row } from '../../tables/shapes';
@@ -14,9 +15,7 @@ import { GoToUses } from './GoToUses';
 import { placesOfMaterial } from './usedWhere';
 
 const measured = (row: Row, value: number | undefined): Row =>
-  value === undefined
-    ? row
-    : { ...row, low: value, typical: value, high: value, standing: 'measured', place: 'your own' };
+  value === undefined ? row : { ...rowOrMeasured(row, value), standing: 'measured' };
 
 /** A row of one's own as the table shows it: what was measured, the rest from what it rests on. */
 function ownLine(own: OwnMaterial): ListedLine<MaterialRow> {
@@ -25,6 +24,7 @@ function ownLine(own: OwnMaterial): ListedLine<MaterialRow> {
   return {
     id: own.id,
     name: own.name,
+    tableId: row.id,
     line: {
       ...row,
       name: own.name,
@@ -36,10 +36,12 @@ function ownLine(own: OwnMaterial): ListedLine<MaterialRow> {
   };
 }
 
-const kinds: readonly (readonly [string, (row: MaterialRow) => boolean])[] = [
-  ['Greens: rich in nitrogen', (row) => row.isGreens],
-  ['Browns: rich in carbon', (row) => row.isBrowns],
-  ['Compost, manure and the rest', (row) => !row.isGreens && !row.isBrowns],
+const kinds: readonly (Pick<ListedGroup<MaterialRow>, 'name' | 'also'> & {
+  readonly belongs: (row: MaterialRow) => boolean;
+})[] = [
+  { name: 'Greens: rich in nitrogen', also: ['greens'], belongs: (row) => row.isGreens },
+  { name: 'Browns: rich in carbon', also: ['browns'], belongs: (row) => row.isBrowns },
+  { name: 'Compost, manure and the rest', belongs: (row) => !row.isGreens && !row.isBrowns },
 ];
 
 /** All materials, one's own first. */
@@ -49,9 +51,11 @@ export function MaterialTable() {
   const own = garden.materials.map(ownLine);
   const groups: readonly ListedGroup<MaterialRow>[] = [
     { name: 'Your own', lines: own },
-    ...kinds.map(([name, belongs]) => ({
-      name,
-      lines: materialRows.filter(belongs).map((line) => ({ id: line.id, name: line.name, line })),
+    ...kinds.map(({ belongs, ...group }) => ({
+      ...group,
+      lines: materialRows
+        .filter(belongs)
+        .map((line) => ({ id: line.id, name: line.name, line, tableId: line.id })),
     })),
   ];
   return (

@@ -60,7 +60,11 @@ export function Mixing() {
     moisture: water?.ok ? water.value.value / 100 : null,
   };
   const mixture = isReady ? mixtureOf(garden, parts, wish) : null;
-  const names = known.map(({ materialId }) => materialById(garden, materialId).name.toLowerCase());
+  // one's own names stay as they were typed
+  const names = known.map(({ materialId }) => {
+    const own = garden.materials.find(({ id }) => id === materialId);
+    return own?.name ?? materialById(garden, materialId).name.toLowerCase();
+  });
   const foundOf = (index: number): string | null => {
     const part = mixture?.ok ? mixture.value.parts[index] : undefined;
     if (!part || !readings[index]?.isSought || part.freshKilograms === 0) return null;

@@ -10,7 +10,7 @@ import { twoFigures } from '../../words/figures';
 import { carriedWords, ratioWords, whoBringsWhat } from '../../words/mixWords';
 import { rangeOdds } from '../../words/ranges';
 import { lengthWords } from '../../words/sectionWords';
-import { unmetSentence } from '../../words/tableWords';
+import { leftOutSentence, unmetSentence } from '../../words/tableWords';
 import { stuffName, stuffOf } from '../beds/chartData';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
@@ -111,6 +111,17 @@ export function MixtureAnswer(props: {
           }
         />
       ))}
+      {parts.map((part, index) => {
+        const isTold = blend.unmet.some((unmet) => 'part' in unmet && unmet.part === index);
+        if (props.parts[index]?.amount !== null || part.freshKilograms > 0 || isTold) return null;
+        return (
+          // oxlint-disable-next-line react/no-array-index-key -- parts have no name of their own and keep their order
+          <p key={index} className="field-trouble">
+            <span aria-hidden="true" className="field-trouble-mark" />
+            {leftOutSentence(props.names[index] ?? part.name, blend.unmet.length === 0)}
+          </p>
+        );
+      })}
       <Disclosure summary="The sum" quiet>
         <p className="small">
           Carbon and nitrogen are added up first and divided last. The parts’ own ratios are never

@@ -1,7 +1,10 @@
 import { useState } from 'react';
+import { leadingNumber } from '../../amounts/plainNumber';
+import { readDayCount } from '../../amounts/readDayCount';
 import { MeasureField } from '../../controls/MeasureField';
 import { SettledQuantityField } from '../../controls/QuantityField';
 import { TextField } from '../../controls/TextField';
+import type { ShownUnit } from '../../core/shownUnit';
 import type { OwnCrop } from '../../document/schema';
 import type { CropRow, Row } from '../../tables/shapes';
 import { twoFigures } from '../../words/figures';
@@ -16,24 +19,37 @@ import { placesOfCrop } from './usedWhere';
 
 type OwnNumber = Exclude<keyof OwnCrop, 'id' | 'name' | 'basedOn' | 'note'>;
 
+/** The number of an entry in a unit, which may stand after it; NaN where it is in no such unit. */
+function numberIn(text: string, symbol: string): number {
+  const typed = leadingNumber(text);
+  const bare = (unit: string): string =>
+    unit
+      .toLowerCase()
+      .replace(/²/g, '2')
+      .replace(/\bper\b/g, '/')
+      .replace(/[\s,^]/g, '');
+  return typed && (typed.rest === '' || bare(typed.rest) === bare(symbol)) ? typed.value : NaN;
+}
+
 /** A whole or broken number within bounds; empty leaves the table's. */
 function NumberField(props: {
   readonly label: string;
+  /** null: days */
+  readonly unit: ShownUnit | null;
   readonly value: number | undefined;
   readonly otherwise: Row;
   readonly low: number;
   readonly high: number;
-  /** inside units in one of the unit shown */
-  readonly size?: number;
   readonly onCommit: (value: number | null) => void;
 }) {
-  const size = props.size ?? 1;
+  const { unit } = props;
+  const size = unit?.size ?? 1;
   const { typical, standing } = props.otherwise;
   const low = props.low / size;
   const high = props.high / size;
   return (
     <SettledQuantityField
-      label={props.label}
+      label={unit ? `${props.label} (${unit.symbol})` : props.label}
       value={props.value ?? null}
       mayBeEmpty
       echo={
@@ -41,7 +57,7 @@ function NumberField(props: {
       }
       show={(value) => String(Number((value / size).toPrecision(4)))}
       read={(text) => {
-        const value = Number(text.replace(',', '.').trim());
+        const value = unit ? numberIn(text, unit.symbol) : (readDayCount(text) ?? NaN);
         return value >= low && value <= high
           ? { value: value * size }
           : {
@@ -85,25 +101,26 @@ export function OwnCropFields(props: {
       <div className="fields">
         <TextField label="Name" value={own.name} onCommit={(name) => change({ name })} />
         <NumberField
-          label={`Nitrogen it takes up (${nitrogenPerArea.symbol})`}
+          label="Nitrogen it takes up"
+          unit={nitrogenPerArea}
           value={own.uptakeGramsPerM2}
           otherwise={row.uptake}
           low={0.1}
           high={100}
-          size={nitrogenPerArea.size}
           onCommit={number('uptakeGramsPerM2')}
         />
         <NumberField
-          label={`A good pick (${yieldPerArea.symbol})`}
+          label="A good pick"
+          unit={yieldPerArea}
           value={own.goodYieldKilogramsPerM2}
           otherwise={row.goodYield}
           low={0.01}
           high={100}
-          size={yieldPerArea.size}
           onCommit={number('goodYieldKilogramsPerM2')}
         />
         <NumberField
           label="Days to the first pick"
+          unit={null}
           value={own.firstHarvestDays}
           otherwise={row.firstHarvestDays}
           low={1}
@@ -112,6 +129,7 @@ export function OwnCropFields(props: {
         />
         <NumberField
           label="Days it stands"
+          unit={null}
           value={own.usualDays}
           otherwise={row.usualDays}
           low={1}

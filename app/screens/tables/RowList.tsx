@@ -8,10 +8,14 @@ export interface ListedLine<Line> {
   readonly id: string;
   readonly name: string;
   readonly line: Line;
+  /** the row of the tables it is or rests on: for what that is called otherwise */
+  readonly tableId: string;
 }
 
 export interface ListedGroup<Line> {
   readonly name: string;
+  /** words that all its lines are looked for by */
+  readonly also?: readonly string[];
   readonly lines: readonly ListedLine<Line>[];
 }
 

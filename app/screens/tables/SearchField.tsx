@@ -42,18 +42,3 @@ export function SearchField(props: {
     </Field>
   );
 }
-
-const letters = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/\p{Mark}/gu, '');
-
-/** Every word typed begins a word of the name: "gr cl" finds "Grass clippings". */
-export function matches(name: string, typed: string): boolean {
-  const words = letters(name).split(/[^a-z0-9]+/u);
-  return letters(typed)
-    .split(/[^a-z0-9]+/u)
-    .filter(Boolean)
-    .every((part) => words.some((word) => word.startsWith(part)));
-}

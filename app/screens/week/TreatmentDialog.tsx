@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { readDayCount } from '../../amounts/readDayCount';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
@@ -10,6 +11,9 @@ import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
+
+/** What a label may ask to wait [days]; a guard against slips of the finger. */
+const longestWait = 5 * 366;
 
 /** As opened from the Garden page, where the question stays open to be answered again. */
 export function TreatmentDialog({
@@ -58,15 +62,18 @@ export function TreatmentQuestion(props: {
       return setTrouble('Choose one of the three; not knowing is an answer too.');
     if (answer === 'treated' && label === null)
       return setTrouble('Say what the label has to say about clippings.');
-    const interval = Number(days.replace(',', '.'));
-    if (answer === 'treated' && label === 'interval' && !(days.trim() && interval >= 0))
-      return setTrouble('Give the number of days from the label, such as 28.');
+    const interval = readDayCount(days);
+    const isWaited = answer === 'treated' && label === 'interval';
+    if (isWaited && (interval === null || interval > longestWait))
+      return setTrouble(
+        'Give the days from the label, such as 28, or 4 weeks; five years at most.',
+      );
     const treatment: Treatment = {
       answer,
       ...(answer === 'treated' && product.trim() ? { product: product.trim() } : {}),
       ...(answer === 'treated' && date ? { date } : {}),
       ...(answer === 'treated' && label ? { label } : {}),
-      ...(answer === 'treated' && label === 'interval' ? { intervalDays: interval } : {}),
+      ...(isWaited && interval !== null ? { intervalDays: interval } : {}),
       ...(answer === 'treated' && words.trim() ? { labelWords: words.trim() } : {}),
       ...(answer !== 'nothing' && tested ? { beanTestPassed: tested } : {}),
     };
