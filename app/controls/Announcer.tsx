@@ -87,9 +87,12 @@ export function Announcer({ children }: { readonly children: ReactNode }) {
  */
 export function Spoken({ where }: { readonly where: 'announcements' | 'dialog' }) {
   const words = useContext(WordsContext);
+  // what was said before a question came up is not to be read at its end as part of it
+  const [old, setOld] = useState(where === 'dialog' ? words : '');
+  if (old !== '' && words !== old) setOld('');
   return (
     <div role="status" aria-live="polite" className="only-heard" data-live={where}>
-      {words}
+      {words === old ? '' : words}
     </div>
   );
 }

@@ -1,9 +1,10 @@
-import { useEffect, useState, type ReactNode } from 'react';
+import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { readDay, weekdayPattern, type DayFailure } from '../amounts/readDay';
 import { dayOf, textFromDay, type DayNumber } from '../core/days';
 import { useAnnounce } from './Announcer';
 import { Field, type Trouble } from './Field';
 import { Icon } from './marks/Icon';
+import { useHeldForm } from './useHeldForm';
 
 export interface DateFieldProps {
   readonly label: ReactNode;
@@ -34,6 +35,8 @@ export function DateField(props: DateFieldProps) {
   const [draft, setDraft] = useState(shown);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const announce = useAnnounce();
+  const field = useRef<HTMLInputElement>(null);
+  useHeldForm(field, trouble !== null);
   useEffect(() => {
     setDraft(shown);
     setTrouble(null);
@@ -94,6 +97,7 @@ export function DateField(props: DateFieldProps) {
         <span className="date-row">
           <input
             {...links}
+            ref={field}
             type="text"
             autoComplete="off"
             spellCheck={false}

@@ -1,5 +1,6 @@
-import { useEffect, useState, type ReactNode } from 'react';
+import { type RefObject, useEffect, useRef, useState, type ReactNode } from 'react';
 import { Field, type Trouble } from './Field';
+import { useHeldForm } from './useHeldForm';
 
 export interface QuantityFieldProps {
   readonly label: ReactNode;
@@ -15,6 +16,7 @@ export interface QuantityFieldProps {
   readonly wide?: boolean;
   /** the words last handed over; see the undo keys */
   readonly settled?: string;
+  readonly input?: RefObject<HTMLInputElement | null>;
 }
 
 /** An amount as it is being typed. The text is the caller's; what it means is shown under it. */
@@ -31,6 +33,7 @@ export function QuantityField(props: QuantityFieldProps) {
       {(links) => (
         <input
           {...links}
+          ref={props.input}
           type="text"
           inputMode="text"
           autoComplete="off"
@@ -85,6 +88,8 @@ export function SettledQuantityField<More = unknown>(props: SettledQuantityField
     setDraft(shown);
     setTrouble(null);
   }, [shown]);
+  const input = useRef<HTMLInputElement>(null);
+  useHeldForm(input, trouble !== null);
   const settle = (text: string) => {
     if (text.trim() === shown) {
       setTrouble(null);
@@ -112,6 +117,7 @@ export function SettledQuantityField<More = unknown>(props: SettledQuantityField
       hint={props.hint}
       text={draft}
       settled={shown}
+      input={input}
       echo={props.echo}
       trouble={trouble}
       onText={(text) => {

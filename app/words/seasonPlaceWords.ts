@@ -145,6 +145,9 @@ export const bedPlace = (name: string, place: number, of: number): string =>
 export const walkHint =
   'Arrow keys go up and down from bed to bed, left and right along a bed. Shift with left or right moves a planting by a day.';
 export const movingHint = 'Left and right go on, Enter keeps it, Escape puts it back.';
+/** Said when another bed was picked for a planting. */
+export const onBedNow = (name: string, bed: string): string =>
+  `${name}: now on ${bed}. Undo puts it back.`;
 export const movedBack = 'Put back where it was.';
 export const handleWords = (part: 'start' | 'end', name: string): string =>
   part === 'start' ? `Start of ${name}` : `End of ${name}`;

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { MeasureField } from '../../controls/MeasureField';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { useShown } from '../shown';
@@ -32,48 +33,44 @@ export function ThermometerDialog({ onClose }: { readonly onClose: () => void })
   };
   return (
     <Dialog title="A look at the thermometer" onClose={onClose}>
-      <p className="small soft">It counts for that day in place of the record.</p>
-      <DateField
-        label="When?"
-        day={date}
-        today={today}
-        latest={today}
-        write={shown.dayField}
-        sentence={dayFailureSentence}
-        onDay={(day) => setDate(day ?? today)}
-      />
-      <div className="fields">
-        <MeasureField
-          label={`Lowest (${shown.units.temperature.symbol})`}
-          measure="temperature"
-          units={shown.system}
-          value={lowest}
-          mayBeEmpty
-          onCommit={setLowest}
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep();
+        }}
+      >
+        <p className="small soft">It counts for that day in place of the record.</p>
+        <DateField
+          label="When?"
+          day={date}
+          today={today}
+          latest={today}
+          write={shown.dayField}
+          sentence={dayFailureSentence}
+          onDay={(day) => setDate(day ?? today)}
         />
-        <MeasureField
-          label={`Highest (${shown.units.temperature.symbol})`}
-          measure="temperature"
-          units={shown.system}
-          value={highest}
-          mayBeEmpty
-          onCommit={setHighest}
-        />
-      </div>
-      {trouble && (
-        <p role="alert" className="field-trouble">
-          <span aria-hidden="true" className="field-trouble-mark" />
-          {trouble}
-        </p>
-      )}
-      <div className="button-row">
-        <button type="button" className="button-main" onClick={keep}>
-          Keep it
-        </button>
-        <button type="button" className="button" onClick={onClose}>
-          Cancel
-        </button>
-      </div>
+        <div className="fields">
+          <MeasureField
+            label={`Lowest (${shown.units.temperature.symbol})`}
+            measure="temperature"
+            units={shown.system}
+            value={lowest}
+            mayBeEmpty
+            onCommit={setLowest}
+          />
+          <MeasureField
+            label={`Highest (${shown.units.temperature.symbol})`}
+            measure="temperature"
+            units={shown.system}
+            value={highest}
+            mayBeEmpty
+            onCommit={setHighest}
+          />
+        </div>
+        <DialogEnd refused={trouble} keep="Keep it" onCancel={onClose} />
+      </form>
     </Dialog>
   );
 }

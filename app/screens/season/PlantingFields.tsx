@@ -1,4 +1,5 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { type RefObject, useEffect, useId, useRef, useState } from 'react';
+import { useAnnounce } from '../../controls/Announcer';
 import { DateField } from '../../controls/DateField';
 import { PickOne } from '../../controls/PickOne';
 import { plantingDays } from '../../document/plantingDays';
@@ -6,28 +7,32 @@ import { soilOf } from '../../document/seasonInput';
 import type { Bed, Planting } from '../../document/schema';
 import { cropName } from '../../document/cropValues';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
+import { onBedNow } from '../../words/seasonPlaceWords';
 import { PlantingDialog } from '../beds/PlantingDialog';
 import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
 
-/** The dates of a planting and its bed; each is a change of its own, and can be undone. */
-export function PlantingFields(props: {
+export interface PlantingFieldsProps {
   readonly plantingId: string;
+  /**
+   * Whether its bed was being picked when the fields went away: they come up anew on the other bed's
+   * strip, and the focus is still on the pick.
+   */
+  readonly picksBed: RefObject<boolean>;
   readonly onClose: () => void;
-}) {
+}
+
+/** The dates of a planting and its bed; each is a change of its own, and can be undone. */
+export function PlantingFields(props: PlantingFieldsProps) {
   const garden = useGarden();
   const planting = garden.plantings.find(({ id }) => id === props.plantingId);
   const bed = garden.beds.find(({ id }) => id === planting?.bedId);
-  return planting && bed ? <Fields planting={planting} bed={bed} onClose={props.onClose} /> : null;
+  return planting && bed ? <Fields planting={planting} bed={bed} {...props} /> : null;
 }
 
-function Fields(props: {
-  readonly planting: Planting;
-  readonly bed: Bed;
-  readonly onClose: () => void;
-}) {
-  const { planting, bed: its } = props;
+function Fields(props: PlantingFieldsProps & { readonly planting: Planting; readonly bed: Bed }) {
+  const { planting, bed: its, picksBed } = props;
   const garden = useGarden();
   const shown = useShown();
   const todayDay = useToday();
@@ -46,12 +51,21 @@ function Fields(props: {
   const [refused, setRefused] = useState<string | null>(null);
   const [isWhole, setWhole] = useState(false);
   useEffect(() => {
-    box.current?.querySelector<HTMLElement>('input')?.focus();
-  }, []);
-  const change = (field: string, changes: Partial<Omit<Planting, 'id'>>) => {
+    box.current?.querySelector<HTMLElement>(picksBed.current ? 'select' : 'input')?.focus();
+    picksBed.current = false;
+  }, [picksBed]);
+  const announce = useAnnounce();
+  const change = (field: string, changes: Partial<Omit<Planting, 'id'>>): boolean => {
     // a day moved by the arrows again and again is one change
     const result = editPlanting(planting.id, changes, `season ${planting.id} ${field}`);
     setRefused(result.ok ? null : editFailureSentence(result.error));
+    return result.ok;
+  };
+  const pickBed = (bedId: string): void => {
+    picksBed.current = true;
+    const bed = garden.beds.find(({ id }) => id === bedId);
+    if (!change('bed', { bedId })) picksBed.current = false;
+    else if (bed) announce(onBedNow(name, bed.name), 'bed picked');
   };
   const name = cropName(garden, planting.cropId);
   const common = { today, write: shown.dayField, sentence: dayFailureSentence };
@@ -116,7 +130,7 @@ function Fields(props: {
               options: garden.beds.map(({ id, name: bed }) => ({ value: id, label: bed })),
             },
           ]}
-          onPick={(bedId) => change('bed', { bedId })}
+          onPick={pickBed}
         />
       </div>
       {refused && (

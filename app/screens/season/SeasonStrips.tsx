@@ -60,6 +60,7 @@ export function SeasonStrips(props: {
     [from],
   );
   const box = useRef<HTMLDivElement>(null);
+  const picksBed = useRef(false);
 
   const all = useMemo(
     () =>
@@ -143,6 +144,7 @@ export function SeasonStrips(props: {
       <PlantingFields
         key={plantingId}
         plantingId={plantingId}
+        picksBed={picksBed}
         onClose={() => {
           select(null);
           box.current

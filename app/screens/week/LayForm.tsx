@@ -127,10 +127,11 @@ export function LayForm(props: LayFormProps) {
   });
   const change = (key: string, changes: Partial<LayRow>) =>
     setRows((now) => now.map((row) => (row.key === key ? { ...row, ...changes } : row)));
-  const askFirstTrouble = () =>
+  const askFirstTrouble = (): void => {
     requestAnimationFrame(() =>
       holder.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus(),
     );
+  };
 
   const unasked = () => {
     const froms = drafts.flatMap(({ parts }) => parts.map(({ from }): Application['from'] => from));
@@ -169,6 +170,8 @@ export function LayForm(props: LayFormProps) {
       askFirstTrouble();
       return;
     }
+    // the day it stood at before is not the one that was meant
+    if (holder.current?.querySelector('.lay-end [aria-invalid]')) return askFirstTrouble();
     if (over.length > 0) return;
     const source = unasked();
     if (source) setQuestion({ kind: 'treatment', of: source });

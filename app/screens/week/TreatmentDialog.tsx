@@ -3,6 +3,7 @@ import { readDayCount } from '../../amounts/readDayCount';
 import { ChoiceRow } from '../../controls/ChoiceRow';
 import { DateField } from '../../controls/DateField';
 import { Dialog } from '../../controls/Dialog';
+import { DialogEnd } from '../../controls/DialogEnd';
 import { Field } from '../../controls/Field';
 import { textFromDay } from '../../core/days';
 import type { Treatment } from '../../document/schema';
@@ -102,88 +103,84 @@ export function TreatmentQuestion(props: {
       describedBy={introId}
       onClose={props.onClose}
     >
-      <p id={introId}>
-        Count all that kills weeds, moss, grubs or fungus, granules that feed and weed in one, and
-        feed made of sludge. Some weedkillers pass through grass, hay and compost, and cripple beans
-        and tomatoes.
-      </p>
-      <ChoiceRow
-        legend="This season or last"
-        stacked
-        choices={[
-          { value: 'nothing', label: 'Nothing', hint: 'as far as you know for certain' },
-          { value: 'treated', label: 'Something was put on it' },
-          { value: 'unknown', label: 'I don’t know', hint: 'then not on beds you eat from' },
-        ]}
-        value={answer}
-        onChoose={(next) => {
-          setAnswer(next);
-          setTrouble(null);
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep();
         }}
-      />
-      {answer === 'treated' && (
-        <>
-          {line(
-            'What was it? (the name on the packet, or what it is for)',
-            product,
-            setProduct,
-            200,
-          )}
+      >
+        <p id={introId}>
+          Count all that kills weeds, moss, grubs or fungus, granules that feed and weed in one, and
+          feed made of sludge. Some weedkillers pass through grass, hay and compost, and cripple
+          beans and tomatoes.
+        </p>
+        <ChoiceRow
+          legend="This season or last"
+          stacked
+          choices={[
+            { value: 'nothing', label: 'Nothing', hint: 'as far as you know for certain' },
+            { value: 'treated', label: 'Something was put on it' },
+            { value: 'unknown', label: 'I don’t know', hint: 'then not on beds you eat from' },
+          ]}
+          value={answer}
+          onChoose={(next) => {
+            setAnswer(next);
+            setTrouble(null);
+          }}
+        />
+        {answer === 'treated' && (
+          <>
+            {line(
+              'What was it? (the name on the packet, or what it is for)',
+              product,
+              setProduct,
+              200,
+            )}
+            <DateField
+              label="When?"
+              day={date}
+              today={today}
+              latest={today}
+              mayBeEmpty
+              write={shown.dayField}
+              sentence={dayFailureSentence}
+              onDay={setDate}
+            />
+            <ChoiceRow
+              legend="What does the label say about clippings?"
+              stacked
+              choices={[
+                { value: 'forbids', label: 'Never use them as mulch or compost' },
+                { value: 'interval', label: 'Wait a number of days' },
+                { value: 'silent', label: 'Nothing, or there is no label any more' },
+              ]}
+              value={label}
+              onChoose={(next) => {
+                setLabel(next);
+                setTrouble(null);
+              }}
+            />
+            {label === 'interval' && line('How many days?', days, setDays, 6)}
+            {line('Its words, if you have them', words, setWords, 500)}
+          </>
+        )}
+        {(answer === 'unknown' || (answer === 'treated' && label === 'silent')) && (
           <DateField
-            label="When?"
-            day={date}
+            label="Day a bean-pot test passed, if you made one"
+            hint="Three pots half of this, half clean mix, and three of clean mix; three beans in each; three to four weeks. Cupped leaves fail. Straight ones lower the odds of harm and prove nothing."
+            day={tested}
             today={today}
             latest={today}
             mayBeEmpty
             write={shown.dayField}
             sentence={dayFailureSentence}
-            onDay={setDate}
+            onDay={setTested}
           />
-          <ChoiceRow
-            legend="What does the label say about clippings?"
-            stacked
-            choices={[
-              { value: 'forbids', label: 'Never use them as mulch or compost' },
-              { value: 'interval', label: 'Wait a number of days' },
-              { value: 'silent', label: 'Nothing, or there is no label any more' },
-            ]}
-            value={label}
-            onChoose={(next) => {
-              setLabel(next);
-              setTrouble(null);
-            }}
-          />
-          {label === 'interval' && line('How many days?', days, setDays, 6)}
-          {line('Its words, if you have them', words, setWords, 500)}
-        </>
-      )}
-      {(answer === 'unknown' || (answer === 'treated' && label === 'silent')) && (
-        <DateField
-          label="Day a bean-pot test passed, if you made one"
-          hint="Three pots half of this, half clean mix, and three of clean mix; three beans in each; three to four weeks. Cupped leaves fail. Straight ones lower the odds of harm and prove nothing."
-          day={tested}
-          today={today}
-          latest={today}
-          mayBeEmpty
-          write={shown.dayField}
-          sentence={dayFailureSentence}
-          onDay={setTested}
-        />
-      )}
-      {trouble && (
-        <p role="alert" className="field-trouble">
-          <span aria-hidden="true" className="field-trouble-mark" />
-          {trouble}
-        </p>
-      )}
-      <div className="button-row">
-        <button type="button" className="button-main" onClick={keep}>
-          Keep this answer
-        </button>
-        <button type="button" className="button" onClick={props.onClose}>
-          Cancel
-        </button>
-      </div>
+        )}
+        <DialogEnd refused={trouble} keep="Keep this answer" onCancel={props.onClose} />
+      </form>
     </Dialog>
   );
 }

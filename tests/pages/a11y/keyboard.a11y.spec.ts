@@ -5,12 +5,14 @@ import type { Page } from '@playwright/test';
 import { expect, test } from '../fixtures';
 import {
   goTo,
+  openReckoned,
   openSample,
   openSampleAt,
   openSampleImagined,
   planIsMade,
   seasonsAreImagined,
 } from '../journeys';
+import { hear, listen } from './heard';
 import { Person, type Focused } from './keys';
 import { orderLines, walkByTab } from './tabWalk';
 
@@ -249,6 +251,42 @@ test('focus is never thrown to the top of the page', async ({ garden }) => {
   await landsOn('Sow or plant something…');
   await garden.getByRole('button', { name: 'All beds' }).press('Enter');
   await landsOn('Beds');
+});
+
+test('a layer is laid on a day that was meant, or not at all', async ({ garden }) => {
+  await openReckoned(garden);
+  const person = new Person(garden);
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Far bed', exact: true }).press('Enter');
+  await person.tabTo('button', 'Lay something…');
+  await person.press('Enter');
+  await person.tabTo('combobox', 'What');
+  await person.press('End');
+  await person.tabTo('textbox', 'How much?');
+  await person.type('1 cm');
+  await person.tabTo('textbox', 'Laid when?');
+  await person.press('Control+A');
+  await person.type('20 June');
+  await person.tabTo('button', 'Lay it');
+  await person.press('Enter');
+  await expect
+    .poll(() => person.focused())
+    .toMatchObject({ name: 'Laid when?', value: '20 June', states: ['invalid'] });
+  await expect(garden.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
+});
+
+test('a planting’s bed is picked by arrows, one bed after the other', async ({ garden }) => {
+  await openSampleAt(garden, 'Season');
+  await listen(garden);
+  const person = new Person(garden);
+  await garden.getByRole('button', { name: /^Tomatoes on South wall/ }).press('Enter');
+  await person.tabTo('combobox', 'Bed');
+  for (const bed of ['Bean row, grass half', 'Bean row, straw half']) {
+    await person.press('ArrowDown');
+    await hear(garden, `Tomatoes: now on ${bed}. Undo puts it back.`);
+    // its fields are on another strip now, and one is where one was in them
+    expect(await person.focused()).toMatchObject({ role: 'combobox', name: 'Bed', value: bed });
+  }
 });
 
 test('letters alone do nothing outside a field', async ({ garden }) => {
