@@ -19,7 +19,7 @@ export interface PlantingFieldsProps {
    * Whether its bed was being picked when the fields went away: they come up anew on the other bed's
    * strip, and the focus is still on the pick.
    */
-  readonly picksBed: RefObject<boolean>;
+  readonly bedPickRef: RefObject<boolean>;
   readonly onClose: () => void;
 }
 
@@ -32,7 +32,7 @@ export function PlantingFields(props: PlantingFieldsProps) {
 }
 
 function Fields(props: PlantingFieldsProps & { readonly planting: Planting; readonly bed: Bed }) {
-  const { planting, bed: its, picksBed } = props;
+  const { planting, bed: its, bedPickRef } = props;
   const garden = useGarden();
   const shown = useShown();
   const todayDay = useToday();
@@ -51,9 +51,9 @@ function Fields(props: PlantingFieldsProps & { readonly planting: Planting; read
   const [refused, setRefused] = useState<string | null>(null);
   const [isWhole, setWhole] = useState(false);
   useEffect(() => {
-    box.current?.querySelector<HTMLElement>(picksBed.current ? 'select' : 'input')?.focus();
-    picksBed.current = false;
-  }, [picksBed]);
+    box.current?.querySelector<HTMLElement>(bedPickRef.current ? 'select' : 'input')?.focus();
+    bedPickRef.current = false;
+  }, [bedPickRef]);
   const announce = useAnnounce();
   const change = (field: string, changes: Partial<Omit<Planting, 'id'>>): boolean => {
     // a day moved by the arrows again and again is one change
@@ -62,9 +62,9 @@ function Fields(props: PlantingFieldsProps & { readonly planting: Planting; read
     return result.ok;
   };
   const pickBed = (bedId: string): void => {
-    picksBed.current = true;
+    bedPickRef.current = true;
     const bed = garden.beds.find(({ id }) => id === bedId);
-    if (!change('bed', { bedId })) picksBed.current = false;
+    if (!change('bed', { bedId })) bedPickRef.current = false;
     else if (bed) announce(onBedNow(name, bed.name), 'bed picked');
   };
   const name = cropName(garden, planting.cropId);

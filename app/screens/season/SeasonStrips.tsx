@@ -60,7 +60,7 @@ export function SeasonStrips(props: {
     [from],
   );
   const box = useRef<HTMLDivElement>(null);
-  const picksBed = useRef(false);
+  const bedPickRef = useRef(false);
 
   const all = useMemo(
     () =>
@@ -144,7 +144,7 @@ export function SeasonStrips(props: {
       <PlantingFields
         key={plantingId}
         plantingId={plantingId}
-        picksBed={picksBed}
+        bedPickRef={bedPickRef}
         onClose={() => {
           select(null);
           box.current
