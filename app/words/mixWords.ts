@@ -39,4 +39,10 @@ export const ratioWords = (ratio: number): string =>
   `${twoFigures(ratio)} of carbon to 1 of nitrogen`;
 
 /** Which part of a heap is which in that ratio. */
+/** What came of a change to a mixture, for the ear: what to carry of each that was left open, and what it comes to. */
+export const mixtureHeard = (
+  found: readonly string[],
+  { ratio, moisture }: { readonly ratio: number; readonly moisture: number },
+): string =>
+  `${found.length === 0 ? '' : `${found.join(', ')}. `}It comes to ${ratioWords(ratio)}, ${twoFigures(moisture * 100)} % water.`;
 export const whoBringsWhat = 'Browns bring the carbon, greens the nitrogen.';

@@ -33,6 +33,8 @@ export function DotsChart({ values, overFedLine }: DotsChartProps) {
   const width = Math.max(260, Math.min(560, useWidth(box, 560)));
   const [line, setLine] = useState(overFedLine ?? 1);
   const [typed, setTyped] = useState<string | null>(null);
+  // only what one's own hand did is said: the dots come and change by themselves
+  const [movedOver, setMovedOver] = useState<readonly number[] | null>(null);
   const [isTable, setTable] = useState(false);
   useEffect(() => setLine(overFedLine ?? 1), [overFedLine]);
   const drawing = dotsGeometry(values, overFedLine ?? 1, width);
@@ -41,6 +43,7 @@ export function DotsChart({ values, overFedLine }: DotsChartProps) {
   const says = dotsSay(past, values.length, line, overFedLine);
   const move = (to: number) => {
     setTyped(null);
+    setMovedOver(values);
     setLine(Math.min(top, Math.max(0, tenth(to))));
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -65,6 +68,7 @@ export function DotsChart({ values, overFedLine }: DotsChartProps) {
   const settle = () => {
     if (typed === null || isWrong) return;
     setTyped(null);
+    setMovedOver(values);
     if (typed.trim() !== '') setLine(Math.min(top, meant));
   };
   const x = drawing.x(line);
@@ -72,9 +76,12 @@ export function DotsChart({ values, overFedLine }: DotsChartProps) {
     <figure className="chart dots-chart" aria-labelledby={`${id}-name`}>
       <figcaption>
         <h3 id={`${id}-name`}>{words.title}</h3>
-        <p className="chart-reading" aria-live="polite" id={`${id}-says`}>
+        <p className="chart-reading" id={`${id}-says`}>
           {says}
         </p>
+        <div className="only-heard" aria-live="polite">
+          {movedOver === values && says}
+        </div>
       </figcaption>
       <div ref={box} className="dots-box">
         {/* oxlint-disable-next-line jsx-a11y/click-events-have-key-events -- its keys are those of a slider */}

@@ -1,4 +1,4 @@
-import { type ReactNode, useDeferredValue, useId, useState } from 'react';
+import { type ReactNode, useDeferredValue, useEffect, useId, useRef, useState } from 'react';
 import { SectionWeaves } from '../../charts/section/SectionWeaves';
 import { SmallSection } from '../../charts/section/Small';
 import { Figured } from '../../controls/Figured';
@@ -58,6 +58,13 @@ export function Beds() {
   const drawn = isWhole ? listed : listed.slice(0, manyBeds);
   const weaves = useId();
   const [ticked, setTicked] = useState<readonly string[] | null>(null);
+  const several = useRef<HTMLButtonElement>(null);
+  const wasTicking = useRef(false);
+  useEffect(() => {
+    // back to what led to the ticking
+    if (ticked === null && wasTicking.current) several.current?.focus();
+    wasTicking.current = ticked !== null;
+  }, [ticked]);
   const visits = useMowings((state) => state.visits);
   const [sheets, setSheets] = useState<{ bedIds: readonly string[]; visit: number } | null>(null);
   const showSheets = (bedIds: readonly string[]): void => setSheets({ bedIds, visit: visits });
@@ -87,6 +94,7 @@ export function Beds() {
             </button>
             {!ticked && (
               <button
+                ref={several}
                 data-doing="several-beds"
                 type="button"
                 className="button"

@@ -40,6 +40,7 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   const announce = useAnnounce();
   const shown = useShown();
   const input = useRef<HTMLInputElement>(null);
+  const asked = useRef<HTMLDivElement>(null);
   const [brought, setBrought] = useState<Brought | null>(null);
   const [said, setSaid] = useState<WeatherOptions>({});
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -58,12 +59,12 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
   const lines = reading?.ok
     ? weatherPreviewLines(reading.value.preview, shown.dayField, leftOutInPreview)
     : [];
-  // what would come of it is heard first: which column is which can be read at leisure
+  // what would come of it is heard first, then how many days, gaps and refusals: columns and lines
+  // one by one can be read at leisure
   useHeardAtRest(
     [
       ...(wouldBe?.ok ? [weatherMergedSentence(wouldBe.value, garden.garden.name, false)] : []),
-      ...open.map(unclearSentence),
-      ...lines.map((line) => (/[.:?]$/.test(line) ? line.trim() : `${line.trim()}.`)),
+      ...lines.filter((line) => !line.startsWith(' ')).map((line) => line.replace(/:$/, '.')),
     ].join(' '),
     'weather file',
   );
@@ -91,7 +92,10 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
 
   const keep = () => {
     if (!reading?.ok) return;
-    if (open.length > 0) return setTrouble('Answer what is asked above first.');
+    if (open.length > 0) {
+      asked.current?.querySelector<HTMLElement>('input, select')?.focus();
+      return setTrouble('Answer what is asked above first.');
+    }
     if (lacking.length === 3)
       return setTrouble('Neither temperatures nor rain were found. Pick their columns above.');
     const result = bringWeather(reading.value.days);
@@ -138,28 +142,32 @@ export function BringWeatherDialog({ onClose }: { readonly onClose: () => void }
           {weatherFailureSentence(reading.error, 'window')}
         </p>
       )}
-      {stations.length > 0 && (
-        <PickOne
-          label="Which station"
-          value={said.station ?? ''}
-          groups={[
-            {
-              label: null,
-              options: [
-                { value: '', label: 'Choose a station' },
-                ...stations.map((name) => ({ value: name, label: name })),
-              ],
-            },
-          ]}
-          onPick={(picked) => {
-            const { station: _before, ...rest } = said;
-            setSaid(picked === '' ? rest : { ...rest, station: picked });
-          }}
-        />
+      {(stations.length > 0 || questions.length > 0) && (
+        <div ref={asked} className="form">
+          {stations.length > 0 && (
+            <PickOne
+              label="Which station"
+              value={said.station ?? ''}
+              groups={[
+                {
+                  label: null,
+                  options: [
+                    { value: '', label: 'Choose a station' },
+                    ...stations.map((name) => ({ value: name, label: name })),
+                  ],
+                },
+              ]}
+              onPick={(picked) => {
+                const { station: _before, ...rest } = said;
+                setSaid(picked === '' ? rest : { ...rest, station: picked });
+              }}
+            />
+          )}
+          {questions.map((unclear) => (
+            <Question key={unclear.kind} unclear={unclear} said={said} onSay={setSaid} />
+          ))}
+        </div>
       )}
-      {questions.map((unclear) => (
-        <Question key={unclear.kind} unclear={unclear} said={said} onSay={setSaid} />
-      ))}
       {brought && isTable && stations.length === 0 && columns.length > 1 && (
         <Disclosure summary="Which column is which" quiet open={!reading?.ok || lacking.length > 0}>
           <ColumnPicks

@@ -27,6 +27,7 @@ export function ContainersPart() {
           key={container.id}
           name={container.name}
           startsOpen={container.id === added}
+          startsFocused={container.id === added}
           onDelete={() => deleteContainer(container.id)}
           summary={
             <>
@@ -61,7 +62,7 @@ export function ContainersPart() {
               weighed: null,
             });
             if (result.ok) setAdded(result.value);
-            announce(result.ok ? 'A container was added.' : editFailureSentence(result.error));
+            announce(result.ok ? `Added: ${name}.` : editFailureSentence(result.error));
           }}
         >
           Add a bag or bucket

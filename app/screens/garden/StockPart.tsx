@@ -37,11 +37,12 @@ export function StockPart() {
   const [isOffered, setIsOffered] = useState(false);
   const add = (role: Stock['role']) => {
     const usual = role === 'heap' ? 'Heap' : 'Straw';
+    const name = nameFor(
+      garden.stock.map((each) => each.name),
+      usual,
+    );
     const result = addStock({
-      name: nameFor(
-        garden.stock.map(({ name }) => name),
-        usual,
-      ),
+      name,
       materialId: role === 'heap' ? 'compost-garden' : 'straw-wheat',
       role,
       amount: null,
@@ -49,7 +50,7 @@ export function StockPart() {
       treatment: { answer: 'not asked' },
     });
     if (result.ok) setAdded(result.value);
-    announce(result.ok ? 'Added.' : editFailureSentence(result.error));
+    announce(result.ok ? `Added: ${name}.` : editFailureSentence(result.error));
   };
   return (
     <>
@@ -59,6 +60,7 @@ export function StockPart() {
           of={stock.id}
           name={stock.name}
           startsOpen={stock.id === added}
+          startsFocused={stock.id === added}
           onDelete={() => deleteStock(stock.id)}
           summary={stockSentence(stockLine(garden, stock, shown))}
         >

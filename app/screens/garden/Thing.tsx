@@ -1,4 +1,4 @@
-import { useRef, useState, type ReactNode } from 'react';
+import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { DeleteButton } from '../../controls/DeleteButton';
 import type { Edited } from '../../store/contract';
@@ -10,6 +10,8 @@ export interface ThingProps {
   readonly of?: string;
   readonly summary: ReactNode;
   readonly startsOpen?: boolean;
+  /** it was just added: its first field is where one goes on, and its button stays below it */
+  readonly startsFocused?: boolean;
   readonly onDelete: () => Edited;
   /** said and asked before it is deleted: what goes with it; null where nothing does */
   readonly goesWithIt?: string | null;
@@ -27,6 +29,10 @@ export function Thing(props: ThingProps) {
   const [refused, setRefused] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
   const holder = useRef<HTMLDetailsElement>(null);
+  const [isNew] = useState(props.startsFocused);
+  useEffect(() => {
+    if (isNew) holder.current?.querySelector<HTMLElement>('.thing-body input')?.focus();
+  }, [isNew]);
   return (
     <details
       className="thing"

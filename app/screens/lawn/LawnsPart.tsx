@@ -48,6 +48,7 @@ export function LawnsPart() {
           key={lawn.id}
           name={lawn.name}
           startsOpen={lawn.id === added}
+          startsFocused={lawn.id === added}
           onDelete={() => deleteLawn(lawn.id)}
           summary={<LawnSummary lawn={lawn} />}
         >

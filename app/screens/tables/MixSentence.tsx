@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { readAmount } from '../../amounts/readAmount';
 import { amountTrouble } from '../../controls/amountTrouble';
 import { Field } from '../../controls/Field';
@@ -41,9 +42,19 @@ export function MixSentence(props: {
       ...now,
       rows: now.rows.map((row) => (row.key === key ? { ...row, ...changes } : row)),
     }));
+  const lines = useRef<HTMLOListElement>(null);
+  const isAdding = useRef(false);
+  useEffect(() => {
+    // what joined it is to be said next: which stuff, and how much
+    if (isAdding.current)
+      lines.current
+        ?.querySelector<HTMLElement>(':scope > li:last-child .mix-material select')
+        ?.focus();
+    isAdding.current = false;
+  });
   return (
     <>
-      <ol className="plain-list mix-lines">
+      <ol ref={lines} className="plain-list mix-lines">
         {rows.map(({ row, name, reading, found }, index) => (
           <li key={row.key} className="mix-line" aria-label={name}>
             <span className="mix-word">{opening(index)}</span>
@@ -116,7 +127,10 @@ export function MixSentence(props: {
           type="button"
           className="button-small mix-out"
           disabled={props.draft.rows.length >= mostMixed}
-          onClick={() => onDraft(withPart)}
+          onClick={() => {
+            onDraft(withPart);
+            isAdding.current = true;
+          }}
         >
           And something else
         </button>

@@ -1,12 +1,18 @@
 import { readAmount } from '../../amounts/readAmount';
 import { readContent } from '../../amounts/readContent';
+import { useState } from 'react';
+import { useHeardAtRest } from '../../controls/Announcer';
 import { Disclosure } from '../../controls/Disclosure';
 import { QuantityField } from '../../controls/QuantityField';
 import { materialById } from '../../document/materialValues';
 import { mixtureOf, type MixturePart } from '../../document/mixture';
 import { lawnMaterials } from '../../tables/lawns';
-import { aimSentence, carriedWords } from '../../words/mixWords';
-import { blendFailureSentence, contentFailureSentence } from '../../words/tableWords';
+import { aimSentence, carriedWords, mixtureHeard } from '../../words/mixWords';
+import {
+  blendFailureSentence,
+  contentFailureSentence,
+  unmetSentence,
+} from '../../words/tableWords';
 import { useDesk } from '../desk';
 import { materialGroups } from '../lists';
 import { useShown } from '../shown';
@@ -73,6 +79,28 @@ export function Mixing() {
       shown.estimate(part.litres, shown.units.volume)
     );
   };
+  const heard =
+    mixture === null
+      ? ''
+      : mixture.ok
+        ? [
+            mixtureHeard(
+              known.flatMap((_row, index) => {
+                const found = foundOf(index);
+                return found === null ? [] : [`${found} of ${names[index] ?? ''}`];
+              }),
+              mixture.value.blend,
+            ),
+            ...mixture.value.blend.unmet.map((unmet) =>
+              unmetSentence(unmet, names, (kilograms) =>
+                shown.estimate(kilograms, shown.units.volume),
+              ),
+            ),
+          ].join(' ')
+        : blendFailureSentence(mixture.error, names);
+  // what stands there when one comes is read, and not said
+  const [first] = useState(draft);
+  useHeardAtRest(draft === first ? '' : heard, 'mixture');
   return (
     <section className="section mixing" aria-labelledby="mix-heading">
       <div className="section-head">
@@ -92,7 +120,7 @@ export function Mixing() {
         materials={materials}
         onDraft={setDraft}
       />
-      <div aria-live="polite">
+      <div>
         {mixture === null ? (
           <p className="soft">An amount or an aim is not understood yet: see above.</p>
         ) : mixture.ok ? (

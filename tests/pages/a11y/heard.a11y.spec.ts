@@ -2,7 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from '../fixtures';
-import { goTo, openReckoned, openSample, openSampleAt } from '../journeys';
+import { goTo, openReckoned, openSample, openSampleAt, seasonsAreImagined } from '../journeys';
 import { hear, heard, listen } from './heard';
 import { Person } from './keys';
 
@@ -147,7 +147,42 @@ test('a weather file: what was understood of it, before it is kept', async ({ ga
   await garden.getByRole('button', { name: 'Bring measured weather…' }).press('Enter');
   await listen(garden);
   await garden.getByLabel('A weather file').setInputFiles(record);
+  // in short: its columns and lines can be read at leisure
   await hear(garden, /a table with one line a day/);
+  const said = (await heard(garden)).find((words) => words.includes('a table with one line'));
+  expect(said).toMatch(/^0 new days would be added .* No gaps\. Nothing refused\.$/);
+  expect(said).not.toContain('by its heading');
+});
+
+test('a mixture: what its change came to, in short, and where one goes on', async ({ garden }) => {
+  await openSampleAt(garden, 'Tables');
+  await listen(garden);
+  const person = new Person(garden);
+  await garden.getByRole('radio', { name: 'A mixture' }).check();
+  await garden.getByText(/^It comes to/).waitFor();
+  await person.tabTo('button', 'And something else');
+  await person.press('Enter');
+  await expect.poll(async () => (await person.focused()).name).toBe('Material 3');
+  await person.tabTo('textbox', /^How much of clippings/);
+  await person.press('Control+A');
+  await person.type('20 kg');
+  await hear(
+    garden,
+    /^[^.]* of autumn leaves, chopped\. It comes to [^.]* of carbon to 1 of nitrogen, \d+ % water\.$/,
+  );
+  expect((await heard(garden)).filter((words) => words.length > 120)).toEqual([]);
+});
+
+test('the dots of a bed say what is done to their line, not that they came', async ({ garden }) => {
+  await openSampleAt(garden, 'Beds');
+  await listen(garden);
+  const person = new Person(garden);
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
+  await person.tabTo('slider', 'The line over the dots');
+  await seasonsAreImagined(garden);
+  await person.press('ArrowRight');
+  await hear(garden, /dots lie past/);
+  expect((await heard(garden)).filter((words) => words.includes('dots lie past'))).toHaveLength(1);
 });
 
 test('walking through the page says nothing', async ({ garden }) => {

@@ -289,6 +289,30 @@ test('a planting’s bed is picked by arrows, one bed after the other', async ({
   }
 });
 
+test('what was added is gone on with, and ticking begins and ends where it should', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Garden');
+  const person = new Person(garden);
+  const landsIn = (value: string) =>
+    expect.poll(() => person.focused()).toMatchObject({ role: 'textbox', value });
+  await garden.getByRole('button', { name: 'Add a bag or bucket' }).press('Enter');
+  await landsIn('bucket 2');
+  await garden.getByRole('button', { name: 'Add a heap' }).press('Enter');
+  await landsIn('Heap 2');
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'Choose several…' }).press('Enter');
+  await expect
+    .poll(() => person.focused())
+    .toMatchObject({
+      role: 'group',
+      name: 'For the beds you tick',
+      description: 'Tick the beds it is for.',
+    });
+  await garden.getByRole('button', { name: 'Done' }).press('Enter');
+  await expect.poll(async () => (await person.focused()).name).toBe('Choose several…');
+});
+
 test('letters alone do nothing outside a field', async ({ garden }) => {
   await openSampleImagined(garden);
   const before = await garden.locator('main').ariaSnapshot();

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { Bed } from '../../../document/schema';
 import { PlantingDialog } from '../PlantingDialog';
 import { JoinDialog } from './JoinDialog';
@@ -21,6 +21,10 @@ export function SeveralBeds(props: {
   const { beds } = props;
   const [open, setOpen] = useState<Open | null>(null);
   const close = () => setOpen(null);
+  const saysId = useId();
+  const box = useRef<HTMLDivElement>(null);
+  // the button that led here is gone: one is where it led to, and hears what is to be done
+  useEffect(() => box.current?.focus(), []);
   const [first, ...others] = beds;
   const button = (act: Open, words: string, least = 1) => (
     <button
@@ -33,8 +37,15 @@ export function SeveralBeds(props: {
     </button>
   );
   return (
-    <div className="several-beds not-printed" role="group" aria-label="For the beds you tick">
-      <p role="status">
+    <div
+      ref={box}
+      tabIndex={-1}
+      className="several-beds not-printed"
+      role="group"
+      aria-label="For the beds you tick"
+      aria-describedby={saysId}
+    >
+      <p role="status" id={saysId}>
         {beds.length === 0
           ? 'Tick the beds it is for.'
           : `${beds.length} of ${props.ofAll} beds ticked.`}
