@@ -63,6 +63,7 @@ function sourceFacts(garden: Garden, from: Application['from']): SourceFacts {
       name: lawn.name,
       mayCarryWeedkiller: row.mayCarryWeedkiller,
       treatment: treatmentFacts(lawn.treatment),
+      earlierTreatments: (lawn.earlierTreatments ?? []).map(treatmentFacts),
       mowingDays: mowingDaysOf(garden.mowings, lawn.id),
       creepingGrass: lawn.creepingGrass,
       seedHeadsSeen: dayOrNull(lawn.seedHeadsSeen),

@@ -21,6 +21,7 @@ export function lawnHeldBack(garden: Garden, lawn: Lawn, cutOn: DayNumber): Caut
     name: lawn.name,
     mayCarryWeedkiller: true,
     treatment: treatmentFacts(lawn.treatment),
+    earlierTreatments: (lawn.earlierTreatments ?? []).map(treatmentFacts),
     mowingDays: garden.mowings
       .filter(({ lawnId }) => lawnId === lawn.id)
       .map(({ date }) => dayOf(date)),
@@ -36,6 +37,6 @@ export function lawnHeldBack(garden: Garden, lawn: Lawn, cutOn: DayNumber): Caut
   );
   if (!found) return null;
   const { number, threshold, unit, date } = found;
-  const detail = { source: lawn.name, product: source.treatment.product };
+  const detail = { source: lawn.name, product: found.product };
   return factCaution('treated lawn', found.row, limits, { number, threshold, unit, date, detail });
 }

@@ -89,6 +89,10 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
       lawn.seedHeadsSeen,
       lawn.treatment.date,
       lawn.treatment.beanTestPassed,
+      ...(lawn.earlierTreatments ?? []).flatMap(({ date, beanTestPassed }) => [
+        date,
+        beanTestPassed,
+      ]),
     );
   });
   garden.containers.forEach(({ litres, weighed }, index) => {

@@ -166,6 +166,8 @@ export interface GardenActions {
   answerTreatment(
     of: { readonly lawnId: string } | { readonly stockId: string },
     treatment: Treatment,
+    /** of a lawn: what was put on it before stays beside it */
+    isAnother?: boolean,
   ): Edited;
 
   /**

@@ -30,7 +30,13 @@ export type OpenDialog =
       readonly kind: 'print';
       readonly cut: readonly { readonly what: string; readonly papers: readonly string[] }[];
     }
-  | { readonly kind: 'treatment'; readonly lawnId?: string; readonly stockId?: string }
+  | {
+      readonly kind: 'treatment';
+      readonly lawnId?: string;
+      readonly stockId?: string;
+      /** of a lawn: something more that was put on it */
+      readonly isAnother?: boolean;
+    }
   | { readonly kind: 'edit'; readonly thing: string; readonly id: string | null };
 
 export interface ViewSlice {

@@ -105,7 +105,7 @@ export function weatherFailureSentence(
     case 'no such station':
       return `The weather file has no station \u201C${failure.named}\u201D. It has: ${namedStations(failure.stations, failure.stations.length) || 'none'}.`;
     case 'several a day':
-      return `The weather file has ${failure.lines.toLocaleString('en')} lines for ${plural(failure.days, 'day', 'days')}: hours perhaps, or several places. Take a table of one place with one line a day: lowest, highest and rain.`;
+      return `The weather file has ${failure.lines.toLocaleString('en')} lines for ${plural(failure.days, 'day', 'days')}: is it by the hour, or of several places? Take a table of one place with one line a day: lowest, highest and rain.`;
     case 'no days': {
       const [first] = failure.refused.first;
       return first

@@ -135,3 +135,45 @@ describe('hay, straw, manure and compost from elsewhere', () => {
     ).toBeNull();
   });
 });
+
+describe('several treatments of one lawn', () => {
+  const after = (days: number, label: Partial<TreatmentFacts>): TreatmentFacts =>
+    treatment({ date: treated + days, ...label });
+  const both = (now: TreatmentFacts, ...earlier: TreatmentFacts[]): SourceFacts => ({
+    ...lawn(),
+    treatment: now,
+    earlierTreatments: earlier,
+  });
+  const forbids = after(0, { label: 'forbids', product: 'the first' });
+  const month = after(10, { label: 'interval', intervalDays: 30, product: 'a month' });
+  const week = after(14, { label: 'interval', intervalDays: 7, product: 'a week' });
+
+  test('each holds by itself: a later one takes nothing of an earlier one away', () => {
+    const cutOn = treated + 60;
+    expect(rowOf(both(week, forbids), cutOn)).toBe('label forbids');
+    expect(rowOf(both({ ...week, answer: 'nothing' }, forbids), cutOn)).toBe('label forbids');
+    expect(rowOf(both(week, month), cutOn)).toBeNull();
+    expect(rowOf(both({ ...week, answer: 'nothing' }), cutOn)).toBeNull();
+  });
+
+  test('the longer is told, with what was put on then', () => {
+    for (const source of [both(week, month), both(month, week)])
+      expect(treatmentFinding(source, treated + 15, season, food, limits)).toMatchObject({
+        row: 'label interval',
+        date: treated + 40,
+        product: 'a month',
+      });
+    // cut before the second was put on, only the first counts
+    expect(treatmentFinding(both(week, month), treated + 12, season, food, limits)?.product).toBe(
+      'a month',
+    );
+    expect(rowOf(both(week, month), treated + 9)).toBeNull();
+  });
+
+  test('without a day none ends', () => {
+    expect(rowOf(both(week, treatment({ date: null })), treated + 300)).toBe('label silent');
+    expect(rowOf(both(month, treatment({ answer: 'unknown', date: null })), treated + 300)).toBe(
+      'unknown lawn',
+    );
+  });
+});

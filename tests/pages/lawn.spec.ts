@@ -65,3 +65,29 @@ test('how a lawn is kept is asked, shown and undone', async ({ garden }) => {
   await back.getByRole('radio', { name: /^it varies/ }).check();
   await expect(back.locator('summary')).toContainText('220 m², ordinary.');
 });
+
+test('more that was put on a lawn stands beside what was, with its label’s words', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Lawn');
+  const front = garden.locator('details').filter({ hasText: 'Front lawn' }).last();
+  await front.locator('summary').first().click();
+  await front.getByRole('button', { name: 'Something else was put on it' }).click();
+  const asked = garden.getByRole('dialog', { name: 'What else was put on “Front lawn”?' });
+  await asked.getByLabel('When?').fill('1 June');
+  await asked.getByRole('radio', { name: 'Wait a number of days' }).check();
+  await asked.getByLabel('How many days?').fill('some');
+  await asked.getByLabel('Its words, if you have them').fill('Keep off food beds.');
+  await asked.getByRole('button', { name: 'Keep this answer' }).click();
+  await expect(asked.getByRole('alert')).toContainText('such as 28, or 4 weeks');
+  await asked.getByLabel('How many days?').fill('4 weeks');
+  await asked.getByRole('button', { name: 'Keep this answer' }).click();
+  // the earlier one's label forbids, and goes on doing so
+  await expect(front.getByText(/wait 28 days, till 29 June.*“Keep off food beds.”/)).toBeVisible();
+  const earlier = front.getByRole('list', { name: 'Before that, which holds as well' });
+  await expect(earlier).toContainText('the label forbids using clippings');
+  await earlier.getByRole('button', { name: /^Take out: Treated on 4 May 2013/ }).click();
+  await expect(earlier).toHaveCount(0);
+  await garden.getByRole('button', { name: /^Undo/ }).click();
+  await expect(earlier).toContainText('the label forbids using clippings');
+});

@@ -138,3 +138,56 @@ test('steps are named for what was done and where', async () => {
   });
   expect(undoLabel(store.getState())).toBe('Sow climbing beans on Long bed');
 });
+
+describe('more put on a lawn', () => {
+  const first: Treatment = {
+    answer: 'treated',
+    product: 'moss killer',
+    date: '2021-04-20',
+    label: 'forbids',
+    labelWords: 'Never compost the clippings.',
+  };
+  const second: Treatment = {
+    answer: 'treated',
+    date: '2021-05-20',
+    label: 'interval',
+    intervalDays: 7,
+  };
+  const lawnOf = (state: Awaited<ReturnType<typeof openWith>>) =>
+    state.garden!.lawns.find(({ id }) => id === 'lawn-1')!;
+
+  test('stands beside what was, in file and rules, and is one step to undo', async () => {
+    const { store } = await storeWith(exampleGarden());
+    const of = { lawnId: 'lawn-1' };
+    store.getState().answerTreatment(of, first);
+    store.getState().answerTreatment(of, second, true);
+    const state = store.getState();
+    expect(lawnOf(state)).toMatchObject({ treatment: second, earlierTreatments: [first] });
+    expect(state.restOf('mowing-2', onHeap)).toMatchObject({ error: { kind: 'label-forbids' } });
+    const again = parseGarden(serializeGarden(state.garden!));
+    expect(again.ok && again.value.lawns[0]?.earlierTreatments).toEqual([first]);
+    state.undo();
+    expect(lawnOf(store.getState()).treatment).toEqual(first);
+    expect(lawnOf(store.getState()).earlierTreatments).toBeUndefined();
+  });
+
+  test('a changed answer replaces only itself; “nothing” is no earlier treatment', async () => {
+    const { store } = await storeWith(exampleGarden());
+    const of = { lawnId: 'lawn-1' };
+    store.getState().answerTreatment(of, { answer: 'nothing' });
+    store.getState().answerTreatment(of, first, true);
+    expect(lawnOf(store.getState()).earlierTreatments ?? []).toEqual([]);
+    store.getState().answerTreatment(of, second, true);
+    store.getState().answerTreatment(of, { answer: 'nothing' });
+    expect(lawnOf(store.getState())).toMatchObject({
+      treatment: { answer: 'nothing' },
+      earlierTreatments: [first],
+    });
+    // what is dried of it carries the treatment along
+    store.getState().restOf('mowing-2', { to: 'dry' }, 'in spite of a stop');
+    const dried = store
+      .getState()
+      .garden!.stock.filter(({ materialId }) => materialId === 'grass-dried');
+    for (const one of dried) expect(one.treatment).toEqual(first);
+  });
+});

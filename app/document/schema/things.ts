@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { amountSchema, hazards, lawnKinds, treatmentSchema, wetnessSchema } from './amounts';
-import { between, day, id, name, note, positive } from './parts';
+import { between, day, id, list, name, note, positive } from './parts';
 
 export const lawnSchema = z.strictObject({
   id,
@@ -15,6 +15,8 @@ export const lawnSchema = z.strictObject({
   mownEveryDays: z.optional(between(2, 90)),
   hazards,
   treatment: treatmentSchema,
+  /** what was put on it before `treatment`; absent: nothing, or nobody said */
+  earlierTreatments: z.optional(list(treatmentSchema, 50)),
   note: z.optional(note),
 });
 

@@ -6,6 +6,7 @@ import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
 import { Tick } from '../../controls/Tick';
 import type { Lawn, SourceHazard } from '../../document/schema';
+import { countOf } from '../../words/figures';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices, mowingHabitChoices } from '../choices';
 import { useShown } from '../shown';
@@ -77,6 +78,8 @@ function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
     <>
       {shown.estimate(lawn.areaM2, shown.units.area)}, {lawn.kind}
       {habitOf(lawn)}. {treatedWords(lawn.treatment, shown)}
+      {lawn.earlierTreatments &&
+        ` ${countOf(lawn.earlierTreatments.length, 'earlier treatment holds', 'earlier treatments hold')} as well.`}
     </>
   );
 }
@@ -88,7 +91,9 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
   const today = useToday();
   const editLawn = useMowings((state) => state.editLawn);
   const showDialog = useMowings((state) => state.showDialog);
+  const announce = useAnnounce();
   const change = (changes: Partial<Lawn>) => editLawn(lawn.id, changes);
+  const earlier = lawn.earlierTreatments ?? [];
   return (
     <>
       <div className="fields">
@@ -157,6 +162,15 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
         name={lawn.name}
         treatment={lawn.treatment}
         onAsk={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
+        more={{
+          earlier,
+          onTakeOut: (index) => {
+            const left = earlier.filter((_one, at) => at !== index);
+            change({ earlierTreatments: left.length > 0 ? left : undefined });
+            announce('Taken out. Undo brings it back.');
+          },
+          onAdd: () => showDialog({ kind: 'treatment', lawnId: lawn.id, isAnother: true }),
+        }}
       />
     </>
   );

@@ -26,12 +26,21 @@ export function TreatmentDialog({
   const of =
     dialog.lawnId !== undefined ? { lawnId: dialog.lawnId } : { stockId: dialog.stockId ?? '' };
   const close = () => showDialog(null);
-  return <TreatmentQuestion of={of} onClose={close} onAnswered={close} />;
+  return (
+    <TreatmentQuestion
+      of={of}
+      isAnother={dialog.isAnother === true}
+      onClose={close}
+      onAnswered={close}
+    />
+  );
 }
 
 /** Sprays and feeds of a lawn or of what was brought in; nothing is taken from it before this is answered. */
 export function TreatmentQuestion(props: {
   readonly of: { readonly lawnId: string } | { readonly stockId: string };
+  /** something more that was put on a lawn; what is known stays */
+  readonly isAnother?: boolean;
   readonly onClose: () => void;
   readonly onAnswered: () => void;
 }) {
@@ -39,12 +48,12 @@ export function TreatmentQuestion(props: {
   const shown = useShown();
   const today = textFromDay(useToday());
   const answerTreatment = useMowings((state) => state.answerTreatment);
-  const { of } = props;
+  const { of, isAnother = false } = props;
   const source =
     'lawnId' in of
       ? garden.lawns.find(({ id }) => id === of.lawnId)
       : garden.stock.find(({ id }) => id === of.stockId);
-  const known = source?.treatment;
+  const known: Treatment | undefined = isAnother ? { answer: 'treated' } : source?.treatment;
   const [answer, setAnswer] = useState(
     known?.answer === 'not asked' ? null : (known?.answer ?? null),
   );
@@ -78,7 +87,7 @@ export function TreatmentQuestion(props: {
       ...(answer === 'treated' && words.trim() ? { labelWords: words.trim() } : {}),
       ...(answer !== 'nothing' && tested ? { beanTestPassed: tested } : {}),
     };
-    const result = answerTreatment(of, treatment);
+    const result = answerTreatment(of, treatment, isAnother);
     if (result.ok) props.onAnswered();
     else setTrouble(editFailureSentence(result.error));
   };
@@ -99,7 +108,11 @@ export function TreatmentQuestion(props: {
 
   return (
     <Dialog
-      title={`Was weedkiller or feed put on “${source.name}”?`}
+      title={
+        isAnother
+          ? `What else was put on “${source.name}”?`
+          : `Was weedkiller or feed put on “${source.name}”?`
+      }
       describedBy={introId}
       onClose={props.onClose}
     >
@@ -116,20 +129,22 @@ export function TreatmentQuestion(props: {
           feed made of sludge. Some weedkillers pass through grass, hay and compost, and cripple
           beans and tomatoes.
         </p>
-        <ChoiceRow
-          legend="This season or last"
-          stacked
-          choices={[
-            { value: 'nothing', label: 'Nothing', hint: 'as far as you know for certain' },
-            { value: 'treated', label: 'Something was put on it' },
-            { value: 'unknown', label: 'I don’t know', hint: 'then not on beds you eat from' },
-          ]}
-          value={answer}
-          onChoose={(next) => {
-            setAnswer(next);
-            setTrouble(null);
-          }}
-        />
+        {!isAnother && (
+          <ChoiceRow
+            legend="This season or last"
+            stacked
+            choices={[
+              { value: 'nothing', label: 'Nothing', hint: 'as far as you know for certain' },
+              { value: 'treated', label: 'Something was put on it' },
+              { value: 'unknown', label: 'I don’t know', hint: 'then not on beds you eat from' },
+            ]}
+            value={answer}
+            onChoose={(next) => {
+              setAnswer(next);
+              setTrouble(null);
+            }}
+          />
+        )}
         {answer === 'treated' && (
           <>
             {line(

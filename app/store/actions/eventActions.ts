@@ -65,7 +65,7 @@ export function eventActions(tools: ActionTools): EventActions {
       );
     },
 
-    answerTreatment: (of, treatment) => {
+    answerTreatment: (of, treatment, isAnother = false) => {
       const open = openGarden(tools);
       if (!open.ok) return open;
       const [list, id] =
@@ -74,6 +74,13 @@ export function eventActions(tools: ActionTools): EventActions {
       const thing = things.find((one) => one.id === id);
       if (!thing) return failure({ kind: 'missing', what: list });
       return tools.edit(stepNames.answerTreatment(thing.name), (garden) => {
+        const lawn = list === 'lawns' && garden.lawns.find((one) => one.id === id);
+        if (
+          isAnother &&
+          lawn &&
+          (lawn.treatment.answer === 'treated' || lawn.treatment.answer === 'unknown')
+        )
+          lawn.earlierTreatments = [lawn.treatment, ...(lawn.earlierTreatments ?? [])];
         changeIn(garden, list, id, { treatment });
         if (list === 'lawns') markStockOf(garden, id);
       });

@@ -4,6 +4,7 @@ import { stepNames } from '../../words/stepNames';
 import type { RestWish } from '../contract';
 import { freshIds } from '../freshIds';
 import { changeIn } from './changing';
+import { treatmentOfClippings } from './stockTreatment';
 
 const isAlike = (one: Stock['treatment'], other: Stock['treatment']): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
@@ -16,7 +17,7 @@ function dryStoreFor(garden: Garden, lawnId: string, date: string): Stock {
   const lawn = garden.lawns.find(({ id }) => id === lawnId);
   if (!lawn) throw new Error(`No lawn ${lawnId}`);
   const stores = dryStores(garden);
-  const same = stores.find(({ treatment }) => isAlike(treatment, lawn.treatment));
+  const same = stores.find(({ treatment }) => isAlike(treatment, treatmentOfClippings(lawn)));
   if (same) {
     // begun by clippings dried before it, or on the same day: none of them is lost
     if (same.amount === null && same.date > date) same.date = date;
@@ -29,7 +30,7 @@ function dryStoreFor(garden: Garden, lawnId: string, date: string): Stock {
     role: 'store',
     amount: null,
     date,
-    treatment: { ...lawn.treatment },
+    treatment: { ...treatmentOfClippings(lawn) },
   };
   garden.stock.push(store);
   return garden.stock.at(-1)!;

@@ -1,13 +1,24 @@
 import { dayOf } from '../../core/days';
 import { lawnHeldBack } from '../../document/lawnHeldBack';
 import { mowingAccount } from '../../document/accounts';
-import type { Garden, Lawn, Stock } from '../../document/schema';
+import type { Garden, Lawn, Stock, Treatment } from '../../document/schema';
+
+/** What of a lawn's treatments goes with its clippings: a label that forbids, else the last. */
+export function treatmentOfClippings({ treatment, earlierTreatments = [] }: Lawn): Treatment {
+  const all = [treatment, ...earlierTreatments];
+  return (
+    all.find(({ answer, label }) => answer === 'treated' && label === 'forbids') ??
+    (treatment.answer === 'nothing' ? earlierTreatments[0] : undefined) ??
+    treatment
+  );
+}
 
 /** A heap that got clippings which are held back carries from then on what they carry. */
-export function treatmentOfHeap(heap: Stock, { name, treatment }: Lawn): Stock['treatment'] {
+export function treatmentOfHeap(heap: Stock, lawn: Lawn): Stock['treatment'] {
+  const treatment = treatmentOfClippings(lawn);
   if (heap.treatment.answer === 'treated') return heap.treatment;
   if (treatment.answer !== 'treated') return { answer: 'unknown' };
-  const product = `${treatment.product ?? 'something'}, on clippings of ${name}`.slice(0, 200);
+  const product = `${treatment.product ?? 'something'}, on clippings of ${lawn.name}`.slice(0, 200);
   return {
     answer: 'treated',
     product,
@@ -17,8 +28,8 @@ export function treatmentOfHeap(heap: Stock, { name, treatment }: Lawn): Stock['
 }
 
 /** A store with dried clippings that are held back carries what a store begun after the answer does. */
-function treatmentOfStore(store: Stock, { treatment }: Lawn): Stock['treatment'] {
-  return store.treatment.answer === 'treated' ? store.treatment : { ...treatment };
+function treatmentOfStore(store: Stock, lawn: Lawn): Stock['treatment'] {
+  return store.treatment.answer === 'treated' ? store.treatment : { ...treatmentOfClippings(lawn) };
 }
 
 /** Dry weight under which nothing of a mowing went there: rounding of what was laid (ours). */

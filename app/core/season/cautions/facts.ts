@@ -28,6 +28,8 @@ export interface SourceFacts {
   readonly name: string;
   readonly mayCarryWeedkiller: boolean;
   readonly treatment: TreatmentFacts;
+  /** of a lawn: what was put on it before that; each holds by itself */
+  readonly earlierTreatments?: readonly TreatmentFacts[];
   /** days on which this lawn was mown; empty for anything else */
   readonly mowingDays: readonly DayNumber[];
   readonly creepingGrass: boolean;

@@ -54,7 +54,7 @@ function treatedCaution(
       threshold: found.threshold,
       unit: found.unit,
       date: found.date,
-      detail: { source: of.source.name, product: of.source.treatment.product },
+      detail: { source: of.source.name, product: found.product },
       layerId: layer.id,
     }),
   ];

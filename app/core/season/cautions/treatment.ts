@@ -1,6 +1,6 @@
 import type { DayNumber } from '../../days';
 import type { FactId, Limits } from '../limits';
-import type { SourceFacts } from './facts';
+import type { SourceFacts, TreatmentFacts } from './facts';
 
 /** What the bed is used for, as far as weedkiller on its mulch matters. */
 export interface BedUse {
@@ -12,6 +12,8 @@ export interface BedUse {
 
 export interface TreatmentFinding {
   readonly row: FactId;
+  /** what was put on it */
+  readonly product: string;
   /** first day on which it would no longer hold, where there is one */
   readonly date: DayNumber | null;
   readonly number: number | null;
@@ -21,6 +23,7 @@ export interface TreatmentFinding {
 
 const finding = (row: FactId, rest: Partial<TreatmentFinding> = {}): TreatmentFinding => ({
   row,
+  product: '',
   date: null,
   number: null,
   threshold: null,
@@ -39,12 +42,12 @@ const mowingsSince = (source: SourceFacts, treated: DayNumber, cutOn: DayNumber)
  */
 function lawnFinding(
   source: SourceFacts,
+  treatment: TreatmentFacts,
   cutOn: DayNumber,
   seasonFirst: DayNumber,
   use: BedUse,
   limits: Limits,
 ): TreatmentFinding | null {
-  const { treatment } = source;
   if (treatment.answer === 'unknown')
     return use.food || use.sensitive ? finding('unknown lawn') : finding('unknown lawn flowers');
   const { date } = treatment;
@@ -85,6 +88,32 @@ function lawnFinding(
     : null;
 }
 
+/** Of what two treatments ask for, the longer holds: a label that forbids, then whatever has no end or the later one. */
+function strictest(findings: readonly TreatmentFinding[]): TreatmentFinding | null {
+  const holdsTo = ({ row, date }: TreatmentFinding): number =>
+    row === 'label forbids' ? Infinity : (date ?? Number.MAX_SAFE_INTEGER);
+  return findings.reduce<TreatmentFinding | null>(
+    (worst, one) => (worst === null || holdsTo(one) > holdsTo(worst) ? one : worst),
+    null,
+  );
+}
+
+/** A lawn's treatments, each held against the four steps by itself. */
+function lawnFindings(
+  source: SourceFacts,
+  ...asked: readonly [DayNumber, DayNumber, BedUse, Limits]
+): TreatmentFinding | null {
+  const all = [source.treatment, ...(source.earlierTreatments ?? [])];
+  return strictest(
+    all
+      .filter(({ answer }) => answer === 'treated' || answer === 'unknown')
+      .flatMap((treatment) => {
+        const found = lawnFinding(source, treatment, ...asked);
+        return found ? [{ ...found, product: treatment.product }] : [];
+      }),
+  );
+}
+
 /** Hay, straw, manure or compost from elsewhere: unknown or treated until a pot of beans says otherwise. */
 function storeFinding(source: SourceFacts, use: BedUse): TreatmentFinding | null {
   const { treatment } = source;
@@ -113,9 +142,12 @@ export function treatmentFinding(
   use: BedUse,
   limits: Limits,
 ): TreatmentFinding | null {
-  if (!source.mayCarryWeedkiller || source.treatment.answer === 'nothing') return null;
+  if (!source.mayCarryWeedkiller) return null;
   const isLawn = source.kind === 'lawn';
+  if (source.treatment.answer === 'nothing' && !source.earlierTreatments?.length) return null;
   if (source.treatment.answer === 'not asked')
     return isLawn || source.kind === 'store' ? finding('not asked') : null;
-  return isLawn ? lawnFinding(source, cutOn, seasonFirst, use, limits) : storeFinding(source, use);
+  if (isLawn) return lawnFindings(source, cutOn, seasonFirst, use, limits);
+  const found = storeFinding(source, use);
+  return found && { ...found, product: source.treatment.product };
 }
