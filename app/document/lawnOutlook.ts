@@ -1,7 +1,7 @@
 import { dayOf, seasonEnd, seasonStart, type DayNumber } from '../core/days';
 import { joinedSpread, likelyAround, logSpreadOfRow } from '../core/lawn/calibration';
 import { likelyLot, type LikelyRange } from '../core/lawn/clippings';
-import { clippingsMinerals, lawnMaterials, leavingClippings } from '../tables/lawns';
+import { clippingsMinerals, leavingClippings } from '../tables/lawns';
 import { fullness } from '../tables/certainty';
 import { unloggedGrowth, usualMowingDays } from '../tables/lawnGrowthWater';
 import type { Row } from '../tables/shapes';
@@ -17,7 +17,7 @@ import {
   sumOf,
 } from './lawnYield';
 import { lotInputOf } from './layerMass';
-import { materialById, type MaterialValues } from './materialValues';
+import { clippingsOfKind, type MaterialValues } from './materialValues';
 import type { Container, Garden, Lawn, LawnKind } from './schema';
 import { typicalSeed } from './seasonInput';
 
@@ -166,9 +166,6 @@ export const mowingHabit = ({ mownEveryDays: days }: Pick<Lawn, 'mownEveryDays'>
         standing: 'measured',
       };
 
-const clippingsKind = (garden: Garden, kind: LawnKind): MaterialValues =>
-  materialById(garden, lawnMaterials[kind]);
-
 /**
  * What a lawn is expected to give on a day, what it gave, and what taking it costs.
  *
@@ -216,7 +213,7 @@ export function lawnOutlook(
   );
 
   const kind = lawnKindOn(garden, lawn, Math.min(day, today + 1));
-  const material = clippingsKind(garden, kind);
+  const material = clippingsOfKind(garden, lawn, kind);
   const content = material.row.nitrogenPercent;
   const dryKilograms = likelyAround(expected, spread);
   const justCut = { condition: 'just cut', wetness: 'dry' } as const;

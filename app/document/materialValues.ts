@@ -2,7 +2,8 @@ import type { MaterialRow } from '../tables/shapes';
 import { lawnMaterials } from '../tables/lawns';
 import { carbonBounds, carbonKindOf, materialOf } from '../tables/materials';
 import { mowingKind } from './lawnKind';
-import type { Application, Garden, Mowing } from './schema';
+import { rowOrMeasured } from './measuredRow';
+import type { Application, Garden, Lawn, LawnKind, Mowing, OwnMaterial } from './schema';
 import { withId } from './withId';
 
 /** Own values that stand in for a table's. */
@@ -67,11 +68,39 @@ export function materialById(garden: Garden, id: string): MaterialValues {
   return own ? withMeasured(rowOf(own.basedOn), own, own) : withMeasured(rowOf(id), {});
 }
 
+/** The row of one's own that a lawn's clippings of a kind are counted by, where there is one. */
+const ownClippings = (garden: Garden, lawn: Lawn, kind: LawnKind): OwnMaterial | undefined =>
+  lawn.ownClippings === undefined
+    ? undefined
+    : garden.materials.find(
+        ({ id, basedOn }) => basedOn === lawnMaterials[kind] && lawn.ownClippings?.includes(id),
+      );
+
+/**
+ * Clippings of a lawn when they count as a kind: the table's row, or what was measured in its place.
+ * Its `row` then holds the measured numbers too, so that ranges are theirs as well.
+ */
+export function clippingsOfKind(garden: Garden, lawn: Lawn, kind: LawnKind): MaterialValues {
+  const row = rowOf(lawnMaterials[kind]);
+  const own = ownClippings(garden, lawn, kind);
+  if (!own) return withMeasured(row, {});
+  const values = withMeasured(row, own, own);
+  return {
+    ...values,
+    row: {
+      ...row,
+      nitrogenPercent: rowOrMeasured(row.nitrogenPercent, values.nitrogen * 100),
+      moisturePercent: rowOrMeasured(row.moisturePercent, values.moisture * 100),
+      densityKgPerM3: rowOrMeasured(row.densityKgPerM3, values.densityKgPerM3),
+    },
+  };
+}
+
 /** What came off the lawn: the mowing's own kind, else the lawn's, lean after drought. */
 export function clippingsOf(garden: Garden, mowing: Mowing): MaterialValues {
   const lawn = garden.lawns.find(({ id }) => id === mowing.lawnId);
   if (!lawn) throw new Error(`No lawn ${mowing.lawnId}`);
-  return withMeasured(rowOf(lawnMaterials[mowingKind(garden, lawn, mowing)]), {});
+  return clippingsOfKind(garden, lawn, mowingKind(garden, lawn, mowing));
 }
 
 /** The mowing a layer came from, or null when it came from elsewhere. */
@@ -107,7 +136,9 @@ export function materialParts(garden: Garden, from: Application['from']): readon
   }
   const mowing = mowingOf(garden, from);
   const lawn = garden.lawns.find(({ id }) => id === mowing?.lawnId);
-  return [mowing, mowing && lawn && mowingKind(garden, lawn, mowing)];
+  if (!mowing || !lawn) return [mowing];
+  const kind = mowingKind(garden, lawn, mowing);
+  return [mowing, kind, ownClippings(garden, lawn, kind)];
 }
 
 /** What a layer is made of: a lot's own test outranks the material's values. */

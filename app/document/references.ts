@@ -83,6 +83,8 @@ export function findFault(garden: Garden, known: KnownRows = knownRows): Fault |
 
   garden.lawns.forEach((lawn, index) => {
     faults.atMost('lawns', index, 'areaM2', lawn.areaM2, believable.areaM2);
+    for (const id of lawn.ownClippings ?? [])
+      faults.points('lawns', index, materials.has(id), `own material "${id}"`);
     faults.day(
       'lawns',
       index,

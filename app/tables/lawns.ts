@@ -12,6 +12,10 @@ export const lawnMaterials = {
   'seed-headed': 'grass-seed-headed',
 } as const satisfies Record<string, MaterialId>;
 
+/** Whether a row of the tables is what comes fresh off some kind of lawn. */
+export const isClippings = (id: string): boolean =>
+  Object.values<string>(lawnMaterials).includes(id);
+
 export type LawnKindName = keyof typeof lawnMaterials;
 
 /** Dry matter on a square metre in each centimetre taken off, until one bag has been weighed. */

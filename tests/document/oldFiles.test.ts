@@ -66,6 +66,15 @@ test('crops of one’s own and what a laboratory said of phosphorus came later, 
   if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-own.json'));
 });
 
+test('several treatments of a lawn, and clippings counted by a row of one’s own, came later, and open', () => {
+  const result = parseGarden(read('v1-clippings.json'));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
+  const lawn = result.value.lawns[1];
+  expect(lawn?.earlierTreatments?.map(({ answer }) => answer)).toEqual(['treated', 'unknown']);
+  expect(lawn?.ownClippings).toEqual(['own-2']);
+  if (schemaVersion === 1) expect(serializeGarden(result.value)).toBe(read('v1-clippings.json'));
+});
+
 test('a laboratory’s phosphorus and potassium, and how often a lawn is mown, came later, and open', () => {
   const result = parseGarden(read('v1-lab.json'));
   if (!result.ok) throw new Error(JSON.stringify(result.error));

@@ -30,6 +30,27 @@ test('a laboratory’s numbers in place of a row, used wherever the row was', as
   await expect(garden.getByText(/It is still used by/)).toBeVisible();
 });
 
+test('a laboratory’s numbers of clippings, counted for a lawn’s mowings', async ({ garden }) => {
+  await openSampleAt(garden, 'Tables');
+  await garden.getByLabel('Find a material').fill('ordinary');
+  await garden.getByRole('button', { name: 'Clippings, ordinary lawn' }).click();
+  await garden.getByRole('button', { name: 'Make a row of my own from it' }).click();
+  await garden.getByLabel('Nitrogen (% of dry weight)').fill('4½');
+  await garden.keyboard.press('Tab');
+  await expect(garden.getByText('Not used in this garden.')).toBeVisible();
+  const counted = garden.getByRole('group', { name: 'Whose clippings are counted by it?' });
+  await counted.getByRole('checkbox', { name: 'Back lawn' }).check();
+  await expect(
+    garden.getByText(/^Rests on clippings, ordinary lawn. Used by \d+ mowings/),
+  ).toBeVisible();
+  await garden.getByRole('button', { name: 'Delete My clippings, ordinary lawn' }).click();
+  await expect(garden.getByText(/It is still used by 1 lawn/)).toBeVisible();
+  await goTo(garden, 'Lawn');
+  await expect(garden.getByText(/ordinary, counted by My clippings, ordinary lawn/)).toBeVisible();
+  await garden.getByRole('button', { name: /^Undo/ }).click();
+  await expect(garden.getByText(/counted by My clippings/)).toHaveCount(0);
+});
+
 test('a crop of one’s own can be sown', async ({ garden }) => {
   await openSampleAt(garden, 'Tables');
   await garden.getByRole('radio', { name: 'Crops' }).check();

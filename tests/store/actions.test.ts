@@ -310,6 +310,22 @@ describe('events, treatments and things', () => {
     expect(getState().deletePlanting('planting-2')).toMatchObject({ ok: true });
     expect(getState().garden?.events.some(({ kind }) => kind === 'harvest')).toBe(false);
   });
+  test('a material is kept while a lawn or a weighed container is counted by it', async () => {
+    const { getState } = await open();
+    const added = getState().addMaterial({ name: 'Mine', basedOn: 'grass-fresh-generic' });
+    if (!added.ok) throw new Error(added.error.kind);
+    const id = added.value;
+    getState().editLawn('lawn-1', { ownClippings: [id] });
+    expect(getState().deleteMaterial(id)).toMatchObject({ error: { by: '1 lawn' } });
+    getState().editLawn('lawn-1', { ownClippings: undefined });
+    const weighed = { date: '2021-06-01', kilograms: 9, wetness: 'dry', of: id } as const;
+    expect(getState().weighContainer('container-1', weighed)).toMatchObject({ ok: true });
+    expect(getState().deleteMaterial(id)).toMatchObject({ error: { by: '1 weighed container' } });
+    getState().undo();
+    expect(getState().deleteMaterial(id)).toMatchObject({ ok: true });
+    getState().undo();
+    expect(getState().garden?.materials.some((one) => one.id === id)).toBe(true);
+  });
   test('a planting that goes to another bed takes its picks along, in the same step', async () => {
     const { getState } = await open();
     expect(getState().editPlanting('planting-2', { bedId: 'bed-2' })).toMatchObject({ ok: true });

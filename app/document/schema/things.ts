@@ -14,6 +14,8 @@ export const lawnSchema = z.strictObject({
   /** habit: days from one mowing to the next while the grass grows; absent: not said */
   mownEveryDays: z.optional(between(2, 90)),
   hazards,
+  /** rows of one's own that its clippings are counted by, where they count as what such a row rests on */
+  ownClippings: z.optional(list(id, 20)),
   treatment: treatmentSchema,
   /** what was put on it before `treatment`; absent: nothing, or nobody said */
   earlierTreatments: z.optional(list(treatmentSchema, 50)),

@@ -74,10 +74,14 @@ function habitOf({ mownEveryDays: days }: Lawn): string {
 
 function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
   const shown = useShown();
+  const { materials } = useGarden();
+  const counted = materials.filter(({ id }) => lawn.ownClippings?.includes(id));
   return (
     <>
       {shown.estimate(lawn.areaM2, shown.units.area)}, {lawn.kind}
-      {habitOf(lawn)}. {treatedWords(lawn.treatment, shown)}
+      {habitOf(lawn)}
+      {counted.length > 0 && `, counted by ${counted.map(({ name }) => name).join(', ')}`}.{' '}
+      {treatedWords(lawn.treatment, shown)}
       {lawn.earlierTreatments &&
         ` ${countOf(lawn.earlierTreatments.length, 'earlier treatment holds', 'earlier treatments hold')} as well.`}
     </>

@@ -1,9 +1,11 @@
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import { MeasureField } from '../../controls/MeasureField';
+import { Tick } from '../../controls/Tick';
 import { TextField } from '../../controls/TextField';
 import { withMeasured } from '../../document/materialValues';
-import type { OwnMaterial } from '../../document/schema';
+import type { Lawn, OwnMaterial } from '../../document/schema';
+import { isClippings } from '../../tables/lawns';
 import { materialMinerals } from '../../tables/materialMinerals';
 import type { MaterialRow } from '../../tables/shapes';
 import { editFailureSentence } from '../../words/messages';
@@ -32,7 +34,9 @@ export function OwnMaterialFields(props: {
   const garden = useGarden();
   const shown = useShown();
   const announce = useAnnounce();
+  const countedId = useId();
   const [refused, setRefused] = useState<string | null>(null);
+  const editLawn = useMowings((state) => state.editLawn);
   const editMaterial = useMowings((state) => state.editMaterial);
   const deleteMaterial = useMowings((state) => state.deleteMaterial);
   const swapMaterial = useMowings((state) => state.swapMaterial);
@@ -42,6 +46,21 @@ export function OwnMaterialFields(props: {
   };
   const number = (key: OwnNumber) => (value: number | null) =>
     change({ [key]: value ?? undefined });
+  /** one row for each kind of clippings: another that rests on the same is no longer counted by */
+  const countBy = (lawn: Lawn, isCounted: boolean) => {
+    const others = (lawn.ownClippings ?? []).filter((id) =>
+      garden.materials.some((one) => one.id === id && one.basedOn !== row.id),
+    );
+    const rows = isCounted ? [...others, own.id] : others;
+    const result = editLawn(lawn.id, { ownClippings: rows.length > 0 ? rows : undefined });
+    setRefused(result.ok ? null : editFailureSentence(result.error));
+    if (result.ok)
+      announce(
+        isCounted
+          ? `Clippings of ${lawn.name} are counted by ${own.name}.`
+          : `Clippings of ${lawn.name} are counted by the table again.`,
+      );
+  };
   const values = withMeasured(row, own, own);
   const ratio = values.carbon / values.nitrogen;
   const isBent =
@@ -119,6 +138,25 @@ export function OwnMaterialFields(props: {
           onCommit={(note) => change({ note: note === '' ? undefined : note })}
         />
       </div>
+      {isClippings(row.id) && garden.lawns.length > 0 && (
+        <div role="group" aria-labelledby={countedId}>
+          <span id={countedId} className="field-label">
+            Whose clippings are counted by it?
+          </span>
+          {garden.lawns.map((lawn) => (
+            <Tick
+              key={lawn.id}
+              label={lawn.name}
+              checked={lawn.ownClippings?.includes(own.id) === true}
+              onChange={(isCounted) => countBy(lawn, isCounted)}
+            />
+          ))}
+          <p className="small soft">
+            All its mowings, past and to come, that would count as{' '}
+            {row.name.charAt(0).toLowerCase() + row.name.slice(1)}.
+          </p>
+        </div>
+      )}
       {isBent && (
         <p className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />

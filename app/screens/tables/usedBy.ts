@@ -1,4 +1,4 @@
-import { clippingsOf } from '../../document/materialValues';
+import { mowingsCountedAs } from './usedWhere';
 import type { Garden } from '../../document/schema';
 import { usedByWords } from '../../words/tableWords';
 
@@ -20,9 +20,7 @@ export function materialUses(garden: Garden, id: string): MaterialUses {
         ? from.materialId === id
         : from.source === 'stock' && storeIds.has(from.stockId),
     ).length,
-    mowings: id.startsWith('grass-')
-      ? garden.mowings.filter((mowing) => clippingsOf(garden, mowing).row.id === id).length
-      : 0,
+    mowings: mowingsCountedAs(garden, id).length,
     ownRows: garden.materials.filter(({ basedOn }) => basedOn === id).length,
   };
 }

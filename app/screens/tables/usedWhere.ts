@@ -1,4 +1,5 @@
-import type { Garden } from '../../document/schema';
+import type { Garden, Mowing } from '../../document/schema';
+import { isClippings } from '../../tables/lawns';
 import { clippingsOf } from '../../document/materialValues';
 
 /** A place in the garden where a row is in use, to go to. */
@@ -29,13 +30,17 @@ function bedsOf(garden: Garden, entries: readonly Entry[]): UsedPlace[] {
   });
 }
 
+/** Mowings whose clippings are counted by a row of the tables or of one's own. */
+export const mowingsCountedAs = (garden: Garden, id: string): readonly Mowing[] =>
+  isClippings(garden.materials.find((own) => own.id === id)?.basedOn ?? id)
+    ? garden.mowings.filter((mowing) => clippingsOf(garden, mowing).id === id)
+    : [];
+
 /** Where a material is in use: beds with layers of it, stores, mowings that count as it. */
 export function placesOfMaterial(garden: Garden, id: string): readonly UsedPlace[] {
   const stores = garden.stock.filter(({ materialId }) => materialId === id);
   const storeIds = new Set(stores.map((stock) => stock.id));
-  const mowings = id.startsWith('grass-')
-    ? garden.mowings.filter((mowing) => clippingsOf(garden, mowing).row.id === id)
-    : [];
+  const mowings = mowingsCountedAs(garden, id);
   const layers = garden.applications.filter(({ from }) =>
     from.source === 'elsewhere'
       ? from.materialId === id

@@ -188,8 +188,13 @@ export function thingActions(tools: ActionTools): ThingActions {
     addMaterial: (material) => add('materials', material),
     editMaterial: (id, changes) => change('materials', id, changes),
     deleteMaterial: (id) =>
-      remove('materials', id, ({ stock, applications }) =>
+      remove('materials', id, ({ stock, applications, lawns, containers, events }) =>
         usedBy({
+          lawn: lawns.filter(({ ownClippings }) => ownClippings?.includes(id)).length,
+          'weighed container': containers.filter(({ weighed }) => weighed?.of === id).length,
+          raking: events.filter(
+            (event) => event.kind === 'rake off' && event.toHeap?.materialId === id,
+          ).length,
           stock: stock.filter(({ materialId }) => materialId === id).length,
           layer: applications.filter(
             ({ from }) => from.source === 'elsewhere' && from.materialId === id,
