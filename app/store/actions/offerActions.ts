@@ -1,6 +1,5 @@
 import { dayOf } from '../../core/days';
 import { failure, success } from '../../core/result';
-import { judgeOffer, offerQuestion } from '../../document/offers';
 import { limits } from '../../tables/thresholds';
 import type { Engine } from '../../worker/protocol';
 import type { GardenActions } from '../contract';
@@ -15,10 +14,13 @@ export function offerActions(
     weighOffer: async (offer) => {
       // a check that was overtaken knows nothing; the person is still waiting for it
       for (;;) {
-        const { garden } = tools.read();
-        if (!garden) return failure({ kind: 'no-garden' });
-        const today = dayOf(tools.today());
+        if (!tools.read().garden) return failure({ kind: 'no-garden' });
         try {
+          // asked for once in a while: the first page need not wait for it
+          const { judgeOffer, offerQuestion } = await import('../../document/offers');
+          const { garden } = tools.read();
+          if (!garden) return failure({ kind: 'no-garden' });
+          const today = dayOf(tools.today());
           const { beds } = offerQuestion(garden, offer, today);
           const settled = await engine.ask<'check'>({ kind: 'check', beds, limits });
           if (settled.state === 'superseded') continue;
