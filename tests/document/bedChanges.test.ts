@@ -207,6 +207,42 @@ describe('beds joined', () => {
     );
   });
 
+  test('a bed split three times, a part of a part of a part, and joined again balances to 1e-9', () => {
+    let tried = 0;
+    for (const bedId of splittable) {
+      const last = dayOf(lastOf(sample, bedId));
+      const firstDay = Math.min(Math.max(last + 1, dayOf('2013-03-10')), dayOf(today) - 3);
+      if (last >= firstDay) continue;
+      tried += 1;
+      const on = (later: number): string => textFromDay(firstDay + later);
+      let garden = sample;
+      let whole = bedId;
+      const parts: string[] = [];
+      [0.37, 0.5, 1 / 3].forEach((firstShare, at) => {
+        const names = [`Part ${String(at)}`, `Rest ${String(at)}`] as const;
+        const made = done(
+          splitBed(garden, { bedId: whole, on: on(at), names, firstShare, plants: {} }, today),
+        );
+        garden = made.garden;
+        parts.push(made.bedIds[1]!);
+        whole = made.bedIds[0]!;
+      });
+      parts.push(whole);
+      for (const id of parts) expect(run(garden, id).result.residual).toBeLessThan(1e-9);
+      const joined = done(joinBeds(garden, parts, on(3), 'One again', today));
+      const [id] = joined.bedIds;
+      const bed = joined.garden.beds.find((one) => one.id === id)!;
+      const was = sample.beds.find((one) => one.id === bedId)!;
+      expect(Math.abs(bed.areaM2 - was.areaM2)).toBeLessThan(1e-9 * was.areaM2);
+      const again = run(joined.garden, id!);
+      expect(again.result.residual).toBeLessThan(1e-9);
+      const before = gramsOn(run(sample, bedId), dayBefore(on(3)));
+      expect(Math.abs(gramsAtStart(again) - before), was.name).toBeLessThan(1e-9 * before);
+      isKept(joined.garden);
+    }
+    expect(tried).toBeGreaterThan(3);
+  });
+
   test('a bed split and joined again is the bed it was', () => {
     const bedId = splittable.find((id) => lastOf(sample, id) < '2013-06-10')!;
     const first = textFromDay(dayOf('2013-06-11'));
