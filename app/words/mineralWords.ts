@@ -13,6 +13,10 @@ export function labMineralWords(lab: LabMinerals | undefined): readonly string[]
       .join(', ');
     return `${name}${value === undefined ? '' : ` ${value}`}${brackets ? ` (${brackets})` : ''}`;
   };
+  const { extractant, ...figures } = lab;
+  // kept though nothing was printed that it goes with
+  if (extractant !== undefined && Object.keys(figures).length === 0)
+    return [`method for phosphorus and potassium: ${extractant}`];
   return [
     one('phosphorus', lab.phosphorus, lab.phosphorusRating),
     one('potassium', lab.potassium, lab.potassiumRating),

@@ -304,6 +304,19 @@ describe('beds put away', () => {
     expect(new Set(back.beds)).toEqual(new Set(sample.beds));
     expect(back.retiredBeds).toBeUndefined();
   });
+  test('are not put away on the very day they were made', () => {
+    const bedId = splittable[0]!;
+    const on = textFromDay(Math.max(dayOf(lastOf(sample, bedId)) + 1, dayOf('2013-06-01')));
+    const names = ['One half', 'Other half'] as const;
+    const made = done(splitBed(sample, { bedId, on, names, firstShare: 0.5, plants: {} }, today));
+    const [half] = made.bedIds;
+    expect(retireBeds(made.garden, [half!], on, today)).toMatchObject({
+      error: { kind: 'made since', bed: 'One half', date: on },
+    });
+    if (on < today)
+      expect(retireBeds(made.garden, [half!], textFromDay(dayOf(on) + 1), today).ok).toBe(true);
+  });
+
   test('do not come back from under the beds made of them', () => {
     const bedId = splittable[0]!;
     const { garden } = done(

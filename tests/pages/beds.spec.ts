@@ -362,3 +362,26 @@ test('a bed on paper: its name, words and drawings, nothing to fill in or press'
   );
   expect(cut).toBe(0);
 });
+
+test('a day that is none is gone to before a soil test or a layer is kept under another @once', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Beds');
+  await garden.getByRole('button', { name: 'South wall', exact: true }).click();
+  const entries = garden.locator('.log-entry');
+  await expect(entries).not.toHaveCount(0);
+  const before = await entries.count();
+  await garden.getByRole('button', { name: 'Soil test…' }).click();
+  const dialog = garden.getByRole('dialog', { name: /A soil test of/ });
+  await dialog.getByLabel('Organic matter (%)').fill('3');
+  const when = dialog.getByLabel('When?');
+  await when.fill('31 June');
+  await when.blur();
+  await dialog.getByRole('button', { name: 'Write it down' }).press('Enter');
+  await expect(when).toBeFocused();
+  await expect(when).toHaveValue('31 June');
+  await dialog.getByRole('button', { name: /^Use/ }).click();
+  await dialog.getByRole('button', { name: 'Write it down' }).press('Enter');
+  await expect(dialog).toHaveCount(0);
+  await expect(entries).toHaveCount(before + 1);
+});

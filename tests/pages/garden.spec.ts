@@ -137,3 +137,43 @@ test('a look at the thermometer is kept, and checked', async ({ garden }) => {
   await expect(dialog).toHaveCount(0);
   await expect(garden.getByRole('button', { name: /^Undo: .*thermometer/i })).toBeVisible();
 });
+
+test('a temperature or a day that cannot be read is gone to, and nothing is kept in its stead @once', async ({
+  garden,
+}) => {
+  await openGarden(garden);
+  const open = garden.getByRole('button', { name: 'Look at the thermometer…' });
+  await open.click();
+  const dialog = garden.getByRole('dialog', { name: 'A look at the thermometer' });
+  const [lowest, highest, when] = [
+    dialog.getByLabel('Lowest (°C)'),
+    dialog.getByLabel('Highest (°C)'),
+    dialog.getByLabel('When?'),
+  ];
+  const keep = dialog.getByRole('button', { name: 'Keep it' });
+  await lowest.fill('chilly');
+  await highest.fill('21');
+  await highest.blur();
+  await keep.press('Enter');
+  await expect(lowest).toBeFocused();
+  await expect(lowest).toHaveValue('chilly');
+  await lowest.fill('8');
+  await when.fill('31 June');
+  await when.blur();
+  await keep.press('Enter');
+  await expect(when).toBeFocused();
+  await expect(when).toHaveValue('31 June');
+  await when.fill('14 June');
+  await when.blur();
+  await keep.press('Enter');
+  await expect(dialog).toHaveCount(0);
+
+  // another day's reading is shown when that day is named, and one half of it is not wiped out
+  await open.click();
+  await expect(lowest).toHaveValue('');
+  await highest.fill('23');
+  await when.fill('14 June');
+  await when.blur();
+  await expect(lowest).toHaveValue('8 °C');
+  await expect(highest).toHaveValue('23 °C');
+});

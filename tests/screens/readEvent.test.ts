@@ -90,6 +90,18 @@ describe('what is written down on a bed', () => {
       organicMatterPercent: null,
       minerals: { extractant: 'Mehlich-3', phosphorus: '42 ppm', phosphorusRating: 'optimum' },
     });
+    // of what is in the report, nothing that was typed is dropped
+    const beside = { ...noLabMinerals, extractant: 'Olsen' };
+    expect(
+      readEvent('soil test', entry({ nitrate: '14', minerals: beside }), bed, context, 1.3).event,
+    ).toMatchObject({ minerals: { extractant: 'Olsen' } });
+    for (const bare of ['42', '4,2', '< 5', '1 200']) {
+      const figure = { ...noLabMinerals, potassium: bare };
+      expect(
+        readEvent('soil test', entry({ minerals: figure }), bed, context, 1.3).troubles.potassium
+          ?.sentence,
+      ).toContain('unit');
+    }
     const methodAlone = { ...noLabMinerals, extractant: 'Olsen' };
     expect(readEvent('soil test', entry({ minerals: methodAlone }), bed, context, 1.3).event).toBe(
       null,

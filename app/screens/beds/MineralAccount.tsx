@@ -41,7 +41,10 @@ export function MineralAccount(props: {
   const past = bed ? idsOfPast(garden, bed) : new Set([results.bedId]);
   const tests = garden.events
     .flatMap((event) =>
-      event.kind === 'soil test' && past.has(event.bedId) && event.minerals
+      event.kind === 'soil test' &&
+      past.has(event.bedId) &&
+      event.minerals &&
+      Object.keys(event.minerals).some((key) => key !== 'extractant')
         ? [
             {
               id: event.id,

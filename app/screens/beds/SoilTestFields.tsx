@@ -62,7 +62,11 @@ export function SoilTestFields(props: {
               hint={hint}
               text={entry.minerals[key]}
               onText={(text) => onChange({ minerals: { ...entry.minerals, [key]: text } })}
-              trouble={key === 'extractant' ? (troubles.extractant ?? null) : null}
+              trouble={
+                key === 'phosphorusRating' || key === 'potassiumRating'
+                  ? null
+                  : (troubles[key] ?? null)
+              }
             />
           ))}
         </div>

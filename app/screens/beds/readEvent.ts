@@ -50,8 +50,13 @@ export interface ReadEvent {
     readonly organicMatter?: Trouble;
     readonly depth?: Trouble;
     readonly extractant?: Trouble;
+    readonly phosphorus?: Trouble;
+    readonly potassium?: Trouble;
   };
 }
+
+/** A figure of a report without the unit that tells what it is of. */
+const bareFigure = /^[<>~]?\s*\d[\d.,\s]*$/;
 
 /** A percentage typed; null when empty, NaN when it cannot be read. */
 function plainNumber(text: string): number | null {
@@ -71,6 +76,8 @@ function readTest(
     organicMatter?: Trouble;
     depth?: Trouble;
     extractant?: Trouble;
+    phosphorus?: Trouble;
+    potassium?: Trouble;
   } = {};
   const printed = Object.entries(entry.minerals)
     .map(([key, text]) => [key, (text as string).trim()] as const)
@@ -83,6 +90,13 @@ function readTest(
     troubles.extractant = {
       sentence: 'A rating means nothing without its method. The report names it near the numbers.',
     };
+  for (const mineral of ['phosphorus', 'potassium'] as const) {
+    const figure = entry.minerals[mineral].trim();
+    if (bareFigure.test(figure))
+      troubles[mineral] = {
+        sentence: `${figure} of what? Add the unit the report prints, such as ppm or mg/100 g.`,
+      };
+  }
   const hasMinerals = printed.some(([key]) => key !== 'extractant');
   const isBlank = entry.nitrate.trim() === '' && entry.organicMatter.trim() === '' && !hasMinerals;
   if (isBlank) troubles.nitrate = { sentence: 'Give at least one of the numbers.' };
@@ -130,7 +144,9 @@ function readTest(
       organicMatterPercent: organicMatter,
       depthCentimetres,
       ...(isPlain ? {} : { nitrateText: reading.text }),
-      ...(hasMinerals ? { minerals: Object.fromEntries(printed) as Partial<LabMinerals> } : {}),
+      ...(printed.length > 0
+        ? { minerals: Object.fromEntries(printed) as Partial<LabMinerals> }
+        : {}),
     },
   };
 }

@@ -17,9 +17,19 @@ export function ThermometerDialog({ onClose }: { readonly onClose: () => void })
   const readThermometer = useMowings((state) => state.readThermometer);
   const announce = useAnnounce();
   const [date, setDate] = useState(today);
-  const known = garden.weather.thermometer?.find(([day]) => day === date);
+  const readOn = (wanted: string) =>
+    garden.weather.thermometer?.find(([day]) => day === wanted) ?? null;
+  const known = readOn(date);
   const [lowest, setLowest] = useState<number | null>(known?.[1] ?? null);
   const [highest, setHighest] = useState<number | null>(known?.[2] ?? null);
+  // what is known of another day is shown there, and never wiped out unseen; what was typed stays
+  const goTo = (wanted: string) => {
+    const isUntouched = lowest === (known?.[1] ?? null) && highest === (known?.[2] ?? null);
+    const [, low, high] = readOn(wanted) ?? [wanted, null, null];
+    setDate(wanted);
+    setLowest(isUntouched ? low : (lowest ?? low));
+    setHighest(isUntouched ? high : (highest ?? high));
+  };
   const [trouble, setTrouble] = useState<string | null>(null);
   const keep = () => {
     if (lowest === null && highest === null && !known)
@@ -49,7 +59,7 @@ export function ThermometerDialog({ onClose }: { readonly onClose: () => void })
           latest={today}
           write={shown.dayField}
           sentence={dayFailureSentence}
-          onDay={(day) => setDate(day ?? today)}
+          onDay={(day) => goTo(day ?? today)}
         />
         <div className="fields">
           <MeasureField
