@@ -14,6 +14,7 @@ import * as restWhys from '../../app/screens/why/restWhys';
 import { highsSolver } from '../../app/solve/highsSolver';
 import * as lawnReadyWhys from '../../app/screens/why/lawnReadyWhys';
 import * as lawnWhys from '../../app/screens/why/lawnWhys';
+import * as accountWords from '../../app/words/lawnAccountWords';
 import * as lawnWords from '../../app/words/lawnOutlookWords';
 import { rangeOdds } from '../../app/words/ranges';
 import { keptLeavesWords, leavesForJuneWords, leavesSum, planSays } from '../../app/words/planSays';
@@ -76,12 +77,12 @@ const lawnSentences = (): readonly Sentence[] => {
       lawnWords.lawnReadySentence(outlook, lawn.name, '22 June', null, mass),
       lawnReadyWhys.readyFigures(outlook, lawn, null, mass),
     ],
-    [lawnWords.lawnRatioSentence(outlook), lawnWhys.ratioFigures(outlook, lawn)],
+    [accountWords.lawnRatioSentence(outlook), lawnWhys.ratioFigures(outlook, lawn)],
     [
-      lawnWords.lawnTakenSentence(outlook.taken, nitrogenPerArea),
+      accountWords.lawnTakenSentence(outlook.taken, nitrogenPerArea),
       lawnWhys.takenFigures(outlook, lawn, nitrogenPerArea),
     ],
-    [lawnWords.lawnCostSentence(outlook), lawnWhys.costFigures(outlook)],
+    [accountWords.lawnCostSentence(outlook), lawnWhys.costFigures(outlook)],
     [
       lawnWords.lawnDroughtSentence({ ...outlook, waterShare: 0.41 }),
       lawnReadyWhys.droughtFigures({ ...outlook, waterShare: 0.41 }),

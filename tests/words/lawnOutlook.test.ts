@@ -6,13 +6,12 @@ import { unitsOf } from '../../app/amounts/unitSystem';
 import { dayOf } from '../../app/core/days';
 import { lawnOutlook } from '../../app/document/lawnOutlook';
 import { parseGarden } from '../../app/document/parse';
+import { lawnDroughtSentence, lawnReadySentence } from '../../app/words/lawnOutlookWords';
 import {
   lawnCostSentence,
-  lawnDroughtSentence,
   lawnRatioSentence,
-  lawnReadySentence,
   lawnTakenSentence,
-} from '../../app/words/lawnOutlookWords';
+} from '../../app/words/lawnAccountWords';
 
 const parsed = parseGarden(
   readFileSync(join(import.meta.dirname, '../../assets/gardens/sample.mowings'), 'utf8'),

@@ -6,7 +6,7 @@ import {
   lawnCostSentence,
   lawnRatioSentence,
   lawnTakenSentence,
-} from '../../words/lawnOutlookWords';
+} from '../../words/lawnAccountWords';
 import { useShown } from '../shown';
 import { useGarden } from '../store';
 import { costFigures, ratioFigures, takenFigures } from '../why/lawnWhys';
