@@ -363,7 +363,7 @@ test('a bed on paper: its name, words and drawings, nothing to fill in or press'
   expect(cut).toBe(0);
 });
 
-test('a day that is none is gone to before a soil test or a layer is kept under another @once', async ({
+test('a day that is none is gone to before a soil test is kept under another @once', async ({
   garden,
 }) => {
   await openSampleAt(garden, 'Beds');
