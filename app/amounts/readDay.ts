@@ -110,6 +110,31 @@ const readNumbers: Reader = (match, today, choice) => {
   return dayInYear(dayOfMonth, month, yearOf(match[3]), today, choice);
 };
 
+const counts: Readonly<Record<string, number>> = {
+  a: 1,
+  an: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+};
+const steps: Readonly<Record<string, number>> = { day: 1, week: 7, fortnight: 14 };
+const many = '(\\d{1,3}|an?|two|three|four|five|six)\\s+(day|week|fortnight)s?';
+const stretch = (match: readonly (string | undefined)[]): number =>
+  (counts[match[1] ?? ''] ?? Number(match[1])) * (steps[match[2] ?? ''] ?? 1);
+
+/** In a date field alone: nothing was mown or laid on a day to come. */
+const daysToCome: readonly (readonly [RegExp, Reader])[] = [
+  [/\b(?:the\s+)?day after tomorrow\b/i, (_match, today) => today + 2],
+  [/\btomorrow\b/i, (_match, today) => today + 1],
+  [
+    new RegExp(`\\bin\\s+${many}\\b|\\b${many}\\s+from\\s+(?:now|today)\\b`, 'i'),
+    (match, today) =>
+      today + stretch(match[1] === undefined ? [match[0], ...match.slice(3)] : match),
+  ],
+];
+
 const forms: readonly (readonly [RegExp, Reader])[] = [
   [
     new RegExp(`${before}\\b(\\d{4}-\\d{1,2}-\\d{1,2})\\b`, 'iu'),
@@ -129,18 +154,12 @@ const forms: readonly (readonly [RegExp, Reader])[] = [
       dayInYear(Number(match[2]), monthNumber(match[1] ?? ''), yearOf(match[3]), today, choice),
   ],
   [/\b(?:the\s+)?day before yesterday\b/i, (_match, today) => today - 2],
+  ...daysToCome,
   [
     /\b(today|yesterday|this morning|this afternoon|this evening|tonight|just now)(?![\p{L}'])/iu,
     (match, today) => (match[1] === 'yesterday' ? today - 1 : today),
   ],
-  [
-    /\b(\d{1,3}|an?|two|three|four|five|six)\s+(day|week|fortnight)s?\s+ago\b/i,
-    (match, today) => {
-      const count = { a: 1, an: 1, two: 2, three: 3, four: 4, five: 5, six: 6 }[match[1] ?? ''];
-      const step = { day: 1, week: 7, fortnight: 14 }[match[2] ?? ''] ?? 1;
-      return today - (count ?? Number(match[1])) * step;
-    },
-  ],
+  [new RegExp(`\\b${many}\\s+ago\\b`, 'i'), (match, today) => today - stretch(match)],
   [
     // "sat" and "sun" are also plain words: the short forms count only after a preposition
     new RegExp(
@@ -158,9 +177,14 @@ const forms: readonly (readonly [RegExp, Reader])[] = [
   [wholeNumbers, readNumbers],
 ];
 
+const onlyInFields: ReadonlySet<RegExp> = new Set([
+  wholeNumbers,
+  ...daysToCome.map(([pattern]) => pattern),
+]);
+
 /**
  * Looks for a day in a tidied text: "8 June", "June 8th", "yesterday", "last Saturday",
- * "2 weeks ago", "2013-06-08". Null when the text names none.
+ * "2 weeks ago", "2013-06-08"; in a date field also "tomorrow", "in 3 weeks". Null when the text names none.
  *
  * Fails as `ambiguous-date` (8/6: June or August?) and `unknown-day` (31 June).
  */
@@ -170,7 +194,7 @@ export function findDay(
   choice: YearChoice,
 ): Result<DayFound | null, Refusal> {
   for (const [pattern, read] of forms) {
-    if (pattern === wholeNumbers && choice !== 'nearest') continue;
+    if (choice !== 'nearest' && onlyInFields.has(pattern)) continue;
     const match = pattern.exec(text);
     if (!match) continue;
     const groups = [...match].map((group: string | undefined) => group?.toLowerCase());

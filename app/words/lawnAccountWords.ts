@@ -19,7 +19,9 @@ export const lawnTakenSentence = (
   { nitrogen, phosphorus, potassium }: TakenOff,
   perArea: ShownUnit,
 ): string =>
-  `Carried off the lawn: nitrogen ${withRange(nitrogen, perArea)}, phosphorus about ${estimateWithUnit(phosphorus.typical, perArea)}, potassium about ${estimateWithUnit(potassium.typical, perArea)}.`;
+  nitrogen.high === 0
+    ? 'Nothing was carried off this season.'
+    : `Carried off the lawn: nitrogen ${withRange(nitrogen, perArea)}, phosphorus about ${estimateWithUnit(phosphorus.typical, perArea)}, potassium about ${estimateWithUnit(potassium.typical, perArea)}.`;
 
 /** What carrying clippings off costs a lawn, when most of it is carried off. */
 export function lawnCostSentence({ cost, wasMown }: LawnOutlook): string {

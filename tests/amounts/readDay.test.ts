@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readDay } from '../../app/amounts/readDay';
+import { findDay, readDay } from '../../app/amounts/readDay';
 import { dayOf, textFromDay } from '../../app/core/days';
 
 /** A Saturday. */
@@ -28,6 +28,13 @@ describe('a date field', () => {
     ['last Saturday', '2013-06-08'],
     ['Monday', '2013-06-10'],
     ['next Monday', '2013-06-17'],
+    ['tomorrow', '2013-06-16'],
+    ['the day after tomorrow', '2013-06-17'],
+    ['in 3 days', '2013-06-18'],
+    ['in a fortnight', '2013-06-29'],
+    ['In two weeks', '2013-06-29'],
+    ['6 weeks from now', '2013-07-27'],
+    ['a week from today', '2013-06-22'],
     ['25/6', '2013-06-25'],
     ['6/25', '2013-06-25'],
     ['7/7', '2013-07-07'],
@@ -37,6 +44,14 @@ describe('a date field', () => {
     const reading = readDay(text, today);
     expect(reading.ok ? textFromDay(reading.value) : reading.error).toBe(day);
   });
+
+  test.each(['2 bags tomorrow', '2 bags in 3 days', 'tomorrow'])(
+    'nothing was mown or laid on a day to come: %s',
+    (text) => {
+      for (const choice of ['past', 'lately'] as const)
+        expect(findDay(text, today, choice)).toEqual({ ok: true, value: null });
+    },
+  );
 
   test.each([
     ['', 'empty', '2013-06-15'],

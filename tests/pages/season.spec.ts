@@ -37,6 +37,13 @@ test('a date is typed, and undone in one step', async ({ garden }) => {
   await fields.getByLabel('Cleared').fill('20 September');
   await fields.getByLabel('Cleared').press('Enter');
   await expect(tomatoes(garden)).toHaveAccessibleName(/planted 1 June, cleared 20 September/);
+  // picked after it is gone, or gone before it is picked, is refused beside the field
+  await fields.getByLabel('First pick').fill('21 September');
+  await fields.getByLabel('First pick').press('Enter');
+  await expect(fields.getByText(/^That is after Fri 20 September 2013/)).toBeVisible();
+  await fields.getByLabel('First pick').fill('');
+  await fields.getByLabel('First pick').press('Enter');
+  await expect(fields.getByText(/^That is after/)).toHaveCount(0);
   await garden.keyboard.press('Escape');
   await expect(fields).toHaveCount(0);
   await expect(tomatoes(garden)).toBeFocused();

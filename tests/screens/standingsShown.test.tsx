@@ -2,6 +2,7 @@
 // Every cell of the tables that nobody read anywhere says so where it stands, and no other one does.
 import { type ReactNode } from 'react';
 import { describe, expect, test } from 'vitest';
+import { metricUnits } from '../../app/amounts/unitSystem';
 import { CitedRows } from '../../app/screens/CitedRows';
 import { CropTable } from '../../app/screens/tables/CropTable';
 import { MaterialTable } from '../../app/screens/tables/MaterialTable';
@@ -49,7 +50,7 @@ const textOf = (cell: Element | undefined): string => cell?.textContent ?? '';
 
 describe.each([
   ['materials', <MaterialTable key="one" />, materialRows, materialColumns],
-  ['crops', <CropTable key="one" />, cropRows, cropColumns],
+  ['crops', <CropTable key="one" />, cropRows, cropColumns(metricUnits)],
 ] as const)('the list of %s', (_what, table, rows, columns) => {
   test('marks the numbers that were not read, cell by cell', async () => {
     await show(table);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { metricUnits, usUnits } from '../../app/amounts/unitSystem';
 import { placeOn, rangeGeometry, scaleOf } from '../../app/charts/range/geometry';
 import {
   cropColumns,
@@ -10,6 +11,7 @@ import { foundGroups } from '../../app/screens/tables/foundGroups';
 import { cropRows } from '../../app/tables/crops';
 import { materialRows } from '../../app/tables/materials';
 import { otherNames } from '../../app/words/otherNames';
+import { rowInUnits } from '../../app/words/rowInUnits';
 import { foundWords, isEstimate, standingMark } from '../../app/words/tableWords';
 
 describe('the place Tables', () => {
@@ -62,9 +64,11 @@ describe('the place Tables', () => {
       ...materialColumns.flatMap((column) =>
         materialRows.map((line) => ({ row: column.of(line), scale: column.scale })),
       ),
-      ...cropColumns.flatMap((column) =>
-        cropRows.map((line) => ({ row: column.of(line), scale: column.scale })),
-      ),
+      ...[metricUnits, usUnits]
+        .flatMap(cropColumns)
+        .flatMap((column) =>
+          cropRows.map((line) => ({ row: column.of(line), scale: column.scale })),
+        ),
     ];
     expect(all.length).toBeGreaterThan(3 * 100);
     for (const { row, scale } of all) {
@@ -74,6 +78,26 @@ describe('the place Tables', () => {
       const places = [row.low, row.high].map((value) => placeOn(value, scale));
       if (row.high > row.low) expect(places[1]).toBeGreaterThan(places[0] ?? NaN);
     }
+  });
+
+  test('in US units a crop’s numbers are the same numbers, turned', () => {
+    const told = (unit: string, value: number) => {
+      const { typical, unit: shown } = rowInUnits(
+        { low: value, typical: value, high: value, unit },
+        usUnits,
+      );
+      return [Number(typical.toPrecision(4)), shown];
+    };
+    // by definition: 453.59237 g, 25.4 mm, 0.3048 m, 9/5 of a degree and 32
+    expect(told('g N per m2', 4.8824)).toEqual([1, 'lb/1,000 sq ft of nitrogen']);
+    expect(told('kg fresh per m2', 4.8824)).toEqual([1, 'lb per sq ft, fresh']);
+    expect(told('cm', 30.48)).toEqual([12, 'in']);
+    expect(told('deg C', 10)).toEqual([50, '°F']);
+    expect(told('kg fresh per m3', 160.2)).toEqual([10, 'lb per cu ft']);
+    expect(told('kg dry matter per m3', 16.02)).toEqual([1, 'lb of dry matter per cu ft']);
+    expect(told('days', 60)).toEqual([60, 'days']);
+    const row = cropRows[0]!.uptake;
+    expect(rowInUnits(row, metricUnits)).toBe(row);
   });
 
   test('equal factors are equal steps where a scale goes by factors', () => {

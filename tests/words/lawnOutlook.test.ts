@@ -63,6 +63,10 @@ describe('what a lawn gives and costs, in words', () => {
       const perArea = unitsOf(system).nitrogenPerArea;
       expect(lawnTakenSentence(outlook.taken, perArea)).toContain(perArea.symbol);
     }
+    const nothing = { low: 0, typical: 0, high: 0 };
+    expect(
+      lawnTakenSentence({ ...outlook.taken, nitrogen: nothing }, unitsOf('us').nitrogenPerArea),
+    ).toBe('Nothing was carried off this season.');
     expect(lawnCostSentence(outlook)).toMatch(/loses about \d+ % of its growth/);
     expect(
       lawnCostSentence({ ...outlook, cost: { ...outlook.cost, collectedShare: 0 } }),

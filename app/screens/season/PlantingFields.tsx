@@ -105,6 +105,7 @@ function Fields(props: PlantingFieldsProps & { readonly planting: Planting; read
           }
           day={planting.firstHarvest}
           earliest={planting.started}
+          latest={planting.cleared ?? undefined}
           mayBeEmpty
           onDay={(day) => change('firstHarvest', { firstHarvest: day })}
         />
@@ -117,7 +118,7 @@ function Fields(props: PlantingFieldsProps & { readonly planting: Planting; read
               : 'Left empty: it still stands.'
           }
           day={planting.cleared}
-          earliest={planting.started}
+          earliest={planting.firstHarvest ?? planting.started}
           mayBeEmpty
           onDay={(day) => change('cleared', { cleared: day })}
         />

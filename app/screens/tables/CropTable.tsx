@@ -4,6 +4,7 @@ import { cropOf } from '../../tables/crops';
 import type { CropRow } from '../../tables/shapes';
 import { CitedRows } from '../CitedRows';
 import { cropGroupsOf } from '../lists';
+import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { FoundRows } from './FoundRows';
 import { OwnCropFields } from './OwnCropFields';
@@ -25,12 +26,13 @@ const groupsOf = (garden: Garden): readonly ListedGroup<CropRow>[] =>
 /** All crops, one's own first, and what each takes, gives and stands. */
 export function CropTable() {
   const garden = useGarden();
+  const { units } = useShown();
   const addCrop = useMowings((state) => state.addCrop);
   return (
     <FoundRows
       what="crop"
       groups={groupsOf(garden)}
-      columns={cropColumns}
+      columns={cropColumns(units)}
       ownNames={(garden.crops ?? []).map(({ name }) => name)}
       onAdd={addCrop}
       renderDetail={(id, { close, addOwn }) => {
@@ -59,6 +61,7 @@ function CropDetail(props: {
   readonly onOwn: () => void;
 }) {
   const { row } = props;
+  const { units } = useShown();
   const ways = [
     row.frostTender ? 'Frost kills it.' : '',
     row.eatenFromSoil ? 'What is eaten touches the soil: raw manure needs its waiting time.' : '',
@@ -71,7 +74,7 @@ function CropDetail(props: {
         {props.uses} {ways.join(' ')}
       </p>
       <GoToUses places={props.places} entry={['planting', 'plantings']} />
-      <CitedRows rows={cropNumbers(row)} />
+      <CitedRows rows={cropNumbers(row)} units={units} />
       <div className="button-row">
         <button type="button" className="button" onClick={props.onOwn}>
           Make a row of my own from it

@@ -4,6 +4,7 @@ import type { OwnMaterial } from '../../document/schema';
 import { carbonBounds, carbonKindOf, materialOf, materialRows } from '../../tables/materials';
 import type { MaterialRow, Row } from '../../tables/shapes';
 import { CitedRows } from '../CitedRows';
+import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { carbonWhy } from '../why/mixWhys';
 import { FoundRows } from './FoundRows';
@@ -81,6 +82,7 @@ export function MaterialTable() {
 
 function MaterialDetail({ row, onOwn }: { readonly row: MaterialRow; readonly onOwn: () => void }) {
   const garden = useGarden();
+  const { units } = useShown();
   const kind = carbonKindOf(row);
   const { low, high } = carbonBounds[kind];
   const carbon = `${low} to ${high} %`;
@@ -93,7 +95,7 @@ function MaterialDetail({ row, onOwn }: { readonly row: MaterialRow; readonly on
       </p>
       <GoToUses places={placesOfMaterial(garden, row.id)} entry={['layer', 'layers']} />
       {row.note && <p className="small">{row.note}</p>}
-      <CitedRows rows={materialNumbers(row)} />
+      <CitedRows rows={materialNumbers(row)} units={units} />
       <Figured
         className="small soft"
         says={`Stuff of its kind is ${carbon} carbon when dry; a pair of nitrogen and ratio that says otherwise keeps its nitrogen.`}

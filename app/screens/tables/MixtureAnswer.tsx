@@ -112,13 +112,14 @@ export function MixtureAnswer(props: {
         />
       ))}
       {parts.map((part, index) => {
+        const isMet = blend.unmet.length === 0;
         const isTold = blend.unmet.some((unmet) => 'part' in unmet && unmet.part === index);
         if (props.parts[index]?.amount !== null || part.freshKilograms > 0 || isTold) return null;
         return (
           // oxlint-disable-next-line react/no-array-index-key -- parts have no name of their own and keep their order
-          <p key={index} className="field-trouble">
-            <span aria-hidden="true" className="field-trouble-mark" />
-            {leftOutSentence(props.names[index] ?? part.name, blend.unmet.length === 0)}
+          <p key={index} className={isMet ? 'soft' : 'field-trouble'}>
+            {!isMet && <span aria-hidden="true" className="field-trouble-mark" />}
+            {leftOutSentence(props.names[index] ?? part.name, isMet)}
           </p>
         );
       })}

@@ -3,6 +3,7 @@ import { cropRows } from '../../tables/crops';
 import { materialMinerals } from '../../tables/materialMinerals';
 import { materialRows } from '../../tables/materials';
 import type { CropRow, MaterialRow, Row } from '../../tables/shapes';
+import { rowInUnits, type RowUnits } from '../../words/rowInUnits';
 
 /** A column of a list of rows: what stands in it, and the scale that all its ranges share. */
 export interface Column<Line> {
@@ -26,11 +27,24 @@ export const materialColumns: readonly Column<MaterialRow>[] = [
   column(materialRows, 'Water', '% of weight', (row) => row.moisturePercent),
 ];
 
-export const cropColumns: readonly Column<CropRow>[] = [
-  column(cropRows, 'Takes up', 'g/m² of nitrogen', (row) => row.uptake, true),
-  column(cropRows, 'First pick after', 'days', (row) => row.firstHarvestDays),
-  column(cropRows, 'Roots to', 'cm', (row) => row.rootDepthCentimetres),
-];
+/** Of crops, in the units a garden is shown in. */
+export function cropColumns(units: RowUnits): readonly Column<CropRow>[] {
+  const told = (row: Row): Row => ({ ...row, ...rowInUnits(row, units) });
+  const { nitrogenPerArea, depth } = units;
+  return [
+    column(
+      cropRows,
+      'Takes up',
+      `${nitrogenPerArea.symbol} of nitrogen`,
+      (row) => told(row.uptake),
+      true,
+    ),
+    column(cropRows, 'First pick after', 'days', (row) => row.firstHarvestDays),
+    column(cropRows, 'Roots to', units.system === 'us' ? depth.symbol : 'cm', (row) =>
+      told(row.rootDepthCentimetres),
+    ),
+  ];
+}
 
 /** Every number of a material with the name a gardener would give it. */
 export function materialNumbers(row: MaterialRow): readonly { name: string; row: Row }[] {

@@ -95,6 +95,8 @@ export function takenFigures(
   lawn: Grass,
   perArea: ShownUnit,
 ): readonly FigureInText[] {
+  // nothing was carried off: there is no figure to open
+  if (taken.nitrogen.high === 0) return [];
   const { likely, between } = rangeWords(taken.nitrogen, perArea);
   const nitrogen: Why = {
     of: texts.taken,
