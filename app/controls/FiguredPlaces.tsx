@@ -29,7 +29,7 @@ export function FiguredPlaces(props: {
     group.open !== null && figures.some(({ key }) => key === group.open) ? whyOf(group.open) : null;
   return (
     // oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- only hears Escape from the buttons and what they open
-    <div className="figured" onKeyDown={group.onKeyDown}>
+    <div className="figured" data-figures onKeyDown={group.onKeyDown}>
       {props.children((key, isOver = false) => {
         const figure = figures.find((one) => one.key === key);
         return figure === undefined ? null : (

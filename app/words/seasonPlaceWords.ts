@@ -143,7 +143,7 @@ export const bedPlace = (name: string, place: number, of: number): string =>
   `${name}, ${String(place)} of ${String(of)}`;
 /** How one gets about among the strips by key. */
 export const walkHint =
-  'Arrow keys go up and down from bed to bed, left and right along a bed. Shift with left or right moves a planting by a day.';
+  'Arrow keys go up and down from bed to bed, left and right along a bed. Enter opens a planting’s dates, Shift with left or right moves it by a day.';
 export const movingHint = 'Left and right go on, Enter keeps it, Escape puts it back.';
 /** Said when another bed was picked for a planting. */
 export const onBedNow = (name: string, bed: string): string =>

@@ -22,6 +22,7 @@ import { RoomLine } from '../week/RoomLine';
 import { TakeAway } from '../takeAway/TakeAway';
 import { BedChartFigures } from './BedChartFigures';
 import { BedContents } from './BedContents';
+import { KeyedPage } from '../keys/KeyedPage';
 import { BedHead } from './BedHead';
 import { BedLedger } from './BedLedger';
 import { BedLog } from './BedLog';
@@ -119,7 +120,7 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
       </div>
     );
   return (
-    <div className="page">
+    <KeyedPage>
       <BedHead
         name={bed.name}
         deed={charts && season && <BedContents without={drawn.draws ? noPart : notYetSure} />}
@@ -217,6 +218,6 @@ export function BedPage({ bedId }: { readonly bedId: string }) {
           <Minerals garden={drawnGarden} results={drawnResults} />
         </BedChartFigures>
       )}
-    </div>
+    </KeyedPage>
   );
 }

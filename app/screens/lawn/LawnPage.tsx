@@ -3,6 +3,7 @@ import { PasteDialog } from '../PasteDialog';
 import { useGarden } from '../store';
 import { LawnAccount } from './LawnAccount';
 import { LawnGrowth } from './LawnGrowth';
+import { KeyedPage } from '../keys/KeyedPage';
 import { LawnsPart } from './LawnsPart';
 
 /** What the lawns grow, what was taken off them, what that costs them, and what they are. */
@@ -10,7 +11,7 @@ export function LawnPage() {
   const { lawns } = useGarden();
   const [isPasting, setPasting] = useState(false);
   return (
-    <div className="page">
+    <KeyedPage>
       <div className="page-head">
         <div>
           <h1 tabIndex={-1}>Lawn</h1>
@@ -47,6 +48,6 @@ export function LawnPage() {
         <LawnsPart />
       </section>
       {isPasting && <PasteDialog kind="mowings" onClose={() => setPasting(false)} />}
-    </div>
+    </KeyedPage>
   );
 }

@@ -4,7 +4,13 @@ import { Icon } from '../../controls/marks/Icon';
 import { seasonEnd, seasonStart, yearOf, type DayNumber } from '../../core/days';
 import { plantingsBySeason } from '../../document/plantingsBySeason';
 import { seasonWord } from '../../words/seasonAccountWords';
-import { plantingsIn, seasonPlaceWords as words } from '../../words/seasonPlaceWords';
+import {
+  movingHint,
+  plantingsIn,
+  seasonPlaceWords as words,
+  walkHint,
+} from '../../words/seasonPlaceWords';
+import { KeyedPage } from '../keys/KeyedPage';
 import { NoBeds } from '../beds/NoBeds';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
@@ -12,6 +18,14 @@ import { useToday } from '../useReadingContext';
 import { WorkTrouble } from '../WorkTrouble';
 import { SeasonStrips } from './SeasonStrips';
 import { firstDayKnown } from './stripsData';
+
+/** How to go on by keys from what is focused on the strips. */
+function hintOfStrip(focused: Element): string | null {
+  if (focused.matches('.strip-handle')) return movingHint;
+  return focused.closest('.why-panel, .strip-fields') === null && focused.closest('[data-bed]')
+    ? walkHint
+    : null;
+}
 
 /** All beds through a season, what stands and lies on them, and the lawns beneath. */
 export function SeasonPlace() {
@@ -40,7 +54,7 @@ export function SeasonPlace() {
   const step = (by: -1 | 1): void =>
     setStart(by < 0 ? seasonStart(from - 1, seasonStartMonth) : span.to + 1);
   return (
-    <div className="page season-page">
+    <KeyedPage className="page season-page" hintOf={hintOfStrip}>
       <div className="page-head">
         <div>
           <h1 tabIndex={-1}>{words.title}</h1>
@@ -100,6 +114,6 @@ export function SeasonPlace() {
           }
         />
       )}
-    </div>
+    </KeyedPage>
   );
 }

@@ -313,6 +313,41 @@ test('what was added is gone on with, and ticking begins and ends where it shoul
   await expect.poll(async () => (await person.focused()).name).toBe('Choose several…');
 });
 
+test('figures that stand together are one stop, and arrows lead to every one', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Beds');
+  const person = new Person(garden);
+  await garden.getByRole('button', { name: 'Gate bed', exact: true }).press('Enter');
+  // its page comes in parts: all of it first
+  await seasonsAreImagined(garden);
+  const ledger = garden.getByRole('table', { name: /^Nitrogen from the morning/ });
+  const figures = ledger.getByRole('button', { name: /: why\?$/ });
+  const first = await person.tabTo('button', /^[\d.]+, ready in the soil, as deep as roots go/);
+  const names = await figures.evaluateAll((all) => all.map((one) => one.ariaLabel ?? ''));
+  expect(names.length).toBeGreaterThan(10);
+  // who comes by keys is told how to go on, by ear and by eye
+  expect(first.description).toMatch(/^Arrow keys lead to the other figures here/);
+  const hint = garden.locator('.key-hint');
+  await expect(hint).toHaveText(first.description);
+  const met = [first.name];
+  for (const _ of names.slice(1)) {
+    await person.press('ArrowDown');
+    met.push((await person.focused()).name);
+  }
+  expect(met).toEqual(names);
+  await person.press('Enter');
+  expect((await person.focused()).states).toContain('expanded');
+  await person.press('Escape');
+  // on to what comes after the table, and back to the figure one was at
+  await person.press('Tab');
+  expect(names).not.toContain((await person.focused()).name);
+  await person.press('Shift+Tab');
+  expect((await person.focused()).name).toBe(names.at(-1));
+  await person.tabTo('DisclosureTriangle', 'Who to ask first');
+  await expect(hint).toHaveCount(0);
+});
+
 test('letters alone do nothing outside a field', async ({ garden }) => {
   await openSampleImagined(garden);
   const before = await garden.locator('main').ariaSnapshot();
