@@ -225,12 +225,8 @@ function BedEntry(props: {
   const hasFailed = useMowings((state) => state.work === 'failed');
   const openBed = useMowings((state) => state.openBed);
   const strongest = results?.cautions[0];
-  const sentence = strongest ? cautionSentence(strongest, shown.units) : '';
-  // a stop is never a word alone; what is less and turns on figures is told on the bed's own page
-  const says =
-    strongest?.weight === 'note' || (strongest?.weight !== 'stop' && /\d/.test(sentence))
-      ? ''
-      : sentence;
+  // a weight is never a word alone: who hears the list has no other beside it
+  const says = strongest ? cautionSentence(strongest, shown.units) : '';
   const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
   return (
     <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
@@ -279,7 +275,7 @@ function BedEntry(props: {
                   before={<WeightWord weight={strongest.weight} />}
                   says={` ${says}`}
                   figures={figuresAndLines(strongest, shown.units)}
-                  {...(says === '' ? {} : { className: 'caution-says' })}
+                  className="caution-says"
                 />
                 {same > 1 && <p className="soft">and {same - 1} more like it</p>}
               </>
