@@ -66,6 +66,13 @@ const weekdayAhead =
 const timeBehind = /(?<=\d)(?:T|,?\s+)\d{1,2}:\d{2}(?::\d{2}(?:[.,]\d+)?)?\s*(?:[ap]\.?m\.?|Z)?$/i;
 const numbersAlone = /^(\d{1,2})[/.-](\d{1,2})(?:[/.-](\d{4}|\d{2}))?$/;
 
+/** The first two numbers of a date such as 27/4/2013, which tell which way round it is; else null. */
+export function dayNumbers(text: string): readonly [number, number] | null {
+  const bare = text.replace(weekdayAhead, '').replace(timeBehind, '').trim();
+  const [, first, second, year] = numbersAlone.exec(bare) ?? [];
+  return year === undefined ? null : [Number(first), Number(second)];
+}
+
 const wholeYear = (year: string): string => (year.length === 2 ? `20${year}` : year);
 
 /**

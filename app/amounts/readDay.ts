@@ -103,6 +103,10 @@ type Reader = (
 const yearAfter = '(?:,?\\s*(\\d{4}))?';
 // 8/6 alone is a date only in a date field: elsewhere it is a fraction
 const wholeNumbers = /^(\d{1,2})[/.](\d{1,2})(?:[/.](\d{4}|\d{2}))?$/;
+// a stop after each number makes them ordinals, and those are written day first
+const ordinals = /^(\d{1,2})\.\s?(\d{1,2})\.$/;
+const readOrdinals: Reader = (match, today, choice) =>
+  dayInYear(Number(match[1]), Number(match[2]), null, today, choice);
 const readNumbers: Reader = (match, today, choice) => {
   const [first, second] = [Number(match[1]), Number(match[2])];
   if (first <= 12 && second <= 12 && first !== second) return 'ambiguous';
@@ -175,10 +179,12 @@ const forms: readonly (readonly [RegExp, Reader])[] = [
   ],
   [/\bon\s+(\d{1,2})[/.](\d{1,2})(?:[/.](\d{4}|\d{2}))?(?!\s*[\p{L}"'])/iu, readNumbers],
   [wholeNumbers, readNumbers],
+  [ordinals, readOrdinals],
 ];
 
 const onlyInFields: ReadonlySet<RegExp> = new Set([
   wholeNumbers,
+  ordinals,
   ...daysToCome.map(([pattern]) => pattern),
 ]);
 
@@ -187,14 +193,17 @@ const onlyInFields: ReadonlySet<RegExp> = new Set([
  * "2 weeks ago", "2013-06-08"; in a date field also "tomorrow", "in 3 weeks". Null when the text names none.
  *
  * Fails as `ambiguous-date` (8/6: June or August?) and `unknown-day` (31 June).
+ *
+ * @param isField the text is a day and nothing else: there "8/6" and "8.6." are days too
  */
 export function findDay(
   text: string,
   today: DayNumber,
   choice: YearChoice,
+  isField = choice === 'nearest',
 ): Result<DayFound | null, Refusal> {
   for (const [pattern, read] of forms) {
-    if (choice !== 'nearest' && onlyInFields.has(pattern)) continue;
+    if (!isField && onlyInFields.has(pattern)) continue;
     const match = pattern.exec(text);
     if (!match) continue;
     const groups = [...match].map((group: string | undefined) => group?.toLowerCase());
@@ -208,23 +217,44 @@ export function findDay(
   return success(null);
 }
 
+const monthAlone = new RegExp(
+  `^(?:in |last |this |since )*(early|mid|late)?[- ]?(${monthPattern})\\.?(?:,? (\\d{4}))?$`,
+);
+
 /** What can be wrong with a date field. `suggestion` is a day as YYYY-MM-DD. */
 export type DayFailure = { readonly suggestion: string } & (
   | { readonly kind: 'empty' }
   | { readonly kind: 'not-a-day'; readonly text: string }
+  | { readonly kind: 'month-alone'; readonly text: string }
   | { readonly kind: 'ambiguous-date'; readonly text: string }
   | { readonly kind: 'unknown-day'; readonly text: string }
 );
 
 /**
- * Reads a date field, wholly. A day without a year is the one nearest to today.
- * Fails as a `DayFailure`; nothing is guessed between day-month and month-day.
+ * Reads a date field, wholly. A day without a year is the one nearest to today unless said otherwise.
+ * Fails as a `DayFailure`; nothing is guessed between day-month and month-day. Of a month alone the
+ * suggestion is its middle.
  */
-export function readDay(text: string, today: DayNumber): Result<DayNumber, DayFailure> {
+export function readDay(
+  text: string,
+  today: DayNumber,
+  choice: YearChoice = 'nearest',
+): Result<DayNumber, DayFailure> {
   const suggestion = textFromDay(today);
   const tidy = text.toLowerCase().replace(/\s+/g, ' ').trim().slice(0, 80);
   if (tidy === '') return failure({ kind: 'empty', suggestion });
-  const found = findDay(tidy.replace(/(\p{L})\./gu, '$1 '), today, 'nearest');
+  const alone = monthAlone.exec(tidy);
+  if (alone) {
+    const [, place = '', name = '', year] = alone;
+    const dayOfMonth = { early: 5, late: 25 }[place] ?? 15;
+    const middle = dayInYear(dayOfMonth, monthNumber(name), yearOf(year), today, choice);
+    return failure({
+      kind: 'month-alone',
+      text: name.charAt(0).toUpperCase() + name.slice(1),
+      suggestion: middle === null ? suggestion : textFromDay(middle),
+    });
+  }
+  const found = findDay(tidy.replace(/(\p{L})\./gu, '$1 '), today, choice, true);
   if (!found.ok) {
     const { error } = found;
     if (error.kind === 'ambiguous-date' || error.kind === 'unknown-day')

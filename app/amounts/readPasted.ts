@@ -1,7 +1,7 @@
 import { dayFromParts, textFromDay, type DayNumber } from '../core/days';
 import type { Wetness } from '../core/lawn/quantity';
 import type { Amount, AmountFailure, ReadingContext } from './amount';
-import { pastedRows, plainDate, type DateOrder } from './pastedCells';
+import { dayNumbers, pastedRows, plainDate, type DateOrder } from './pastedCells';
 import { readAmount } from './readAmount';
 import { readDay, type DayFailure } from './readDay';
 import { readMeasure } from './readMeasure';
@@ -48,6 +48,10 @@ export interface Pasted {
   readonly header: { readonly cells: readonly string[]; readonly raw: string } | null;
   /** some dates can be read both ways */
   readonly asksDateOrder: boolean;
+  /** the order that was said, else what dates of the paste that fit one way only tell */
+  readonly order: DateOrder | null;
+  /** a date of the paste that can be read both ways, for the question */
+  readonly eitherWay: string | null;
   /** lines past the limit, which are not read */
   readonly leftOut: number;
   /** these lines as they stand in the paste */
@@ -74,6 +78,33 @@ const wetness: readonly (readonly [RegExp, Wetness])[] = [
   [/^(?:damp|dewy|moist)$/i, 'damp'],
   [/^dry$/i, 'dry'],
 ];
+
+/** How wet a remark says it was ("first cut, wet"), where no column is headed so; else null. */
+function wetnessIn(cells: readonly string[], at: Layout['at']): Wetness | null {
+  if (at.wetness !== undefined) return null;
+  const others = cells.filter((_, index) => !Object.values(at).includes(index));
+  for (const word of others.flatMap((cell) => cell.split(/[^\p{L}]+/u))) {
+    const found = wetness.find(([pattern]) => pattern.test(word));
+    if (found) return found[1];
+  }
+  return null;
+}
+
+/** The order that dates tell which fit one way only (27/4/2013); null where none does, or both do. */
+function toldOrder(dates: readonly (readonly [number, number])[]): DateOrder | null {
+  const told = new Set(
+    dates.flatMap(([first, second]): DateOrder[] => {
+      if (first > 12) return ['day first'];
+      return second > 12 ? ['month first'] : [];
+    }),
+  );
+  return told.size === 1 ? [...told][0]! : null;
+}
+
+const isEitherWay = (text: string): boolean => {
+  const [first, second] = dayNumbers(text) ?? [0, 0];
+  return first !== second && first <= 12 && second <= 12;
+};
 
 const unitWord = 'bags?|buckets?|mm|cm|in(?:ch(?:es)?)?|kg|lbs?|litres?|liters?';
 const rainUnit = /^(?:mm|cm|in(?:ch(?:es)?)?|"|millimet(?:re|er)s?|l\/m[2\u00B2])$/i;
@@ -162,7 +193,7 @@ function readLine(
     return refused({ kind: 'too few columns' });
   if (hasMoreNumbers) return refused({ kind: 'two numbers' });
   const date = cell('date');
-  const day = readDay(plainDate(date, order), context.today);
+  const day = readDay(plainDate(date, order), context.today, 'lately');
   if (!day.ok) {
     const { error } = day;
     // what was typed is said, not what was made of it
@@ -207,7 +238,7 @@ function readLine(
       day: day.value,
       lawnId,
       amount: amount.value.amount,
-      wetness: wet ?? amount.value.wetness ?? 'damp',
+      wetness: wet ?? amount.value.wetness ?? wetnessIn(cells, at) ?? 'damp',
     },
   };
 }
@@ -217,13 +248,13 @@ function readLine(
  * commas where there is no tab), with or without a line of headings. Nothing is dropped silently:
  * a line that cannot be read comes back with its number and the reason.
  *
- * @param order what 3/4/2013 means, once the person has said so
+ * @param said what 3/4/2013 means, once the person has said so
  */
 export function readPasted(
   text: string,
   kind: PastedKind,
   context: ReadingContext & { readonly today: DayNumber },
-  order: DateOrder | null = null,
+  said: DateOrder | null = null,
 ): Pasted {
   const all = pastedRows(text);
   const rawOf = ({ from, to }: { readonly from: number; readonly to: number }): string =>
@@ -235,12 +266,13 @@ export function readPasted(
     ) &&
     // a line with numbers or a day in it says something of its own
     !first.cells.some(
-      (cell) =>
-        /^\d/.test(cell) || readDay(plainDate(cell, order ?? 'day first'), context.today).ok,
+      (cell) => /^\d/.test(cell) || readDay(plainDate(cell, said ?? 'day first'), context.today).ok,
     )
       ? first
       : null;
   const body = all.slice(header ? 1 : 0);
+  const cellsOfAll = body.flatMap(({ cells }) => cells);
+  const order = said ?? toldOrder(cellsOfAll.map(dayNumbers).filter((pair) => pair !== null));
   const named = header && layoutOf(header.cells, kind);
   const lines = body.slice(0, mostPastedLines).map((row): PastedLine => {
     const layout = named ?? guessedLayout(row.cells, kind, context);
@@ -257,6 +289,8 @@ export function readPasted(
         ({ read }) =>
           !read.ok && read.refusal.kind === 'day' && read.refusal.failure.kind === 'ambiguous-date',
       ),
+    order,
+    eitherWay: cellsOfAll.find(isEitherWay) ?? null,
     leftOut: Math.max(0, body.length - mostPastedLines),
     leftOutText: beyond ? text.slice(beyond.from) : '',
   };

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
-import { readDay, weekdayPattern, type DayFailure } from '../amounts/readDay';
+import { readDay, weekdayPattern, type DayFailure, type YearChoice } from '../amounts/readDay';
 import { dayOf, textFromDay, type DayNumber } from '../core/days';
 import { useAnnounce } from './Announcer';
 import { Field, type Trouble } from './Field';
@@ -16,6 +16,8 @@ export interface DateFieldProps {
   readonly onDay: (day: string | null) => void;
   readonly mayBeEmpty?: boolean;
   readonly latest?: string | undefined;
+  /** the year of a day without one; unless said, lately where no later day fits, else the nearest */
+  readonly year?: YearChoice;
   readonly earliest?: string | undefined;
   /** how a day is written out, for example "Saturday 15 June 2013" */
   readonly write: (day: DayNumber) => string;
@@ -60,7 +62,10 @@ export function DateField(props: DateFieldProps) {
       setTrouble(null);
       return props.onDay(null);
     }
-    const reading = readDay(text.replace(leadingWeekday, ''), dayOf(props.today));
+    const choice =
+      props.year ??
+      (props.latest !== undefined && props.latest <= props.today ? 'lately' : 'nearest');
+    const reading = readDay(text.replace(leadingWeekday, ''), dayOf(props.today), choice);
     if (!reading.ok) {
       setTrouble({
         sentence: props.sentence(reading.error),

@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef, type ReactNode } from 'react';
 import { useAnnounce } from './Announcer';
+import { useAfterPress } from './useAfterPress';
 
 /** What is wrong with an entry, in a sentence, and a likely value where there is one. */
 export interface Trouble {
@@ -33,18 +34,22 @@ export interface FieldProps {
  */
 export function Field(props: FieldProps) {
   const id = useId();
+  const trouble = useAfterPress(
+    props.trouble,
+    props.trouble ? `${props.trouble.sentence}|${props.trouble.suggestion ?? ''}` : '',
+  );
   const hintId = `${id}-hint`;
   const belowId = `${id}-below`;
-  const describedBy = [props.hint ? hintId : '', props.trouble || props.echo ? belowId : '']
+  const describedBy = [props.hint ? hintId : '', trouble || props.echo ? belowId : '']
     .filter(Boolean)
     .join(' ');
-  const suggestion = props.trouble?.suggestion;
+  const suggestion = trouble?.suggestion;
   const holder = useRef<HTMLDivElement>(null);
   const markLeft = useHeardTrouble(id, holder, props.trouble);
   return (
     <div
       ref={holder}
-      className={`field ${props.trouble ? 'field-wrong' : ''} ${props.className ?? ''}`}
+      className={`field ${trouble ? 'field-wrong' : ''} ${props.className ?? ''}`}
       onBlur={markLeft}
     >
       <label htmlFor={id} id={`${id}-label`} className="field-label">
@@ -60,10 +65,10 @@ export function Field(props: FieldProps) {
         'aria-describedby': describedBy || undefined,
         'aria-invalid': props.trouble ? true : undefined,
       })}
-      {props.trouble ? (
+      {trouble ? (
         <p id={belowId} className="field-trouble">
           <span aria-hidden="true" className="field-trouble-mark" />
-          {props.trouble.sentence}{' '}
+          {trouble.sentence}{' '}
           {suggestion !== undefined && props.onSuggestion && (
             <button
               type="button"

@@ -58,7 +58,8 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
     () => readPasted(text, kind, { ...context, today }, order),
     [text, kind, context, today, order],
   );
-  const asks = pasted.asksDateOrder || wasAsked;
+  const asks =
+    pasted.asksDateOrder || wasAsked || (pasted.order !== null && pasted.eitherWay !== null);
   const known = useMemo(() => knownKeys(garden, kind), [garden, kind]);
   const told = useMemo(() => {
     const seen = new Set<string>();
@@ -158,12 +159,12 @@ export function PasteDialog(props: { readonly kind: PastedKind; readonly onClose
         </Field>
         {asks && (
           <ChoiceRow
-            legend="Which way round are dates such as 3/4/2013?"
+            legend={`Which way round is ${pasted.eitherWay ?? '3/4/2013'}?`}
             choices={[
               { value: 'day first', label: 'day first' },
               { value: 'month first', label: 'month first' },
             ]}
-            value={order}
+            value={pasted.order}
             onChoose={(chosen) => {
               setWasAsked(true);
               setOrder(chosen);

@@ -23,7 +23,7 @@ export function treatedWords(treatment: Treatment, shown: Shown): string {
           ? 'the label forbids using clippings: leave them lying.'
           : treatment.label === 'interval'
             ? `the label says to wait ${treatment.intervalDays ?? 0} days${waitedOut(treatment, shown)}.`
-            : `the label says nothing of clippings${treatment.beanTestPassed ? `; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}` : ''}.`;
+            : `no label tells what to do with clippings${treatment.beanTestPassed ? `; a bean-pot test passed on ${shown.dayWord(treatment.beanTestPassed)}` : ''}.`;
       return `Treated${when} (${what}): ${says}`;
     }
   }

@@ -136,6 +136,8 @@ export interface GardenActions {
     rest: RestWish,
     option?: 'in spite of a stop',
   ): Result<null, RestFailure>;
+  /** the rests of all of them stay on their lawns, which asks nothing: one step */
+  leaveLying(mowingIds: readonly string[]): Edited;
   logBacklog(backlog: BacklogDraft): Edited<{ readonly mowings: number }>;
 
   /**

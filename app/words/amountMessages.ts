@@ -89,9 +89,11 @@ export function amountFailureSentence(failure: AmountFailure): string {
 export function dayFailureSentence(failure: DayFailure): string {
   switch (failure.kind) {
     case 'empty':
-      return 'No day is typed yet. Write it as 8 June, yesterday or 2013-06-08.';
+      return `No day is typed yet. Write it as 8 June, yesterday or ${failure.suggestion}.`;
     case 'not-a-day':
-      return `${typed(failure.text)} is not a day that can be read. Write it as 8 June, yesterday or 2013-06-08.`;
+      return `${typed(failure.text)} is not a day that can be read. Write it as 8 June, yesterday or ${failure.suggestion}.`;
+    case 'month-alone':
+      return `On which day of ${failure.text}? A guess will do.`;
     case 'ambiguous-date':
       return `${typed(failure.text)} can be two days of the year. Write the month as a word.`;
     case 'unknown-day':

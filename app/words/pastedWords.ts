@@ -40,7 +40,7 @@ export const pastedWords: Readonly<
 > = {
   mowings: {
     title: 'Mowings from a spreadsheet',
-    hint: 'One mowing a line: day, lawn, how much, and if you like soaked, damp or dry. Copy the cells and paste them here.',
+    hint: 'One mowing a line: day, lawn, how much, and if you like soaked, damp or dry. Copy the cells and paste them here. Where it went is asked afterwards, on This week.',
     noun: ['mowing', 'mowings'],
   },
   rain: {

@@ -227,11 +227,16 @@ export function leftOutWords({ reason, from, standing }: BedLeftOut, names: Plan
     case 'caution': {
       const { caution } = reason;
       if (caution.row === 'not asked')
-        return `waits until it is said what was put on ${String(caution.detail['source'])}.`;
+        return `it waits till you say what was put on ${String(caution.detail['source'])}.`;
       const says = cautionSentence(caution, names.units);
       // most cautions that pass name their day themselves
       const isDated = from !== null && says.includes(dayIn(from, names));
-      return `held back. ${says}${isDated ? '' : again}`;
+      // its caution asks for greens all the same
+      const other =
+        caution.kind === 'treated lawn' && standing.state === 'short'
+          ? ' Greens from elsewhere would feed it.'
+          : '';
+      return `held back. ${says}${isDated ? '' : again}${other}`;
     }
     case 'pinned':
       return 'nothing, as you said.';

@@ -160,7 +160,7 @@ export const crowdedWords = (
   to: DayNumber,
   units: Pick<ChartUnits, 'dayFirst'>,
 ): string =>
-  `From ${dayWord(from, units)} to ${dayWord(to, units)} ${listed(names)} claim ${percent(share)} of the bed, more than there is.`;
+  `From ${dayWord(from, units)} to ${dayWord(to, units)} ${listed(names)} claim ${percent(share)} of the bed, more than there is. Move one, or say how much of the bed each has.`;
 
 /** All beds on one day in a sentence: each of a few, the ends of many. */
 export function bedsOnDay(

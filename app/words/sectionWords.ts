@@ -136,7 +136,15 @@ const fullness = (share: number): string =>
         ? 'Drying'
         : share >= 0.05
           ? 'Dry'
-          : 'As dry as plants can make it';
+          : driest;
+
+const driest = 'As dry as plants can make it';
+
+/** "moist soil" */
+const soilCalled = (share: number): string => {
+  const words = fullness(share).toLowerCase();
+  return fullness(share) === driest ? `soil ${words}` : `${words} soil`;
+};
 
 /** "Moist: 62 % of the water that plants can draw on." */
 export const waterSentence = (share: number): string =>
@@ -165,6 +173,6 @@ export function sectionFinding(facts: FindingFacts, units: ChartUnits): string {
     facts.coverDepth < 0.1
       ? 'no cover'
       : `${amountWithUnit(facts.coverDepth, units.depth)} of cover hiding ${percent(facts.hidden)} of the ground`;
-  const soil = `${amountWithUnit(facts.ready, units.nitrogen)} of nitrogen ready in ${fullness(facts.water).toLowerCase()} soil`;
+  const soil = `${amountWithUnit(facts.ready, units.nitrogen)} of nitrogen ready in ${soilCalled(facts.water)}`;
   return `${grows.charAt(0).toUpperCase()}${grows.slice(1)}; ${cover}; ${soil}.`;
 }

@@ -52,6 +52,7 @@ export const stepNames = {
         : where === 'lawn'
           ? 'Leave the rest on the lawn'
           : 'Keep the rest in hand',
+  leaveLying: (mowings: number) => `Leave ${mowings} mowings lying`,
   logBacklog: (mowings: number) =>
     mowings === 1 ? 'Add 1 earlier mowing' : `Add ${String(mowings)} earlier mowings`,
   /** `amounts` as they were typed, of all that was laid together */

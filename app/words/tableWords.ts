@@ -39,7 +39,7 @@ export const standingTitle: Readonly<Partial<Record<Standing, string>>> = {
 
 /** The same as a line above a table: a title is for a pointer alone. */
 export const standingKey =
-  'Beside a number: “second-hand”, read where it was quoted; “recalled”, from memory, or partly so; “our estimate”, measured by nobody. Without a word it was read, or worked out from what was read.';
+  'Beside a number: “second-hand”, read where it was quoted; “recalled”, from memory, or partly so; “our estimate”, measured by nobody. A number without a word was read where it is from, or worked out from that.';
 
 /** What the drawn ranges of the tables mean. */
 export const rangeKeyWords = {

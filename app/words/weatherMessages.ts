@@ -244,7 +244,11 @@ export function weatherPreviewLines(
       : []),
     ...(notFound(preview).length === 3
       ? []
-      : [gaps.total === 0 ? 'No gaps.' : `${plural(gaps.total, 'gap', 'gaps')}:`]),
+      : [
+          gaps.total === 0
+            ? 'No gaps.'
+            : `${plural(gaps.total, 'gap', 'gaps')}, short ones filled from the days around, long ones imagined from the usual months:`,
+        ]),
     ...gaps.first.slice(0, most).map((gap) => `  ${gapSentence(gap, write)}`),
     ...more(gaps.total, Math.min(most, gaps.first.length), 'gaps'),
     refused.total === 0 ? 'Nothing refused.' : `${refused.total.toLocaleString('en')} refused:`,

@@ -43,6 +43,9 @@ export const goneWords = {
   says: 'Lying in hand they have dried or rotted meanwhile: they are offered to no bed any more.',
   left: 'left lying',
   onBed: 'on a bed that day',
+  many: (mowings: number): string =>
+    `${mowings} earlier mowings are still without a word where they went. One by one below, or at once:`,
+  allLeft: (mowings: number): string => `All ${mowings} were left lying`,
 } as const;
 
 /** How an amount of a layer may be said. */

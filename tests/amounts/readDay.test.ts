@@ -40,6 +40,8 @@ describe('a date field', () => {
     ['7/7', '2013-07-07'],
     ['25/6/2012', '2012-06-25'],
     ['25.6.12', '2012-06-25'],
+    ['8.6.', '2013-06-08'],
+    ['18. 4.', '2013-04-18'],
   ])('%s', (text, day) => {
     const reading = readDay(text, today);
     expect(reading.ok ? textFromDay(reading.value) : reading.error).toBe(day);
@@ -58,6 +60,12 @@ describe('a date field', () => {
     ['soon', 'not-a-day', '2013-06-15'],
     ['8 June or so', 'not-a-day', '2013-06-15'],
     ['8/6', 'ambiguous-date', '2013-06-08'],
+    ['8.6', 'ambiguous-date', '2013-06-08'],
+    ['31.6.', 'unknown-day', '2013-06-15'],
+    ['April', 'month-alone', '2013-04-15'],
+    ['in late April', 'month-alone', '2013-04-25'],
+    ['last Sept.', 'month-alone', '2013-09-15'],
+    ['may 2011', 'month-alone', '2011-05-15'],
     ['31 June', 'unknown-day', '2012-06-30'],
     ['2013-02-30', 'unknown-day', '2013-06-15'],
     ['30 Feb', 'unknown-day', '2013-02-28'],

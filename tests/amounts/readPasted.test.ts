@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { mostPastedLines, readPasted, type PastedKind } from '../../app/amounts/readPasted';
+import type { DateOrder } from '../../app/amounts/pastedCells';
 import { dayOf, textFromDay } from '../../app/core/days';
 
 const context = {
@@ -11,7 +12,7 @@ const context = {
   ],
   today: dayOf('2013-06-15'),
 };
-const read = (text: string, kind: PastedKind = 'mowings', order: 'day first' | null = null) =>
+const read = (text: string, kind: PastedKind = 'mowings', order: DateOrder | null = null) =>
   readPasted(text, kind, context, order);
 const told = (text: string, kind: PastedKind = 'mowings') =>
   read(text, kind).lines.map(({ number, read: line }) => {
@@ -21,6 +22,9 @@ const told = (text: string, kind: PastedKind = 'mowings') =>
       ? `${textFromDay(entry.day)} ${entry.millimetres}`
       : `${textFromDay(entry.day)} ${entry.lawnId} ${entry.amount.text} ${entry.wetness}`;
   });
+
+const daysOf = ({ lines }: ReturnType<typeof readPasted>) =>
+  lines.map(({ read: line }) => line.ok && textFromDay(line.entry.day));
 
 describe('a list pasted from a spreadsheet', () => {
   test('mowings with headings, in any order of columns', () => {
@@ -84,15 +88,38 @@ describe('a list pasted from a spreadsheet', () => {
   });
 
   test('3/4/2013 is asked about, not guessed', () => {
-    const text = '3/4/2013\tBack lawn\t2 bags\n13/4/2013\tBack lawn\t2 bags';
+    const text = '3/4/2013\tBack lawn\t2 bags\n2013-04-13\tBack lawn\t2 bags';
     const unsaid = read(text);
-    expect(unsaid.asksDateOrder).toBe(true);
+    expect(unsaid).toMatchObject({ asksDateOrder: true, order: null, eitherWay: '3/4/2013' });
     const said = read(text, 'mowings', 'day first');
     expect(said.asksDateOrder).toBe(false);
-    expect(said.lines.map(({ read: line }) => line.ok && textFromDay(line.entry.day))).toEqual([
-      '2013-04-03',
-      '2013-04-13',
+    expect(daysOf(said)).toEqual(['2013-04-03', '2013-04-13']);
+  });
+
+  test('a date among them that fits one way only tells the way; what is said goes before it', () => {
+    const text = '3/4/2013\tBack lawn\t2 bags\n13/4/2013\tBack lawn\t2 bags';
+    const told = read(text);
+    expect(told).toMatchObject({ asksDateOrder: false, order: 'day first', eitherWay: '3/4/2013' });
+    expect(daysOf(told)).toEqual(['2013-04-03', '2013-04-13']);
+    expect(read(text, 'mowings', 'month first').order).toBe('month first');
+    expect(read(`${text}\n3/14/2013\tBack lawn\t1 bag`).order).toBeNull();
+  });
+
+  test('days of a notebook, "18.4.", belong to the year gone by', () => {
+    expect(daysOf(read('18.4.\tBack lawn\t2 bags\n20.8.\tBack lawn\t2 bags'))).toEqual([
+      '2013-04-18',
+      '2012-08-20',
     ]);
+  });
+
+  test('how wet it was is read from a remark where no column is headed so', () => {
+    const text =
+      'date\tlawn\tbags\tremarks\n1 June 2013\tBack lawn\t5\tfirst cut, wet\n2 June 2013\tBack lawn\t4\tdry\n3 June 2013\tBack lawn\t4\tlate';
+    expect(
+      read(text).lines.map(
+        ({ read: line }) => line.ok && line.entry.kind === 'mowing' && line.entry.wetness,
+      ),
+    ).toEqual(['soaked', 'dry', 'damp']);
   });
 
   test('one lawn needs no column of lawns', () => {

@@ -125,7 +125,7 @@ test('the same is laid on several beds, looked at bed by bed', async ({ garden }
   await garden.getByRole('checkbox', { name: 'Tick Resting bed' }).check();
   await garden.getByRole('button', { name: 'Lay on them…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Lay on 2 beds' });
-  await dialog.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw' });
+  await dialog.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw, in store' });
   await dialog.getByLabel('How much on each bed?').fill('20 L');
   await dialog.getByRole('button', { name: 'Look at it bed by bed' }).click();
   await expect(dialog.locator('.lay-row')).toHaveCount(2);

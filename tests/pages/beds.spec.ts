@@ -206,7 +206,7 @@ test('straw from the store is laid with its effect in view', async ({ garden }) 
   await openBed(garden, 'Far bed');
   await garden.getByRole('button', { name: 'Lay something…' }).click();
   const dialog = garden.getByRole('dialog', { name: 'Lay something on Far bed' });
-  await dialog.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw' });
+  await dialog.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw, in store' });
   await dialog.getByLabel('How much?').fill('6 kg');
   const cover = dialog.getByRole('row', { name: /Cover today/ });
   await expect(cover).toContainText(/bare.*(good|thin)/);

@@ -124,7 +124,7 @@ test('a treatment with its day and the label’s words, then a soil test with it
   await person.tabTo('DisclosureTriangle', 'Phosphorus and potassium');
   await person.press('Enter');
   await fill(person, 'Phosphorus', '42 ppm');
-  await fill(person, 'The lab’s rating of it', 'optimum');
+  await fill(person, 'Phosphorus, as the lab rates it', 'optimum');
   await person.tabTo('button', 'Write it down');
   await person.press('Enter');
   // figures of an unnamed method say nothing

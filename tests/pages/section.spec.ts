@@ -139,7 +139,7 @@ test('in four weeks as it stands, with the week’s plan, and with a layer that 
 
   const whatIf = garden.getByRole('region', { name: 'What if…' });
   await whatIf.getByRole('button', { name: 'Try a layer' }).click();
-  await whatIf.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw' });
+  await whatIf.getByLabel('What', { exact: true }).selectOption({ label: 'Wheat straw, in store' });
   await whatIf.getByLabel('How much?').fill('6 kg');
   await course('With alternative 1').click();
   const tried = ahead('with alternative 1 of “What if…”');

@@ -102,7 +102,7 @@ test('another amount is compared anew, and what better means is told on request'
 
 test('it is laid from the form, filled in, with its cautions', async ({ garden }) => {
   await whatIf(garden).getByRole('button', { name: 'Try a layer' }).click();
-  await whatIf(garden).getByLabel('What', { exact: true }).selectOption('Wheat straw');
+  await whatIf(garden).getByLabel('What', { exact: true }).selectOption('Wheat straw, in store');
   await whatIf(garden).getByLabel('How much?').fill('2 buckets');
   await oddsAreThere(garden, 1);
   await whatIf(garden).getByRole('button', { name: 'Lay it…' }).click();

@@ -73,7 +73,7 @@ describe('what does not go together', () => {
     )!;
     expect(strip.crowded[0]).toMatchObject({ from: dayOf(first.started), share: 1.5 });
     expect(strip.troubles[0]!.says).toMatch(
-      /^From .* and .* claim 150 % of the bed, more than there is\.$/,
+      /^From .* and .* claim 150 % of the bed, more than there is\. Move one, or say how much of the bed each has\.$/,
     );
   });
 });

@@ -183,6 +183,20 @@ describe('mowings', () => {
       error: { kind: 'broken', what: 'it names a heap that is not there' },
     });
   });
+  test('many mowings left lying are one step', async () => {
+    const store = await open();
+    const undecided = () =>
+      store.getState().garden!.mowings.filter(({ rest }) => rest.to === 'undecided').length;
+    const ids = store.getState().garden!.mowings.map(({ id }) => id);
+    store.getState().restOf(ids[0]!, { to: 'undecided' });
+    const before = undecided();
+    expect(before).toBeGreaterThan(1);
+    value(store.getState().leaveLying(ids));
+    expect(undecided()).toBe(0);
+    expect(undoLabel(store.getState())).toMatch(/mowings lying/);
+    store.getState().undo();
+    expect(undecided()).toBe(before);
+  });
   test('a back-log is one entry and one step', async () => {
     const store = await open();
     const backlog = {

@@ -48,6 +48,7 @@ const amounts: OneOfEach<AmountFailure> = {
 };
 const days: OneOfEach<DayFailure> = {
   empty: { kind: 'empty', suggestion: '2013-06-15' },
+  'month-alone': { kind: 'month-alone', text: 'April', suggestion: '2013-04-15' },
   'not-a-day': { kind: 'not-a-day', text: 'soon', suggestion: '2013-06-15' },
   'ambiguous-date': { kind: 'ambiguous-date', text: '8/6', suggestion: '2013-06-08' },
   'unknown-day': { kind: 'unknown-day', text: '31 June', suggestion: '2012-06-30' },

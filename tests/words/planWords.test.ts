@@ -285,7 +285,7 @@ describe('what it says', () => {
       'The plan is there: nothing to lay yet. Say first what was put on Back lawn.',
     );
     expect(leftOutWords(waits[0]!, names())).toBe(
-      'waits until it is said what was put on Back lawn.',
+      'it waits till you say what was put on Back lawn.',
     );
     const mowing = mow({ kind: 'no bed wants it' }, 0);
     expect(mowWords(mowing, names(), today, true)).toMatch(/No bed may have it till you have said/);
@@ -299,6 +299,22 @@ describe('what it says', () => {
     expect(
       leftOutWords({ ...heldBack('far', tooSmall), from: dayOf('2013-07-09') }, names()),
     ).toMatch(/about 1 July\. Look again on 9 July\.$/);
+  });
+
+  test('a hungry bed that treated grass is held back from is told of other greens', () => {
+    const treated: Caution = {
+      ...tooSmall,
+      kind: 'treated lawn',
+      row: 'label silent sensitive',
+      detail: { source: 'Back lawn' },
+    };
+    const left = heldBack('far', treated);
+    const hungry = { ...left, standing: { ...left.standing, state: 'short' as const } };
+    expect(leftOutWords(hungry, names())).toMatch(
+      /deform .*\. Greens from elsewhere would feed it\.$/,
+    );
+    const fed = { ...left, standing: { ...left.standing, state: 'over-fed' as const } };
+    expect(leftOutWords(fed, names())).not.toMatch(/elsewhere/);
   });
 
   test('over the rest: as many beds as there are, and later weeks only where something comes', () => {

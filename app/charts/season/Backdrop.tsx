@@ -70,12 +70,15 @@ export function TodayLine(props: {
   const from = props.imagined.at(-1);
   const x = props.today === null ? 0 : layout.x(props.today + 0.5);
   const wordsWide = textWidth(seasonPanelWords.imagined);
+  const todayFrom = x - 5 - textWidth(seasonPanelWords.today, true);
   // where weather ends before today both words would lie on each other: these end where it ends
   const wouldMeet =
-    props.today !== null &&
-    from !== undefined &&
-    from.x < x &&
-    from.x + 6 + wordsWide > x - 5 - textWidth(seasonPanelWords.today, true);
+    props.today !== null && from !== undefined && from.x < x && from.x + 6 + wordsWide > todayFrom;
+  // where it ends a few days before, nothing fits between: these stand behind today
+  const isBehind = wouldMeet && from.x > todayFrom - 6 && layout.width - x > wordsWide + 6;
+  const endsAt = Math.min(from?.x ?? 0, todayFrom - 6);
+  const fits =
+    isBehind || (wouldMeet ? endsAt > wordsWide : layout.width - (from?.x ?? 0) > wordsWide);
   return (
     <g>
       {props.today !== null && (
@@ -87,10 +90,10 @@ export function TodayLine(props: {
           </text>
         </g>
       )}
-      {from && (wouldMeet ? from.x > wordsWide : layout.width - from.x > wordsWide) && (
+      {from && fits && (
         <text
-          className={`chart-label chart-label-imagined ${wouldMeet ? 'chart-label-end' : ''}`}
-          x={wouldMeet ? from.x : from.x + 6}
+          className={`chart-label chart-label-imagined ${wouldMeet && !isBehind ? 'chart-label-end' : ''}`}
+          x={isBehind ? x + 6 : wouldMeet ? endsAt : from.x + 6}
           y={row}
         >
           {seasonPanelWords.imagined}

@@ -87,7 +87,10 @@ export function newGround(
     const date = lastEntry(garden, bed.id, today);
     if (date !== null && date > on) return failure({ kind: 'written since', bed: bed.name, date });
   }
-  const kept = garden.beds.filter(({ id }) => !old.includes(id));
+  const isKept = ({ id }: Bed): boolean => !old.includes(id);
+  const kept = garden.beds.filter(isKept);
+  // in the order of the walk: where the first of them lay
+  const place = garden.beds.findIndex((bed) => !isKept(bed));
   const names = [...kept.map(({ name }) => name), ...made.map(({ bed }) => bed.name)];
   const twice = names.find((name, at) => names.indexOf(name) !== at);
   if (twice !== undefined) return failure({ kind: 'name', name: twice });
@@ -132,7 +135,7 @@ export function newGround(
   return success({
     garden: {
       ...garden,
-      beds: [...kept, ...newBeds],
+      beds: [...kept.slice(0, place), ...newBeds, ...kept.slice(place)],
       retiredBeds: [...(garden.retiredBeds ?? []), ...beds.map((bed) => ({ ...bed, retired: on }))],
       plantings: [...garden.plantings.filter(({ id }) => !moved.has(id)), ...goOn],
     },

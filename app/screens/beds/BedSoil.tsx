@@ -39,8 +39,8 @@ export function BedSoil(props: {
       dayOf(one.date) >= from,
   );
   const wanted = isTested
-    ? 'Weighing a full bag would tell most.'
-    : 'Weighing a full bag would tell most, and a laboratory’s test of its nitrate (“Soil test…” on the bed’s page).';
+    ? 'A weighed bag of clippings would tell most beyond that.'
+    : `Most would tell a laboratory’s test of its nitrate (“Soil test…”${Heading === 'h2' ? '' : ' on the bed’s page'}), and a weighed bag of clippings.`;
   return (
     <section className="section" aria-labelledby={headingId}>
       <Heading id={headingId} className="section-head">

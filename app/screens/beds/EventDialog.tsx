@@ -201,6 +201,7 @@ export function EventDialog(props: {
         )}
         <DateField
           label="When?"
+          hint={kind === 'soil test' ? 'The day it was dug, not that of the letter.' : undefined}
           day={entry.date}
           today={today}
           latest={today}

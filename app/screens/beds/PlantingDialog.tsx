@@ -37,9 +37,11 @@ export function PlantingDialog(props: {
   readonly planting: Planting | null;
   /** further beds that get the same, in the same step */
   readonly alsoOn?: readonly string[];
+  /** asked for where no bed is at hand: `bedId` is only the first choice */
+  readonly choosesBed?: boolean;
   readonly onClose: () => void;
 }) {
-  const { bedId, planting, alsoOn = [], onClose } = props;
+  const { bedId, planting, alsoOn = [], choosesBed = false, onClose } = props;
   const garden = useGarden();
   const shown = useShown();
   const today = textFromDay(useToday());
@@ -125,7 +127,9 @@ export function PlantingDialog(props: {
       title={
         planting
           ? `Change ${crop?.name ?? 'a planting'}`
-          : `Sow or plant on ${alsoOn.length > 0 ? `${alsoOn.length + 1} beds` : (bed?.name ?? '')}`
+          : choosesBed
+            ? 'Sow or plant something'
+            : `Sow or plant on ${alsoOn.length > 0 ? `${alsoOn.length + 1} beds` : (bed?.name ?? '')}`
       }
       wide
       onClose={onClose}
@@ -139,6 +143,19 @@ export function PlantingDialog(props: {
         }}
       >
         <div className="fields">
+          {choosesBed && (
+            <PickOne
+              label="Bed"
+              value={draft.bedId}
+              groups={[
+                {
+                  label: null,
+                  options: garden.beds.map(({ id, name }) => ({ value: id, label: name })),
+                },
+              ]}
+              onPick={(chosen) => change({ bedId: chosen })}
+            />
+          )}
           <PickOne
             label="Crop"
             value={draft.cropId}

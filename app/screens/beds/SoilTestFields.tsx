@@ -8,9 +8,17 @@ const mineralFields: readonly {
   readonly hint?: string;
 }[] = [
   { key: 'phosphorus', label: 'Phosphorus', hint: 'With its unit: 42 ppm, 18 mg P2O5/100 g.' },
-  { key: 'phosphorusRating', label: 'The lab’s rating of it', hint: 'Low, medium, C, optimum.' },
+  {
+    key: 'phosphorusRating',
+    label: 'Phosphorus, as the lab rates it',
+    hint: 'Low, medium, C, optimum.',
+  },
   { key: 'potassium', label: 'Potassium', hint: 'With its unit: 160 ppm.' },
-  { key: 'potassiumRating', label: 'The lab’s rating of that', hint: 'Low, medium, C, optimum.' },
+  {
+    key: 'potassiumRating',
+    label: 'Potassium, as the lab rates it',
+    hint: 'Low, medium, C, optimum.',
+  },
   {
     key: 'extractant',
     label: 'Method (extractant)',
@@ -76,9 +84,9 @@ export function SoilTestFields(props: {
         </p>
       </Disclosure>
       <p className="small soft">
-        Organic matter goes into the sums. Odds and ranges follow the nitrate: imagined seasons that
-        come near it count most. The likely course begins with it only if it was taken in the weeks
-        before the sums do.
+        Organic matter goes into the sums. Nitrate tells which of the imagined seasons to believe:
+        odds and ranges follow it. The likely line is reckoned from your log alone, unless the test
+        is from the weeks before this bed’s first day here.
       </p>
     </>
   );

@@ -15,5 +15,5 @@ export function nitrateTestWords({ season, input }: BedResults, day: DayNumber):
   const ready = season.pools.mineralTop[day - season.firstDay];
   if (ready === undefined) return '';
   const reckoned = mgPerKgFromGramsPerM2(ready, input.soil.bulkDensityKgPerL, 30);
-  return `The sums had ${Math.round(reckoned)} mg/kg that evening. The test does not bend that course; it weighs the odds and ranges.`;
+  return `The sums had ${Math.round(reckoned)} mg/kg that evening. The test leaves that line as it is; odds and ranges lean to the test.`;
 }

@@ -21,6 +21,14 @@ export const placeDoings = [
     note: 'Lawn',
   },
   {
+    id: 'sow',
+    place: 'season',
+    words: 'Sow or plant something on a bed',
+    also: ['planting', 'crop', 'seeds'],
+    note: 'Season',
+    wantsBeds: true,
+  },
+  {
     id: 'bring-weather',
     place: 'garden',
     words: 'Bring measured weather',

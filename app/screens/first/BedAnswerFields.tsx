@@ -74,6 +74,7 @@ export function BedCropFields(props: BedFieldsProps & { readonly today: string }
       />
       <div className="one-question" data-goes-on>
         <DateField
+          year="lately"
           label="When?"
           hint="“3 weeks ago” will do; a day to come is fine too."
           day={bed.started}

@@ -3,7 +3,7 @@ import { Icon } from '../../controls/marks/Icon';
 import { BedsPart } from './BedsPart';
 import { ContainersPart } from './ContainersPart';
 import { FilePart } from './FilePart';
-import { gardenParts, type GardenPartId } from './gardenParts';
+import { gardenParts, weatherHeading, type GardenPartId } from './gardenParts';
 import { PlacePart } from './PlacePart';
 import { SafetyPart } from './SafetyPart';
 import { StockPart } from './StockPart';
@@ -18,6 +18,14 @@ const partOf: Readonly<Record<GardenPartId, ComponentType>> = {
   'garden-file': FilePart,
 };
 const parts = gardenParts.map((part) => ({ ...part, Part: partOf[part.id] }));
+const jumps = parts.flatMap(({ id, words }) =>
+  id === 'garden-place'
+    ? [
+        { id, words },
+        { id: weatherHeading, words: 'Weather' },
+      ]
+    : [{ id, words }],
+);
 
 /** What the garden is made of; each part on the one page, with its name to jump to. */
 export function GardenPage() {
@@ -27,7 +35,7 @@ export function GardenPage() {
         <h1 tabIndex={-1}>Garden</h1>
       </div>
       <nav aria-label="Parts of the garden" className="jumps not-printed">
-        {parts.map(({ id, words }) => (
+        {jumps.map(({ id, words }) => (
           <button key={id} type="button" className="button-small" onClick={() => showPart(id)}>
             {words}
           </button>

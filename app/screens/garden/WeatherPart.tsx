@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Scroller } from '../../charts/Scroller';
 import { Disclosure } from '../../controls/Disclosure';
 import { PickOne } from '../../controls/PickOne';
+import { dayOf } from '../../core/days';
 import { normalsOfClimate } from '../../document/normalsOfClimate';
 import { climateOf, climates, climateStanding } from '../../tables/climates';
 import { monthWord } from '../../words/chartFormat';
@@ -12,6 +13,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { BringWeatherDialog } from './BringWeatherDialog';
 import { DownloadPart } from './DownloadPart';
+import { weatherHeading } from './gardenParts';
 import { ThermometerDialog } from './ThermometerDialog';
 import { WeatherFromTable } from './WeatherFromTable';
 import { WeatherHeads } from './WeatherHeads';
@@ -21,25 +23,30 @@ const months = Array.from({ length: 12 }, (_, index) => String(index + 1));
 /** The usual months, the days that were measured, and ways to better both. */
 export function WeatherPart() {
   const garden = useGarden();
-  const { units } = useShown();
+  const { units, dayField } = useShown();
   const editNormals = useMowings((state) => state.editNormals);
   const [refused, setRefused] = useState<string | null>(null);
   const [chosen, setChosen] = useState('');
   const [open, setOpen] = useState<'bring' | 'thermometer' | 'rain' | null>(null);
   const { normals, days, download } = garden.weather;
+  const [first, last] = [days[0], days.at(-1)];
   const station = climateOf(chosen);
   const temperature = (celsius: number) =>
     Math.round(celsius / units.temperature.size + units.temperature.zero);
   return (
     <div className="form">
-      <h3>Weather</h3>
+      <h3 id={weatherHeading} tabIndex={-1}>
+        Weather
+      </h3>
       <p>
-        Usual months: {normals.place} ({normals.standing.replace(/\.$/, '')}).{' '}
-        {days.length > 0
-          ? `A daily record of ${days.length} days goes with this garden.`
+        {first && last
+          ? `Your record has ${days.length} days, from ${dayField(dayOf(first[0]))} to ${dayField(dayOf(last[0]))}. What it leaves out, and days after it, are imagined from the usual months.`
           : download && download.days.length > 0
             ? 'There is no daily record of a gauge’s own.'
-            : 'There is no daily record: days gone by are imagined from the months unless rain is logged.'}
+            : 'There is no daily record: days gone by are imagined from the usual months unless rain is logged.'}
+      </p>
+      <p className="small soft">
+        Usual months: {normals.place} ({normals.standing.replace(/\.$/, '')}).
       </p>
       <div className="button-row">
         <button

@@ -5,7 +5,8 @@ import { DateField } from '../../controls/DateField';
 import { MeasureField } from '../../controls/MeasureField';
 import { TextField } from '../../controls/TextField';
 import { Tick } from '../../controls/Tick';
-import type { Lawn, SourceHazard } from '../../document/schema';
+import { dayOf, seasonStart, type DayNumber } from '../../core/days';
+import type { Garden, Lawn, SourceHazard, Treatment } from '../../document/schema';
 import { countOf } from '../../words/figures';
 import { dayFailureSentence, editFailureSentence } from '../../words/messages';
 import { lawnKindChoices, mowingHabitChoices } from '../choices';
@@ -90,9 +91,24 @@ function LawnSummary({ lawn }: { readonly lawn: Lawn }) {
 
 const ofLawns: readonly SourceHazard[] = ['roadside', 'old house', 'poisonous plants', 'walnut'];
 
+/** Treated in this season under a label that says nothing, and no pot of beans grew straight since. */
+const isSilentThisSeason = (
+  lawn: Lawn,
+  { garden: { seasonStartMonth } }: Garden,
+  today: DayNumber,
+): boolean =>
+  [lawn.treatment, ...(lawn.earlierTreatments ?? [])].some(
+    ({ answer, label, date, beanTestPassed }: Treatment) =>
+      answer === 'treated' &&
+      label === 'silent' &&
+      !beanTestPassed &&
+      (!date || dayOf(date) >= seasonStart(today, seasonStartMonth)),
+  );
+
 function LawnFields({ lawn }: { readonly lawn: Lawn }) {
   const shown = useShown();
   const today = useToday();
+  const garden = useGarden();
   const editLawn = useMowings((state) => state.editLawn);
   const showDialog = useMowings((state) => state.showDialog);
   const announce = useAnnounce();
@@ -120,6 +136,26 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           onDay={(seedHeadsSeen) => change({ seedHeadsSeen })}
         />
       </div>
+      <TreatmentLine
+        name={lawn.name}
+        treatment={lawn.treatment}
+        onAsk={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
+        more={{
+          earlier,
+          onTakeOut: (index) => {
+            const left = earlier.filter((_one, at) => at !== index);
+            change({ earlierTreatments: left.length > 0 ? left : undefined });
+            announce('Taken out. Undo brings it back.');
+          },
+          onAdd: () => showDialog({ kind: 'treatment', lawnId: lawn.id, isAnother: true }),
+        }}
+      />
+      {isSilentThisSeason(lawn, garden, today) && (
+        <p className="small soft">
+          Its clippings wait some mowings first; beans, tomatoes and what else a trace deforms get
+          none this season.
+        </p>
+      )}
       <ChoiceRow
         legend="What sort of grass is it mostly?"
         choices={lawnKindChoices}
@@ -162,20 +198,6 @@ function LawnFields({ lawn }: { readonly lawn: Lawn }) {
           onChange={(hazards) => change({ hazards })}
         />
       </div>
-      <TreatmentLine
-        name={lawn.name}
-        treatment={lawn.treatment}
-        onAsk={() => showDialog({ kind: 'treatment', lawnId: lawn.id })}
-        more={{
-          earlier,
-          onTakeOut: (index) => {
-            const left = earlier.filter((_one, at) => at !== index);
-            change({ earlierTreatments: left.length > 0 ? left : undefined });
-            announce('Taken out. Undo brings it back.');
-          },
-          onAdd: () => showDialog({ kind: 'treatment', lawnId: lawn.id, isAnother: true }),
-        }}
-      />
     </>
   );
 }

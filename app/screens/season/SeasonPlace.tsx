@@ -12,6 +12,7 @@ import {
 } from '../../words/seasonPlaceWords';
 import { KeyedPage } from '../keys/KeyedPage';
 import { NoBeds } from '../beds/NoBeds';
+import { PlantingDialog } from '../beds/PlantingDialog';
 import { useGoToPart } from '../garden/wantedPart';
 import { useGarden, useMowings } from '../store';
 import { useToday } from '../useReadingContext';
@@ -33,6 +34,7 @@ export function SeasonPlace() {
   const today = useToday();
   const goToPart = useGoToPart();
   const results = useMowings((state) => state.bedResults);
+  const [isSowing, setSowing] = useState(false);
   const { seasonStartMonth } = garden.garden;
   const thisStart = seasonStart(today, seasonStartMonth);
   const [wantedStart, setStart] = useState<DayNumber | null>(null);
@@ -61,11 +63,31 @@ export function SeasonPlace() {
           {garden.beds.length > 0 && (
             <p className="soft">
               The thicker the soil, the more nitrogen lies ready in it.{' '}
-              <span className="not-printed">Press a planting for its dates, or drag it.</span>
+              <span className="not-printed">
+                Press a planting for its dates and its bed, or drag it along.
+              </span>
             </p>
           )}
         </div>
+        {garden.beds[0] && (
+          <button
+            data-doing="sow"
+            type="button"
+            className="button not-printed"
+            onClick={() => setSowing(true)}
+          >
+            Sow or plant something…
+          </button>
+        )}
       </div>
+      {isSowing && garden.beds[0] && (
+        <PlantingDialog
+          bedId={garden.beds[0].id}
+          planting={null}
+          choosesBed
+          onClose={() => setSowing(false)}
+        />
+      )}
       <WorkTrouble />
       {garden.beds.length === 0 ? (
         <NoBeds onAdd={() => goToPart('garden-beds')} />

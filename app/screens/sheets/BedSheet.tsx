@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { Scroller } from '../../charts/Scroller';
 import type { Band } from '../../core/season/draws/bands';
-import { textFromDay } from '../../core/days';
+import { seasonStart, textFromDay } from '../../core/days';
 import type { Bed } from '../../document/schema';
 import { amount, amountWithUnit } from '../../words/chartFormat';
 import { cautionSentence } from '../../words/cautionSentences';
@@ -63,7 +63,10 @@ export function BedSheet(props: {
         <h2 id={`sheet-${bed.id}`}>{bed.name}</h2>
         <p>
           {garden.garden.name}, season {seasonWord(account.year, seasonStartMonth)}.{' '}
-          {shown.estimate(bed.areaM2, shown.units.area)}. Printed {shown.day(today)}.
+          {shown.estimate(bed.areaM2, shown.units.area)}.{' '}
+          {account.firstDay > seasonStart(account.firstDay, seasonStartMonth) &&
+            `Counted from ${shown.dayWord(account.firstDay)}. `}
+          Printed {shown.day(today)}.
         </p>
       </header>
       <div className="bed-sheet-top">
@@ -232,7 +235,7 @@ function SheetTable({
             ? [
                 {
                   key: 'top',
-                  words: `of it ready in the top ${units.topSoil}`,
+                  words: `of what is ready, in the top ${units.topSoil}`,
                   soFar: null,
                   whole: ranges.readyAtEnd.middle,
                   range: ranges.readyAtEnd,

@@ -5,6 +5,7 @@ import { Field } from '../../controls/Field';
 import { PickOne, type PickGroup } from '../../controls/PickOne';
 import { aimWords } from '../../words/mixWords';
 import { wetnessChoices } from '../choices';
+import { useShown } from '../shown';
 import { mostMixed, withAim, withPart, type MixAim, type MixDraft, type MixRow } from './mixDraft';
 
 const wetnessGroups: readonly PickGroup[] = [
@@ -37,6 +38,7 @@ export function MixSentence(props: {
   readonly onDraft: (change: (now: MixDraft) => MixDraft) => void;
 }) {
   const { rows, onDraft } = props;
+  const { system } = useShown();
   const change = (key: number, changes: Partial<MixRow>) =>
     onDraft((now) => ({
       ...now,
@@ -128,7 +130,7 @@ export function MixSentence(props: {
           className="button-small mix-out"
           disabled={props.draft.rows.length >= mostMixed}
           onClick={() => {
-            onDraft(withPart);
+            onDraft((now) => withPart(now, system));
             isAdding.current = true;
           }}
         >
@@ -136,8 +138,8 @@ export function MixSentence(props: {
         </button>
       </div>
       <p className="small soft">
-        Leave the amount empty that you want to know. Say the others as you have them: 2 bags, 60 L,
-        10 kg.
+        Leave the amount empty that you want to know. Say the others as you have them: 2 bags,{' '}
+        {system === 'us' ? '15 gal, 20 lb' : '60 L, 10 kg'}.
       </p>
     </>
   );

@@ -37,7 +37,7 @@ export function Mixing() {
   const shown = useShown();
   const lawn = garden.lawns[0];
   const [draft, setDraft, clear] = useDesk('mixture', () =>
-    startMix(lawnMaterials[lawn?.kind ?? 'ordinary']),
+    startMix(lawnMaterials[lawn?.kind ?? 'ordinary'], shown.system),
   );
   const materials = materialGroups(garden);
   const known = draft.rows.filter(

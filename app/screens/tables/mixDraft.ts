@@ -30,9 +30,9 @@ export const aimRows = {
 export const aimRatio = (aim: Exclude<MixAim, 'exact'>): string =>
   aim === 'any' ? '' : String(aimRows[aim].typical);
 
-export const startMix = (grass: string): MixDraft => ({
+export const startMix = (grass: string, system: 'metric' | 'us'): MixDraft => ({
   rows: [
-    { key: 1, materialId: grass, wetness: 'dry', text: '10 kg' },
+    { key: 1, materialId: grass, wetness: 'dry', text: system === 'us' ? '20 lb' : '10 kg' },
     { key: 2, materialId: 'leaves-mixed-shredded', wetness: 'dry', text: '' },
   ],
   aim: 'heats',
@@ -43,12 +43,17 @@ export const startMix = (grass: string): MixDraft => ({
 
 export const mostMixed = 8;
 
-export const withPart = (draft: MixDraft): MixDraft => ({
+export const withPart = (draft: MixDraft, system: 'metric' | 'us'): MixDraft => ({
   ...draft,
   nextKey: draft.nextKey + 1,
   rows: [
     ...draft.rows,
-    { key: draft.nextKey, materialId: 'straw-wheat', wetness: 'dry', text: '1 kg' },
+    {
+      key: draft.nextKey,
+      materialId: 'straw-wheat',
+      wetness: 'dry',
+      text: system === 'us' ? '2 lb' : '1 kg',
+    },
   ],
 });
 

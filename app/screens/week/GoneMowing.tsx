@@ -2,14 +2,46 @@ import { useState } from 'react';
 import { useAnnounce } from '../../controls/Announcer';
 import type { Mowing } from '../../document/schema';
 import { mowingAccount } from '../../store/selectors';
+import { editFailureSentence } from '../../words/messages';
 import { goneWords } from '../../words/weekWords';
 import { amountWords } from '../amountWords';
 import { useShown } from '../shown';
-import { useGarden } from '../store';
+import { useGarden, useMowings } from '../store';
 import { useReadingContext, useToday } from '../useReadingContext';
 import { LayForm } from './LayForm';
 import { partOfMowing } from './partOfMowing';
 import { RestChoice } from './RestChoice';
+
+/** A notebook's worth of mowings: most gardeners did the same with all of them. */
+export function GoneTogether({ mowings }: { readonly mowings: readonly Mowing[] }) {
+  const announce = useAnnounce();
+  const leaveLying = useMowings((state) => state.leaveLying);
+  const [refused, setRefused] = useState<string | null>(null);
+  const count = mowings.length;
+  return (
+    <div className="form not-printed">
+      <p>{goneWords.many(count)}</p>
+      <div className="button-row">
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            const result = leaveLying(mowings.map(({ id }) => id));
+            setRefused(result.ok ? null : editFailureSentence(result.error));
+            if (result.ok) announce(`${goneWords.allLeft(count)}. Undo takes it back.`);
+          }}
+        >
+          {goneWords.allLeft(count)}
+        </button>
+      </div>
+      {refused && (
+        <p role="alert" className="field-trouble">
+          {refused}
+        </p>
+      )}
+    </div>
+  );
+}
 
 /** Clippings that nobody said anything of in time: they are fresh no more; asked is where they went. */
 export function GoneMowing({ mowing }: { readonly mowing: Mowing }) {

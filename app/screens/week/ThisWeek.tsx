@@ -10,13 +10,15 @@ import { lostPartSentence } from '../../words/lostPart';
 import { editFailureSentence } from '../../words/messages';
 import { logWords } from '../../words/weekWords';
 import { useDesk } from '../desk';
+import { weatherHeading } from '../garden/gardenParts';
+import { useGoToPart } from '../garden/wantedPart';
 import { useShown } from '../shown';
 import { useGarden, useMowings, useMowingsStore } from '../store';
 import { useToday } from '../useReadingContext';
 import { backLog } from '../places';
 import { layAdvice } from './layAdvice';
 import type { WantedBed } from './LayForm';
-import { GoneMowing } from './GoneMowing';
+import { GoneMowing, GoneTogether } from './GoneMowing';
 import { LogMowing } from './LogMowing';
 import { Notices } from './Notices';
 import { OpenMowing } from './OpenMowing';
@@ -119,6 +121,7 @@ export function ThisWeek() {
                 }}
               />
             ))}
+            {gone.length > 2 && <GoneTogether mowings={gone} />}
             {gone.map((mowing) => (
               <GoneMowing key={mowing.id} mowing={mowing} />
             ))}
@@ -135,6 +138,7 @@ export function ThisWeek() {
 function Imagined() {
   const garden = useGarden();
   const one = useMowings((state) => Object.values(state.bedResults)[0]);
+  const goToPart = useGoToPart();
   if (!one) return null;
   const untilToday = one.season.kind.slice(0, one.season.today - one.season.firstDay + 1);
   const past = imaginedShare(untilToday);
@@ -143,15 +147,18 @@ function Imagined() {
     <div className="imagined-note">
       <p>
         {past > 0.995
-          ? 'No weather of this season is on record yet: all of it is imagined. Log rain to better it.'
+          ? 'No weather of this season is on record yet: all of it is imagined. Log rain, or bring measured days.'
           : past > 0.05
-            ? `The days ahead are imagined, and so are ${percent(past)} of those gone by. Log rain to better them.`
+            ? `The days ahead are imagined, and so are ${percent(past)} of those gone by. Log rain, or bring measured days.`
             : 'The days ahead are imagined: forecasts rest on them.'}
       </p>
       <Disclosure summary="From what" quiet>
         <p>
           An imagined rest of the season, made from the usual months of {place} (
-          {standing.replace(/\.$/, '')}).
+          {standing.replace(/\.$/, '')}).{' '}
+          <button type="button" className="button-small" onClick={() => goToPart(weatherHeading)}>
+            Bring measured days
+          </button>
         </p>
       </Disclosure>
     </div>

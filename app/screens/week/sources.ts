@@ -13,11 +13,20 @@ const stockOptions = (garden: Garden, isWanted: (materialId: string) => boolean)
     .filter(({ materialId }) => isWanted(materialId))
     .map((stock) => ({ value: `stock:${stock.id}`, label: stock.name }));
 
-const found = (garden: Garden): PickGroup[] =>
-  materialGroups(garden).map((group) => ({
+/** What is found on the spot; of a material that is in store too, said to be from elsewhere. */
+function found(garden: Garden): PickGroup[] {
+  const kept = new Set(garden.stock.map(({ materialId }) => materialId));
+  return materialGroups(garden).map((group) => ({
     label: `Found or grown: ${group.label?.toLowerCase()}`,
-    options: group.options.map((option) => ({ ...option, value: `elsewhere:${option.value}` })),
+    options: group.options.map(({ value, label }) => ({
+      value: `elsewhere:${value}`,
+      label: kept.has(value) ? `${label}, from elsewhere` : label,
+    })),
   }));
+}
+
+const marked = (options: PickGroup['options'], mark: string) =>
+  options.map(({ value, label }) => ({ value, label: `${label}, ${mark}` }));
 
 export const mowingSource = (mowingId: string): string => `mowing:${mowingId}`;
 
@@ -32,7 +41,13 @@ export function whatGroups(
   today: DayNumber,
   mownOn: (date: string) => string,
 ): readonly PickGroup[] {
-  const stores = stockOptions(garden, () => true);
+  const namesFound = new Set(
+    materialGroups(garden).flatMap(({ options }) => options.map(({ label }) => label)),
+  );
+  // a store called as its material is would stand twice in the list
+  const stores = stockOptions(garden, () => true).flatMap((option) =>
+    namesFound.has(option.label) ? marked([option], 'in store') : [option],
+  );
   const ofMowing = ({ id, lawnId, date }: Mowing) => ({
     value: mowingSource(id),
     label: `Clippings of ${garden.lawns.find((lawn) => lawn.id === lawnId)?.name ?? 'a lawn'}, mown ${mownOn(date)}${mowingMarkWords({ ...mowingMark(garden, id), day: null }, String)}`,
@@ -57,22 +72,12 @@ export function whatGroups(
 export function brownGroups(garden: Garden, what: string): readonly PickGroup[] {
   const isBrown = (materialId: string) => materialById(garden, materialId).row.isBrowns;
   const other = (option: { value: string }) => option.value !== what;
-  const marked = (options: PickGroup['options'], mark: string) =>
-    options.map(({ value, label }) => ({ value, label: `${label}, ${mark}` }));
   const browns = marked(stockOptions(garden, isBrown).filter(other), 'in store');
-  const kept = new Set(garden.stock.map(({ materialId }) => `elsewhere:${materialId}`));
   const rest = stockOptions(garden, (id) => !isBrown(id)).filter(other);
   return [
     { label: null, options: [{ value: '', label: 'nothing, alone' }] },
     ...(browns.length > 0 ? [{ label: 'Browns from the stores', options: browns }] : []),
     ...(rest.length > 0 ? [{ label: 'Other stores', options: rest }] : []),
-    ...found(garden)
-      .filter((group) => group.label?.includes('browns'))
-      .map((group) => ({
-        ...group,
-        options: group.options.map((option) =>
-          kept.has(option.value) ? { ...option, label: `${option.label}, from elsewhere` } : option,
-        ),
-      })),
+    ...found(garden).filter((group) => group.label?.includes('browns')),
   ];
 }

@@ -12,7 +12,7 @@ import { changeIn, editFor, openGarden, thingOf, type ActionTools } from './chan
 
 type MowingActions = Pick<
   GardenActions,
-  'logMowing' | 'editMowing' | 'deleteMowing' | 'restOf' | 'logBacklog'
+  'logMowing' | 'editMowing' | 'deleteMowing' | 'restOf' | 'leaveLying' | 'logBacklog'
 >;
 
 /** Mowings one back-log entry may make: a year of mowing every other day. */
@@ -97,6 +97,11 @@ export function mowingActions(tools: ActionTools): MowingActions {
         if (heap && lawn) heap.treatment = treatmentOfHeap(heap, lawn);
       });
     },
+
+    leaveLying: (mowingIds) =>
+      tools.edit(stepNames.leaveLying(mowingIds.length), (draft) => {
+        for (const id of mowingIds) putRest(draft, id, { to: 'lawn' });
+      }),
 
     logBacklog: ({ lawnId, bedId, from, to, everyDays, amount, wetness, condition, placement }) => {
       const open = openGarden(tools);
