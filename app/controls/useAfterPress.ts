@@ -54,8 +54,8 @@ export function useAfterPress<Value>(value: Value, key: string): Value {
   useLayoutEffect(listen, []);
   useLayoutEffect(
     () => afterPress(() => setShown((was) => (was.key === key ? was : { value, key }))),
-    // `key` stands for `value`, which may be made anew at every drawing
-    [key],
+    // a value made anew at every drawing is the same one by its key
+    [key, value],
   );
   return shown.value;
 }

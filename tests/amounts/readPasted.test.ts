@@ -98,9 +98,13 @@ describe('a list pasted from a spreadsheet', () => {
 
   test('a date among them that fits one way only tells the way; what is said goes before it', () => {
     const text = '3/4/2013\tBack lawn\t2 bags\n13/4/2013\tBack lawn\t2 bags';
-    const told = read(text);
-    expect(told).toMatchObject({ asksDateOrder: false, order: 'day first', eitherWay: '3/4/2013' });
-    expect(daysOf(told)).toEqual(['2013-04-03', '2013-04-13']);
+    const found = read(text);
+    expect(found).toMatchObject({
+      asksDateOrder: false,
+      order: 'day first',
+      eitherWay: '3/4/2013',
+    });
+    expect(daysOf(found)).toEqual(['2013-04-03', '2013-04-13']);
     expect(read(text, 'mowings', 'month first').order).toBe('month first');
     expect(read(`${text}\n3/14/2013\tBack lawn\t1 bag`).order).toBeNull();
   });
