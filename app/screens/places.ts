@@ -57,6 +57,14 @@ export const mowingDialog = onDemand(
   '',
   async () => (await import('./week/MowingDialog')).MowingDialog,
 );
+export const weekNewsBlock = onDemand(
+  '',
+  async () => (await import('./week/WeekNewsBlock')).WeekNewsBlock,
+);
+export const goneMowings = onDemand(
+  '',
+  async () => (await import('./week/GoneMowings')).GoneMowings,
+);
 export const exactDialog = onDemand(
   '',
   async () => (await import('./week/plan/ExactDialog')).ExactDialog,
@@ -84,6 +92,8 @@ const parts = [
   treatmentQuestion,
   treatmentDialog,
   backLog,
+  goneMowings,
+  weekNewsBlock,
   mowingDialog,
   somethingElse,
   exactDialog,

@@ -3,11 +3,11 @@ import { Icon } from '../../controls/marks/Icon';
 import { BedsPart } from './BedsPart';
 import { ContainersPart } from './ContainersPart';
 import { FilePart } from './FilePart';
-import { gardenParts, weatherHeading, type GardenPartId } from './gardenParts';
+import { gardenParts, type GardenPartId } from './gardenParts';
 import { PlacePart } from './PlacePart';
 import { SafetyPart } from './SafetyPart';
 import { StockPart } from './StockPart';
-import { showPart } from './wantedPart';
+import { showPart, weatherHeading } from './wantedPart';
 
 const partOf: Readonly<Record<GardenPartId, ComponentType>> = {
   'garden-place': PlacePart,

@@ -13,7 +13,7 @@ import { useShown } from '../shown';
 import { useGarden, useMowings } from '../store';
 import { BringWeatherDialog } from './BringWeatherDialog';
 import { DownloadPart } from './DownloadPart';
-import { weatherHeading } from './gardenParts';
+import { weatherHeading } from './wantedPart';
 import { ThermometerDialog } from './ThermometerDialog';
 import { WeatherFromTable } from './WeatherFromTable';
 import { WeatherHeads } from './WeatherHeads';

@@ -8,7 +8,4 @@ export const gardenParts = [
   { id: 'garden-file', words: 'File', icon: 'paper' },
 ] as const;
 
-/** Heading of what lies within a part and is looked for by its own name. */
-export const weatherHeading = 'garden-weather';
-
 export type GardenPartId = (typeof gardenParts)[number]['id'];

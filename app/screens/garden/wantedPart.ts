@@ -2,6 +2,9 @@ import { useCallback } from 'react';
 import { useMowings } from '../store';
 import { whenThere } from '../whenThere';
 
+/** Heading of what lies within a part and is looked for by its own name. */
+export const weatherHeading = 'garden-weather';
+
 const bring = (heading: HTMLElement): void => {
   heading.scrollIntoView({ block: 'start' });
   heading.focus({ preventScroll: true });

@@ -10,15 +10,13 @@ import { lostPartSentence } from '../../words/lostPart';
 import { editFailureSentence } from '../../words/messages';
 import { logWords } from '../../words/weekWords';
 import { useDesk } from '../desk';
-import { weatherHeading } from '../garden/gardenParts';
-import { useGoToPart } from '../garden/wantedPart';
+import { useGoToPart, weatherHeading } from '../garden/wantedPart';
 import { useShown } from '../shown';
 import { useGarden, useMowings, useMowingsStore } from '../store';
 import { useToday } from '../useReadingContext';
-import { backLog } from '../places';
+import { backLog, goneMowings, weekNewsBlock } from '../places';
 import { layAdvice } from './layAdvice';
 import type { WantedBed } from './LayForm';
-import { GoneMowing, GoneTogether } from './GoneMowing';
 import { LogMowing } from './LogMowing';
 import { Notices } from './Notices';
 import { OpenMowing } from './OpenMowing';
@@ -26,7 +24,6 @@ import { PastMowings } from './PastMowings';
 import { PlanSection } from './plan/PlanSection';
 import { Water } from './water/Water';
 import { weekBefore, type WeekBefore } from './weekNews';
-import { WeekNewsBlock } from './WeekNewsBlock';
 
 /* drawn again only when what they show is another, not with every letter or answer */
 const Log = memo(LogMowing);
@@ -84,7 +81,7 @@ export function ThisWeek() {
         <GoOn onGone={setNews} />
       </div>
       {news && news.to === shown.iso(today) && (
-        <WeekNewsBlock before={news} onDismiss={() => setNews(null)} />
+        <weekNewsBlock.Part before={news} onDismiss={() => setNews(null)} />
       )}
       <section className="sheet log-sheet not-printed" aria-labelledby="log">
         <h2 id="log">{open.length > 0 ? logWords.again : logWords.first}</h2>
@@ -121,10 +118,7 @@ export function ThisWeek() {
                 }}
               />
             ))}
-            {gone.length > 2 && <GoneTogether mowings={gone} />}
-            {gone.map((mowing) => (
-              <GoneMowing key={mowing.id} mowing={mowing} />
-            ))}
+            {gone.length > 0 && <goneMowings.Part mowings={gone} />}
           </section>
           <Watering />
           <Past />

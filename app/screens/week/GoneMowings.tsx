@@ -12,8 +12,20 @@ import { LayForm } from './LayForm';
 import { partOfMowing } from './partOfMowing';
 import { RestChoice } from './RestChoice';
 
+/** Clippings from earlier that nobody gave a place; what most gardens show none of comes on demand. */
+export function GoneMowings({ mowings }: { readonly mowings: readonly Mowing[] }) {
+  return (
+    <>
+      {mowings.length > 2 && <GoneTogether mowings={mowings} />}
+      {mowings.map((mowing) => (
+        <GoneMowing key={mowing.id} mowing={mowing} />
+      ))}
+    </>
+  );
+}
+
 /** A notebook's worth of mowings: most gardeners did the same with all of them. */
-export function GoneTogether({ mowings }: { readonly mowings: readonly Mowing[] }) {
+function GoneTogether({ mowings }: { readonly mowings: readonly Mowing[] }) {
   const announce = useAnnounce();
   const leaveLying = useMowings((state) => state.leaveLying);
   const [refused, setRefused] = useState<string | null>(null);
@@ -44,7 +56,7 @@ export function GoneTogether({ mowings }: { readonly mowings: readonly Mowing[] 
 }
 
 /** Clippings that nobody said anything of in time: they are fresh no more; asked is where they went. */
-export function GoneMowing({ mowing }: { readonly mowing: Mowing }) {
+function GoneMowing({ mowing }: { readonly mowing: Mowing }) {
   const garden = useGarden();
   const shown = useShown();
   const today = useToday();
