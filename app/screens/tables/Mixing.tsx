@@ -120,7 +120,7 @@ export function Mixing() {
         materials={materials}
         onDraft={setDraft}
       />
-      <div>
+      <div className="mix-result">
         {mixture === null ? (
           <p className="soft">An amount or an aim is not understood yet: see above.</p>
         ) : mixture.ok ? (
