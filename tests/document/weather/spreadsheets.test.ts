@@ -76,6 +76,14 @@ describe('units behind the numbers', () => {
     ).toMatchObject({ error: { kind: 'no days' } });
   });
 
+  test('what a few cells alone write behind their numbers is no unit of the column', () => {
+    const { refused } = read(
+      'Date,Rain\n2021-05-01,2 in\n2021-05-02,3.5\n2021-05-03,0\n2021-05-04,1.5',
+      { rain: 'mm' },
+    );
+    expect(refused).toEqual(['Line 2, 2021-05-01: “2 in” is no number for rain.']);
+  });
+
   test('words behind a number are no unit', () => {
     expect(
       readWeather('Date,High,Low\n2021-05-01,18 est,7 est\n2021-05-02,19 est,8 est'),
