@@ -3,6 +3,9 @@ import { useSyncExternalStore } from 'react';
 /** Narrower than the narrowest paper inside its margins [CSS px]: A4 with 15 mm is 680. */
 const narrowest = 672;
 
+/** Shorter than the shortest paper inside its margins [CSS px]: Letter with 15 mm is 942. */
+const shortest = 930;
+
 let isOnPaper = false;
 const listeners = new Set<() => void>();
 
@@ -37,6 +40,9 @@ export const usePaperWidth = (): number | null =>
     () => (isOnPaper ? narrowest : null),
     () => null,
   );
+
+/** How tall a drawing may be to stand whole on the paper that is about to be printed; no limit on the screen. */
+export const usePaperHeight = (): number => (usePaperWidth() === null ? Infinity : shortest);
 
 /**
  * Draws everything as wide as paper, so that its letters are not made smaller with it, and answers

@@ -523,3 +523,29 @@ describe('no line through words', () => {
     expect((bar?.nameX ?? 0) + textWidth('Sweet potatoes', true)).toBeLessThanOrEqual(336.01);
   });
 });
+
+describe('a season on paper', () => {
+  const span = { from: 0, to: 364 };
+  test('stands whole on one page; its tall panels give way, and no further than they can be read', () => {
+    for (const plantings of [1, 2, 3, 4]) {
+      const free = seasonLayout(672, span, plantings);
+      // Letter inside 15 mm: 279.4 mm less 30 are 942 px (ANSI Y14.1)
+      expect(free.height).toBeGreaterThan(942);
+      const paper = seasonLayout(672, span, plantings, 930);
+      expect(paper.height).toBe(930);
+      const tops = paper.panels.map(({ top }) => top);
+      expect(tops).toEqual([...tops].sort((one, other) => one - other));
+      const tall = ({ top, bottom }: { top: number; bottom: number }) => bottom - top;
+      expect(tall(paper.supply)).toBeGreaterThanOrEqual(120);
+      expect(tall(paper.nitrate)).toBeGreaterThanOrEqual(60);
+      expect(tall(paper.rain)).toBe(tall(free.rain));
+    }
+    const many = seasonLayout(672, span, 9, 930);
+    expect([many.supply.bottom - many.supply.top, many.nitrate.bottom - many.nitrate.top]).toEqual([
+      120, 60,
+    ]);
+  });
+  test('is as it was where there is room', () => {
+    expect(seasonLayout(900, span, 2, 2000).panels).toEqual(seasonLayout(900, span, 2).panels);
+  });
+});

@@ -107,6 +107,19 @@ for (const { name, width, height } of papers) {
   });
 }
 
+test('a bed’s page is printed without a question, its season whole on one sheet @once', async ({
+  garden,
+}) => {
+  await goTo(garden, 'Beds');
+  await garden.getByRole('button', { name: 'South wall', exact: true }).click();
+  // two plantings, each on a row of its own
+  const season = garden.getByRole('region', { name: 'Its season' });
+  await expect(season.locator('svg.chart-drawing').first()).toBeVisible();
+  await garden.keyboard.press('Control+p');
+  await prints(garden);
+  await expect(garden.getByRole('dialog')).toHaveCount(0);
+});
+
 const bedsAreReckonedHere = (garden: Page) =>
   expect(garden.locator('.bed-entry dl')).toHaveCount(9);
 

@@ -15,6 +15,7 @@ import { gramsPerM2FromMgPerKg } from '../../core/units';
 import { dayWord } from '../../words/chartFormat';
 import { howToRead, nitrateTitle, seasonFinding, seasonPanelWords } from '../../words/seasonChart';
 import { TableButton } from '../TableButton';
+import { usePaperHeight } from '../paperWidth';
 import { useWidth } from '../useWidth';
 import { Weaves } from '../weaves/Weaves';
 import { Backdrop, TodayLine } from './Backdrop';
@@ -84,6 +85,7 @@ export function SeasonChart(props: SeasonChartProps) {
   const id = useId();
   const box = useRef<HTMLDivElement>(null);
   const width = useWidth(box, 960);
+  const tallest = usePaperHeight();
   const [zoom, setZoom] = useState<Zoom>('season');
   const [wantedDay, setDay] = useState<DayNumber>(result.today);
   const [wantedMiddle, setMiddle] = useState<DayNumber>(result.today);
@@ -108,7 +110,7 @@ export function SeasonChart(props: SeasonChartProps) {
     () => seasonSeries(result, span, props.bulkDensityKgPerL, coverCrops),
     [result, span, props.bulkDensityKgPerL, coverCrops],
   );
-  const layout = seasonLayout(width, span, plantingsInView(props, span).length);
+  const layout = seasonLayout(width, span, plantingsInView(props, span).length, tallest);
   const supply = supplyGeometry(series, layout, units.nitrogen);
   const nitrate = nitrateGeometry(series, layout, props);
   const imagined = imaginedStretches(result, series, layout);

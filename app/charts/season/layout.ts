@@ -64,10 +64,17 @@ const heights = {
   axis: 30,
 } as const;
 
+/** What the two tall panels are still read at, where the paper is short. */
+const leastHeights = { supply: 120, nitrate: 60 } as const;
+
+/**
+ * @param tallest what the paper has room for; the tall panels give way as far as they can be read
+ */
 export function seasonLayout(
   containerWidth: number,
   span: DaySpan,
   plantingCount: number,
+  tallest = Infinity,
 ): SeasonLayout {
   const width = Math.max(leastWidth, Math.round(containerWidth));
   const isNarrow = width < leastWideWidth;
@@ -76,16 +83,25 @@ export function seasonLayout(
   const left = margin.left;
   const right = width - margin.right;
   const keyX = right + keyLift;
+  const rows = Math.max(1, plantingCount);
+  const whole =
+    Object.values(heights).reduce((sum, height) => sum + height, 0) +
+    7 * titleHeight +
+    8 +
+    (rows - 1) * (heights.planting + 2);
+  const over = Math.max(0, whole - tallest);
+  const supplyLess = Math.min(over, heights.supply - leastHeights.supply);
+  const nitrateLess = Math.min(over - supplyLess, heights.nitrate - leastHeights.nitrate);
   let y: number = heights.head;
   const panel = (height: number, title = titleHeight): Panel => {
     const top = y + title;
     y = top + height;
     return { top, bottom: y };
   };
-  const supply = panel(heights.supply, titleHeight + 8);
-  const nitrate = panel(heights.nitrate);
+  const supply = panel(heights.supply - supplyLess, titleHeight + 8);
+  const nitrate = panel(heights.nitrate - nitrateLess);
   const state = panel(heights.state);
-  const plantings = Array.from({ length: Math.max(1, plantingCount) }, (_value, index) =>
+  const plantings = Array.from({ length: rows }, (_value, index) =>
     panel(heights.planting, index === 0 ? titleHeight : 2),
   );
   const layers = panel(heights.layers);
