@@ -38,7 +38,7 @@ test('four years of weather and a soil test: few steps, nothing before it is acc
   await expect(dialog).toContainText('1,461 new days would be added');
   await expect(garden.getByText(/There is no daily record/)).toBeVisible();
   await dialog.getByRole('button', { name: 'Bring these days in' }).click();
-  await expect(garden.getByText('A daily record of 1461 days')).toBeVisible();
+  await expect(garden.getByText('Your record has 1461 days')).toBeVisible();
 
   await goTo(garden, 'Beds');
   await garden
@@ -73,7 +73,7 @@ test('somebody new has weather and a soil test in within five minutes', async ({
   await expect(bring).toContainText('1,461 new days would be added');
   await hands.read(bring);
   await hands.press('Bring these days in');
-  await expect(garden.getByText('A daily record of 1461 days')).toBeVisible();
+  await expect(garden.getByText('Your record has 1461 days')).toBeVisible();
 
   await hands.press('Beds');
   await hands.read();
@@ -152,5 +152,5 @@ test('a file of two stations asks which; what was refused can be read to the las
   await expect(dialog.getByRole('listitem')).toHaveCount(5);
   await dialog.getByLabel('Which station').selectOption('US0');
   await dialog.getByRole('button', { name: 'Bring these days in' }).click();
-  await expect(garden.getByText('A daily record of 15 days')).toBeVisible();
+  await expect(garden.getByText('Your record has 15 days')).toBeVisible();
 });

@@ -98,7 +98,7 @@ test('measured weather is understood, settled and brought in as one step', async
   folder,
 }) => {
   await openGarden(garden);
-  await expect(garden.getByText('A daily record of 532 days')).toBeVisible();
+  await expect(garden.getByText('Your record has 532 days')).toBeVisible();
   const file = join(folder, 'station.csv');
   // every day of it can be read as day-month or month-day
   await writeFile(
@@ -119,9 +119,9 @@ test('measured weather is understood, settled and brought in as one step', async
   await expect(found).toContainText('3 days from Tue 1 February 2011 to Sun 3 April 2011');
   await dialog.getByRole('button', { name: 'Bring these days in' }).click();
   await expect(dialog).toHaveCount(0);
-  await expect(garden.getByText('A daily record of 535 days')).toBeVisible();
+  await expect(garden.getByText('Your record has 535 days')).toBeVisible();
   await garden.keyboard.press('Control+z');
-  await expect(garden.getByText('A daily record of 532 days')).toBeVisible();
+  await expect(garden.getByText('Your record has 532 days')).toBeVisible();
 });
 
 test('a look at the thermometer is kept, and checked', async ({ garden }) => {
