@@ -80,6 +80,22 @@ describe('a crop of one’s own', () => {
     expect(early?.firstHarvestDays.typical).toBeLessThanOrEqual(30);
   });
 
+  test('has each of its own numbers, and no other', () => {
+    const numbers = {
+      uptakeGramsPerM2: 11,
+      goodYieldKilogramsPerM2: 2.3,
+      firstHarvestDays: 77,
+      usualDays: 140,
+      rootDepthCentimetres: 66,
+    };
+    const crop = cropById(withOwn(numbers), 'own-crop-1')!;
+    const { uptake, goodYield, firstHarvestDays, usualDays, rootDepthCentimetres } = crop;
+    const own = [uptake, goodYield, firstHarvestDays, usualDays, rootDepthCentimetres];
+    expect(own.map(({ typical }) => typical)).toEqual(Object.values(numbers));
+    expect(new Set(own.map(({ standing }) => standing))).toEqual(new Set(['measured']));
+    expect(crop.baseCelsius).toBe(cropOf('sweet_potato')?.baseCelsius);
+  });
+
   test('calls nothing measured that nobody typed', () => {
     const standing = (numbers: Parameters<typeof withOwn>[0]) =>
       cropById(withOwn(numbers), 'own-crop-1')?.firstHarvestDays.standing;

@@ -17,6 +17,9 @@ test('a laboratory’s numbers in place of a row, used wherever the row was', as
   const own = garden.getByRole('row').filter({ hasText: 'My wheat straw' }).first();
   await expect(own).toContainText('0.9');
   await expect(own).toContainText('yours');
+  await garden.getByLabel(/^A loose bucket of it weighs/).fill('500 g');
+  await garden.keyboard.press('Tab');
+  await expect(garden.getByLabel(/^A loose bucket of it weighs/)).toHaveValue('0.5 kg');
   await garden.getByLabel('Carbon to nitrogen (to 1)').fill('lots');
   await garden.keyboard.press('Tab');
   await expect(garden.getByText('Carbon to nitrogen begins with a number.')).toBeVisible();
@@ -57,8 +60,15 @@ test('a crop of one’s own can be sown', async ({ garden }) => {
   await garden.getByLabel('Find a crop').fill('toma');
   await garden.getByRole('button', { name: 'Tomatoes', exact: true }).click();
   await garden.getByRole('button', { name: 'Make a row of my own from it' }).click();
-  await garden.getByLabel('Days to the first pick').fill('50');
+  await garden.getByLabel('Days to the first pick').fill('7 weeks');
   await garden.keyboard.press('Tab');
+  await expect(garden.getByLabel('Days to the first pick')).toHaveValue('49');
+  await garden.getByLabel('Roots reach down').fill('0.4 m');
+  await garden.keyboard.press('Tab');
+  await garden.getByLabel('Nitrogen it takes up (g/m²)').fill('12½ g/m2');
+  await garden.keyboard.press('Tab');
+  const own = garden.getByRole('row').filter({ hasText: 'My tomatoes' }).first();
+  await expect(own).toContainText('36 to 44'); // 40 cm, a tenth to either side
   await goTo(garden, 'Beds');
   await garden.getByRole('button', { name: 'Kitchen bed', exact: true }).click();
   await garden.getByRole('button', { name: 'Sow or plant something…' }).click();

@@ -43,6 +43,38 @@ describe('what does not go together', () => {
     expect(told).toBeGreaterThan(1);
   });
 
+  // what stands or lies where and when, cautions.md; the others are about amounts and days to come
+  test.each([
+    'raw manure',
+    'treated lawn',
+    'treated source',
+    'seed fly',
+    'cold soil',
+    'frost',
+    'seedlings',
+    'tied up',
+    'overdue',
+  ] as const)('%s is told on a day of its bed', (kind) => {
+    const [bed] = garden.beds;
+    const own = results[bed!.id]!;
+    const like = Object.values(results).flatMap(({ cautions }) => cautions)[0]!;
+    const day = today - 3;
+    const answers = {
+      ...results,
+      [bed!.id]: {
+        ...own,
+        cautions: [
+          { ...like, kind, detail: {}, layerId: null, date: day, weight: 'stop' as const },
+        ],
+      },
+    };
+    const strip = bedStrips(garden, answers, span, today, shown).find(
+      ({ bedId }) => bedId === bed!.id,
+    );
+    const told = strip!.troubles.filter(({ id }) => id.startsWith(`${kind} `));
+    expect(told).toMatchObject([{ day, weight: 'stop' }]);
+  });
+
   test('raw manure before a pick stands on the day it was laid', () => {
     const manured = strips.flatMap(({ bedId, troubles }) =>
       results[bedId]!.cautions.filter(({ kind }) => kind === 'raw manure').map((caution) => ({
@@ -163,4 +195,25 @@ test('one can step back to the first thing written down', () => {
   expect(
     firstDayKnown({ ...garden, plantings: [], applications: [], mowings: [] }, {}, today),
   ).toBe(today);
+});
+
+test('layers are as deep as the engine has them, and only a typed end is called typed', () => {
+  const strips = bedStrips(garden, results, span, today, shown);
+  let layers = 0;
+  const ends = new Set<boolean>();
+  for (const { bedId, layers: drawn, plantings } of strips) {
+    for (const { id, laidDepth, inSoil } of drawn) {
+      const known = results[bedId]!.input.layers.find((one) => one.id === id)!;
+      expect(laidDepth).toBe(known.laidDepth);
+      expect(inSoil).toBe(known.placement !== 'laid');
+      layers += 1;
+    }
+    for (const { id, isEndTyped } of plantings) {
+      const typed = garden.plantings.find((one) => one.id === id)!.cleared !== null;
+      expect(isEndTyped).toBe(typed);
+      ends.add(typed);
+    }
+  }
+  expect(layers).toBeGreaterThan(5);
+  expect(ends.size).toBe(2);
 });

@@ -21,6 +21,7 @@ import { decompositionCoefficients } from '../../app/tables/coefficients/decompo
 import { soilCoefficients } from '../../app/tables/coefficients/soilCoefficients';
 import { materialRows } from '../../app/tables/materials';
 import type { Row } from '../../app/tables/shapes';
+import { isEstimate } from '../../app/words/tableWords';
 import { bigGarden } from '../bench/bigGarden';
 import { storeWith } from '../store/surroundings';
 import { drawnPage } from './drawnPage';
@@ -67,6 +68,8 @@ describe.each([
       (columns as readonly Column<never>[]).forEach((column, at) => {
         const number = column.of(row as never);
         expectSaid(textOf(cells[at]), number, `${row.name}, ${column.head}`);
+        const drawing = cells[at]?.closest('td')?.querySelector('.range-mark');
+        expect(drawing?.classList.contains('range-estimate')).toBe(isEstimate(number.standing));
         if (unread[number.standing]) marked += 1;
       });
     }

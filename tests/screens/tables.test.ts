@@ -12,7 +12,7 @@ import { cropRows } from '../../app/tables/crops';
 import { materialRows } from '../../app/tables/materials';
 import { otherNames } from '../../app/words/otherNames';
 import { rowInUnits } from '../../app/words/rowInUnits';
-import { foundWords, isEstimate, standingMark } from '../../app/words/tableWords';
+import { foundWords, inTableWords, isEstimate, standingMark } from '../../app/words/tableWords';
 
 describe('the place Tables', () => {
   describe('is searched', () => {
@@ -57,6 +57,14 @@ describe('the place Tables', () => {
       const rows = [...materialRows, ...cropRows].map(({ id }) => id as string);
       expect(Object.keys(otherNames).filter((id) => !rows.includes(id))).toEqual([]);
     });
+  });
+
+  test('what is recalled or estimated, and nothing else, is an estimate and says so', () => {
+    const all = Object.keys(standingMark) as (keyof typeof standingMark)[];
+    expect(all.filter(isEstimate)).toEqual(['mixed', 'memory', 'assumed']);
+    expect(all.filter((one) => isEstimate(one) && standingMark[one] === '')).toEqual([]);
+    expect(inTableWords('80 %', 'memory')).toBe('The table’s: 80 %, recalled');
+    expect(inTableWords('80 %', 'read')).toBe('The table’s: 80 %');
   });
 
   test('every range of a column lies on the column’s scale, in its order', () => {

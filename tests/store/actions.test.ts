@@ -324,6 +324,29 @@ describe('events, treatments and things', () => {
     expect(getState().deletePlanting('planting-2')).toMatchObject({ ok: true });
     expect(getState().garden?.events.some(({ kind }) => kind === 'harvest')).toBe(false);
   });
+  test('one’s own row is put wherever the table’s is used, in one step that says how many', async () => {
+    const { getState } = await open();
+    const before = getState().garden!;
+    const from = before.stock
+      .map(({ materialId }) => materialId)
+      .find((id) => !id.startsWith('own'))!;
+    const added = getState().addMaterial({ name: 'Mine', basedOn: from });
+    if (!added.ok) throw new Error(added.error.kind);
+    const stores = before.stock.filter(({ materialId }) => materialId === from).length;
+    const layers = before.applications.filter(
+      ({ from: of }) => of.source === 'elsewhere' && of.materialId === from,
+    ).length;
+    expect(stores).toBeGreaterThan(0);
+    expect(getState().swapMaterial(from, added.value)).toEqual({
+      ok: true,
+      value: { stores, layers },
+    });
+    const count = (id: string) =>
+      getState().garden!.stock.filter(({ materialId }) => materialId === id).length;
+    expect([count(from), count(added.value)]).toEqual([0, stores]);
+    getState().undo();
+    expect(getState().garden!.stock).toEqual(before.stock);
+  });
   test('a material is kept while a lawn or a weighed container is counted by it', async () => {
     const { getState } = await open();
     const added = getState().addMaterial({ name: 'Mine', basedOn: 'grass-fresh-generic' });
