@@ -13,6 +13,8 @@ export interface PickOneProps {
   readonly groups: readonly PickGroup[];
   readonly onPick: (value: string) => void;
   readonly echo?: ReactNode;
+  /** id of what stands elsewhere about what is picked, and is read out with it */
+  readonly describedBy?: string | undefined;
 }
 
 /** One of a longer list. After a pick the focus is where it was, and what was open is open. */
@@ -23,6 +25,9 @@ export function PickOne(props: PickOneProps) {
         <span className="pick">
           <select
             {...links}
+            aria-describedby={
+              [links['aria-describedby'], props.describedBy].filter(Boolean).join(' ') || undefined
+            }
             value={props.value}
             onChange={(event) => props.onPick(event.target.value)}
           >

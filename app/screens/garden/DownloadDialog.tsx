@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useId, useMemo, useRef, useState } from 'react';
 import { readDegrees } from '../../amounts/readDegrees';
 import { Dialog } from '../../controls/Dialog';
 import { Disclosure } from '../../controls/Disclosure';
@@ -97,6 +97,7 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
     if (!place || !days || isAskedToday) return;
     const asked: DownloadAsked = { ...place, ...days };
     setStage({ is: 'asking' });
+    announce(askingWords, 'weather by place');
     const own = ++turn.current;
     const answer = await askWeather({
       latitudeTenths: Math.round(asked.latitudeDegrees * 10),
@@ -113,6 +114,13 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
         : { is: 'wrong', says: downloadFailureSentence(read.error) },
     );
   };
+
+  const wouldBeId = useId();
+  const takes = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    // what was asked with is gone: one goes on with the answer, and hears what it would do
+    if (stage.is === 'here') takes.current?.focus();
+  }, [stage.is]);
 
   const giveUp = (): void => {
     turn.current++;
@@ -150,13 +158,19 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
             ))}
           </div>
           <FewDays days={stage.download.days} />
-          {merged.ok && <p>{downloadMergedSentence(merged.value, false)}</p>}
+          {merged.ok && <p id={wouldBeId}>{downloadMergedSentence(merged.value, false)}</p>}
           {north.ok && north.value !== garden.garden.latitudeDegrees && (
             <p>The garden’s latitude becomes {north.value}° with it.</p>
           )}
           {refused && <Trouble says={refused} />}
           <div className="button-row">
-            <button type="button" className="button-main" data-focus-first onClick={take}>
+            <button
+              ref={takes}
+              type="button"
+              className="button-main"
+              aria-describedby={wouldBeId}
+              onClick={take}
+            >
               Take these days
             </button>
             <button type="button" className="button" onClick={onClose}>
@@ -213,9 +227,7 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
                   : `Asked for would be the days from ${days.firstDay} to ${days.lastDay} of ${where}.`}
             </p>
           )}
-          {stage.is === 'asking' && (
-            <p role="status">Asking {weatherServiceName}. It gives up after 20 seconds.</p>
-          )}
+          {stage.is === 'asking' && <p>{askingWords}</p>}
           {stage.is === 'wrong' && <Trouble says={stage.says} />}
           <div className="button-row">
             {stage.is === 'asking' ? (
@@ -245,6 +257,8 @@ export function DownloadDialog({ onClose }: { readonly onClose: () => void }) {
     </Dialog>
   );
 }
+
+const askingWords = `Asking ${weatherServiceName}. It gives up after 20 seconds.`;
 
 function readLatitude(text: string) {
   const read = readDegrees(text, 'latitude');

@@ -1,8 +1,16 @@
 // What is said when something on the page changes by itself, and that nothing is said otherwise.
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { answerTo, respond } from '../../main/weather/madeService';
 import { expect, test } from '../fixtures';
-import { goTo, openReckoned, openSample, openSampleAt, seasonsAreImagined } from '../journeys';
+import {
+  goTo,
+  openReckoned,
+  openSample,
+  openSampleAt,
+  seasonsAreImagined,
+  startOwnGarden,
+} from '../journeys';
 import { hear, heard, listen } from './heard';
 import { Person } from './keys';
 
@@ -156,6 +164,25 @@ test('a weather file: what was understood of it, before it is kept', async ({ ga
   expect(said).not.toContain('by its heading');
 });
 
+test('weather by place: being asked for, and what came', async ({ garden, weather }) => {
+  weather.answerWith((response, url) => respond(response, answerTo(url)));
+  await startOwnGarden(garden);
+  await goTo(garden, 'Garden');
+  await garden.getByRole('button', { name: 'See what it would send…' }).press('Enter');
+  await listen(garden);
+  const person = new Person(garden);
+  await person.tabTo('textbox', 'Longitude (degrees)');
+  await person.type('74 W');
+  await person.press('Enter');
+  await hear(garden, /^Asking /);
+  await expect
+    .poll(() => person.focused())
+    .toMatchObject({
+      name: 'Take these days',
+      description: expect.stringMatching(/would be added/),
+    });
+});
+
 test('a mixture: what its change came to, in short, and where one goes on', async ({ garden }) => {
   await openSampleAt(garden, 'Tables');
   await listen(garden);
@@ -173,6 +200,24 @@ test('a mixture: what its change came to, in short, and where one goes on', asyn
     /^[^.]* of autumn leaves, chopped\. It comes to [^.]* of carbon to 1 of nitrogen, \d+ % water\.$/,
   );
   expect((await heard(garden)).filter((words) => words.length > 120)).toEqual([]);
+});
+
+test('a crop too soon after its own family: with the bed it is given, and as the bed is picked', async ({
+  garden,
+}) => {
+  await openSampleAt(garden, 'Beds');
+  await listen(garden);
+  const person = new Person(garden);
+  await garden.getByRole('button', { name: 'Copy a season…' }).press('Enter');
+  await garden.getByRole('combobox', { name: 'Season' }).selectOption('2012');
+  expect(await person.tabTo('combobox', 'Bed for winter rye')).toMatchObject({
+    value: 'Far bed',
+    description: expect.stringContaining('Winter rye after its own family'),
+  });
+  await person.press('ArrowUp');
+  expect(await person.focused()).toMatchObject({ value: 'Resting bed', description: '' });
+  await person.press('ArrowDown');
+  await hear(garden, /^Winter rye after its own family/);
 });
 
 test('the dots of a bed say what is done to their line, not that they came', async ({ garden }) => {

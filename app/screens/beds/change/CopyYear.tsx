@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { useAnnounce } from '../../../controls/Announcer';
 import { Dialog } from '../../../controls/Dialog';
 import { DialogEnd } from '../../../controls/DialogEnd';
@@ -113,7 +113,13 @@ function CopyRow(props: {
   const garden = useGarden();
   const shown = useShown();
   const name = cropName(garden, row.from.cropId);
-  const soon = bedId === '' ? null : tooSoonAfter(garden, row.from.cropId, bedId, row.started);
+  const announce = useAnnounce();
+  const soonId = useId();
+  const soonOn = (bed: string) =>
+    bed === '' ? null : tooSoonAfter(garden, row.from.cropId, bed, row.started);
+  const soonSays = (soon: NonNullable<ReturnType<typeof soonOn>>): string =>
+    tooSoonWords(name, soon, shown.day(soon.started), shortSource(soon.family.freeSeasons.source));
+  const soon = isChosen ? soonOn(bedId) : null;
   return (
     <li className="copy-row">
       <Tick
@@ -138,17 +144,16 @@ function CopyRow(props: {
             ],
           },
         ]}
-        onPick={props.onBed}
+        describedBy={soon ? soonId : undefined}
+        onPick={(picked) => {
+          props.onBed(picked);
+          const then = soonOn(picked);
+          announce(then ? soonSays(then) : '', 'too soon');
+        }}
       />
-      {soon && isChosen && (
-        <p className="small copy-soon">
-          <WeightWord weight={tooSoonWeight(soon)} />{' '}
-          {tooSoonWords(
-            name,
-            soon,
-            shown.day(soon.started),
-            shortSource(soon.family.freeSeasons.source),
-          )}
+      {soon && (
+        <p className="small copy-soon" id={soonId}>
+          <WeightWord weight={tooSoonWeight(soon)} /> {soonSays(soon)}
         </p>
       )}
     </li>
