@@ -34,7 +34,27 @@ export function cautionFigures(caution: Caution, units: UnitSet): readonly Figur
   ];
 }
 
-/** The same, and its lines where the sentence names one: both rest on the same. */
+/** Grams per area that a sentence may name beside the figure it turns on. */
+const besides = {
+  room: 'Room for nitrogen of greens',
+  fixedBefore: 'Fixed without the layer',
+  fixedAfter: 'Fixed with it',
+} as const;
+
+function figureBesides(
+  figure: FigureInText,
+  key: keyof typeof besides,
+  { detail }: Caution,
+  units: UnitSet,
+): readonly FigureInText[] {
+  const value = detail[key];
+  if (typeof value !== 'number') return [];
+  const text = cautionFigure(value, 'g/m2', units);
+  const { why } = figure;
+  return [{ text, why: { ...why, inputs: [...why.inputs, [besides[key], text]] } }];
+}
+
+/** The same, and its lines and what it names besides: all rest on the same. */
 export function figuresAndLines(caution: Caution, units: UnitSet): readonly FigureInText[] {
   const figures = cautionFigures(caution, units);
   return figures.flatMap((figure) => [
@@ -43,5 +63,8 @@ export function figuresAndLines(caution: Caution, units: UnitSet): readonly Figu
       ...figure,
       text: cautionFigure(at, caution.unit, units),
     })),
+    ...(Object.keys(besides) as (keyof typeof besides)[]).flatMap((key) =>
+      figureBesides(figure, key, caution, units),
+    ),
   ]);
 }
