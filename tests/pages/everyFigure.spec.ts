@@ -35,7 +35,10 @@ const given: readonly (readonly [says: RegExp, reason: string])[] = [
   [/^From the gate outwards/, 'the scale of the drawings'],
   [/^[\d.,]+ m², \d+ steps from the gate$/, 'size and way as the person gave them'],
   [/^[\d.,]+ m²(?:\. |, put away )/, 'size as the person gave it'],
-  [/, on \d+ % of the bed\. It gets$/, 'its share of the bed as the person gave it'],
+  [
+    /, on \d+ % of the bed\. From first day to last it gets$/,
+    'its share of the bed as the person gave it',
+  ],
   [/^\w+ \d+ \w+ \d{4} [^\d]*, [\d.]+ (?:L|kg), laid on\.$/, 'an amount as the person said it'],
   [/^Leave the amount empty that you want to know/, 'examples of what can be typed'],
   [/^On \d+ \w+ the top \d+ cm will hold\s+in 8 imagined seasons/, 'the layer, by its name'],
