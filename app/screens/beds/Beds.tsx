@@ -7,6 +7,7 @@ import { Tick } from '../../controls/Tick';
 import { bedSheets } from '../places';
 import { cropName } from '../../document/cropValues';
 import { plantingsOn } from '../../store/selectors';
+import { estimateWithUnit } from '../../words/figures';
 import { cautionSentence } from '../../words/cautionSentences';
 import { foundWords } from '../../words/seasonPlaceWords';
 import { useDesk } from '../desk';
@@ -22,6 +23,7 @@ import { finishedCrop } from '../finishedCrop';
 import { plantedWords } from '../plantedWords';
 import type { Bed } from '../../document/schema';
 import { ImaginedLine, StateOdds } from '../Imagined';
+import { roomWhy } from '../why/bedWhys';
 import { figuresAndLines } from '../why/cautionWhys';
 import { StateSays } from '../why/StateSays';
 import { WorkTrouble } from '../WorkTrouble';
@@ -227,6 +229,16 @@ function BedEntry(props: {
   const strongest = results?.cautions[0];
   // a weight is never a word alone: who hears the list has no other beside it
   const says = strongest ? cautionSentence(strongest, shown.units) : '';
+  // a hungry bed's words name the room it has as well
+  const room =
+    results && typeof strongest?.detail['room'] === 'number'
+      ? [
+          {
+            text: estimateWithUnit(strongest.detail['room'], shown.units.nitrogenPerArea),
+            why: roomWhy({ garden, results, draws, shown }, bed.areaM2, null),
+          },
+        ]
+      : [];
   const same = results?.cautions.filter(({ weight }) => weight === strongest?.weight).length ?? 0;
   return (
     <article className="bed-entry" aria-labelledby={`bed-${bed.id}`}>
@@ -274,7 +286,7 @@ function BedEntry(props: {
                 <Figured
                   before={<WeightWord weight={strongest.weight} />}
                   says={` ${says}`}
-                  figures={figuresAndLines(strongest, shown.units)}
+                  figures={[...figuresAndLines(strongest, shown.units), ...room]}
                   className="caution-says"
                 />
                 {same > 1 && <p className="soft">and {same - 1} more like it</p>}
