@@ -20,7 +20,7 @@ export const lawnTakenSentence = (
   perArea: ShownUnit,
 ): string =>
   nitrogen.high === 0
-    ? 'Nothing was carried off this season.'
+    ? 'None of it is written down as carried off this season.'
     : `Carried off the lawn: nitrogen ${withRange(nitrogen, perArea)}, phosphorus about ${estimateWithUnit(phosphorus.typical, perArea)}, potassium about ${estimateWithUnit(potassium.typical, perArea)}.`;
 
 /** What carrying clippings off costs a lawn, when most of it is carried off. */

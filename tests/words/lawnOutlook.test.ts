@@ -66,7 +66,7 @@ describe('what a lawn gives and costs, in words', () => {
     const nothing = { low: 0, typical: 0, high: 0 };
     expect(
       lawnTakenSentence({ ...outlook.taken, nitrogen: nothing }, unitsOf('us').nitrogenPerArea),
-    ).toBe('Nothing was carried off this season.');
+    ).toBe('None of it is written down as carried off this season.');
     expect(lawnCostSentence(outlook)).toMatch(/loses about \d+ % of its growth/);
     expect(
       lawnCostSentence({ ...outlook, cost: { ...outlook.cost, collectedShare: 0 } }),
