@@ -33,13 +33,14 @@ export function KeyedPage(props: {
         ? figuresHint
         : (hintOf?.(target) ?? null);
     if (words === null) return setHint(null);
-    // once it has been scrolled to
-    requestAnimationFrame(() =>
+    // once it has been scrolled to, if one has not gone on by then
+    requestAnimationFrame(() => {
+      if (document.activeElement !== target) return;
       setHint({
         words,
         at: target.getBoundingClientRect().top > window.innerHeight / 2 ? 'top' : 'bottom',
-      }),
-    );
+      });
+    });
   };
   return (
     // oxlint-disable-next-line jsx-a11y/no-static-element-interactions -- hears keys of the buttons within
@@ -50,7 +51,7 @@ export function KeyedPage(props: {
       onBlur={({ relatedTarget }) => {
         if (!(relatedTarget instanceof Node) || !page.current?.contains(relatedTarget))
           setHint(null);
-        requestAnimationFrame(stops.put);
+        requestAnimationFrame(() => stops.put());
       }}
       onKeyDown={(event) => {
         const { target, altKey, ctrlKey, metaKey, shiftKey } = event;

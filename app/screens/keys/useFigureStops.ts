@@ -6,6 +6,13 @@ const figure = '.figure-why';
 const together = (one: Element): Element | null =>
   one.closest('table') ?? one.closest('[data-figures]');
 
+/** Groups that what is in an element, itself with it, belongs to. */
+function groupsIn(element: Element): ReadonlySet<Element> {
+  const figures = [...element.querySelectorAll(figure)];
+  if (element.matches(figure)) figures.push(element);
+  return new Set(figures.map(together).filter((group) => group !== null));
+}
+
 const figuresOf = (group: Element): readonly HTMLElement[] =>
   [...group.querySelectorAll<HTMLElement>(figure)].filter((one) => together(one) === group);
 
@@ -61,8 +68,8 @@ export function wayFrom(from: HTMLElement, key: string): HTMLElement | undefined
 export interface FigureStops {
   /** told when a figure has come to have the focus: Tab comes back to it */
   comeTo(element: Element): void;
-  /** sets the stops anew, for what is on the page now */
-  put(): void;
+  /** sets the stops anew, for what is on the page now or for these groups of it */
+  put(groups?: ReadonlySet<Element>): void;
 }
 
 function figureStops(page: RefObject<HTMLElement | null>, hintId: string): FigureStops {
@@ -89,10 +96,8 @@ function figureStops(page: RefObject<HTMLElement | null>, hintId: string): Figur
       stops.set(group, element);
       putGroup(group);
     },
-    put() {
-      const all = page.current?.querySelectorAll(figure) ?? [];
-      const groups = new Set([...all].map(together));
-      for (const group of groups) if (group) putGroup(group);
+    put(groups = page.current ? groupsIn(page.current) : new Set()) {
+      for (const group of groups) putGroup(group);
     },
   };
 }
@@ -109,12 +114,22 @@ export function useFigureStops(page: RefObject<HTMLElement | null>, hintId: stri
     stops.put();
     if (!page.current) return undefined;
     let frame = 0;
-    const isElement = (node: Node): boolean => node.nodeType === Node.ELEMENT_NODE;
-    // a figure that is another changes its letters alone
+    const changed = new Set<Element>();
+    const isElement = (node: Node): node is Element => node.nodeType === Node.ELEMENT_NODE;
+    // a figure that is another changes its letters alone; pages are large, so the rest is let be
     const watcher = new MutationObserver((changes) => {
-      if (!changes.some(({ addedNodes }) => [...addedNodes].some(isElement))) return;
+      for (const { addedNodes, removedNodes, target } of changes) {
+        for (const node of addedNodes)
+          if (isElement(node)) for (const group of groupsIn(node)) changed.add(group);
+        const left = isElement(target) && [...removedNodes].some(isElement) && together(target);
+        if (left) changed.add(left);
+      }
+      if (changed.size === 0) return;
       cancelAnimationFrame(frame);
-      frame = requestAnimationFrame(stops.put);
+      frame = requestAnimationFrame(() => {
+        stops.put(changed);
+        changed.clear();
+      });
     });
     watcher.observe(page.current, { childList: true, subtree: true });
     return () => {
